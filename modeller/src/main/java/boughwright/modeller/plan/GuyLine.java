@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.plan;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A line that pulls a branch toward an anchor; it only pulls, never pushes.
+ *
+ * @param id name within the plan
+ * @param at where it is tied to the tree
+ * @param padRound where its pad sits round the segment at rest, clockwise looking from the
+ *     segment's start to its end, from the upper side [rad]; empty for a line that acts on the axis
+ * @param anchor what it is tied to
+ * @param hold what is held fixed
+ * @param extras fields of the file that this version does not know
+ */
+public record GuyLine(
+    String id,
+    Spot at,
+    OptionalDouble padRound,
+    Anchor anchor,
+    Hold hold,
+    Map<String, Object> extras) {
+  public GuyLine {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(at, "at");
+    Objects.requireNonNull(padRound, "padRound");
+    Objects.requireNonNull(anchor, "anchor");
+    Objects.requireNonNull(hold, "hold");
+    extras = Map.copyOf(extras);
+  }
+}

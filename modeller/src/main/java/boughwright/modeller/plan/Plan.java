@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.plan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One whole proposal for the tree.
+ *
+ * @param id name within the document
+ * @param frontAzimuth the azimuth from which the tree is to be seen [rad]
+ * @param planting the planting angle
+ * @param cuts places where the tree is cut; what lies beyond is gone
+ * @param apex the segment that becomes the apex
+ * @param proposals the bends
+ * @param selfWeight whether the tree's own weight takes part
+ * @param stance whether gravity acts on the tree as measured or as planted
+ * @param clamp where the tree is held; empty for the trunk base
+ * @param extras fields of the file that this version does not know
+ */
+public record Plan(
+    String id,
+    OptionalDouble frontAzimuth,
+    Optional<Planting> planting,
+    List<Spot> cuts,
+    Optional<String> apex,
+    List<Proposal> proposals,
+    boolean selfWeight,
+    Stance stance,
+    Optional<Spot> clamp,
+    Map<String, Object> extras) {
+
+  /** How the tree stands while it is bent. */
+  public enum Stance {
+    AS_MEASURED,
+    PLANTED
+  }
+
+  public Plan {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(frontAzimuth, "frontAzimuth");
+    Objects.requireNonNull(planting, "planting");
+    cuts = List.copyOf(cuts);
+    Objects.requireNonNull(apex, "apex");
+    proposals = List.copyOf(proposals);
+    Objects.requireNonNull(stance, "stance");
+    Objects.requireNonNull(clamp, "clamp");
+    extras = Map.copyOf(extras);
+  }
+}

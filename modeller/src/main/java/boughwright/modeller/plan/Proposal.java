@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.plan;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One bend of a plan.
+ *
+ * @param id name within the plan
+ * @param about the segment it is about
+ * @param guyLines lines
+ * @param hungWeights weights
+ * @param coils coiled wires
+ * @param extras fields of the file that this version does not know
+ */
+public record Proposal(
+    String id,
+    Optional<String> about,
+    List<GuyLine> guyLines,
+    List<HungWeight> hungWeights,
+    List<Coil> coils,
+    Map<String, Object> extras) {
+  public Proposal {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(about, "about");
+    guyLines = List.copyOf(guyLines);
+    hungWeights = List.copyOf(hungWeights);
+    coils = List.copyOf(coils);
+    extras = Map.copyOf(extras);
+  }
+}

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.tree;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A tree as measured.
+ *
+ * @param name what the person calls it
+ * @param wood what it is made of
+ * @param measuredOn day of the measurement
+ * @param bark thickness of one layer of bark; empty for the default of the wood [m]
+ * @param unions where branches start to bend
+ * @param segments all segments in file order; one of them, and only one, has no parent
+ * @param overrides what is known better about some segments, in file order
+ * @param wounds wounds in file order
+ */
+public record Tree(
+    String name,
+    TreeWood wood,
+    Optional<LocalDate> measuredOn,
+    OptionalDouble bark,
+    Unions unions,
+    List<Segment> segments,
+    List<WoodOverride> overrides,
+    List<Wound> wounds) {
+
+  /**
+   * @throws IllegalArgumentException with the first finding, if the segments are no tree ({@link
+   *     TreeRules})
+   */
+  public Tree {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(wood, "wood");
+    Objects.requireNonNull(measuredOn, "measuredOn");
+    Objects.requireNonNull(bark, "bark");
+    Objects.requireNonNull(unions, "unions");
+    segments = List.copyOf(segments);
+    overrides = List.copyOf(overrides);
+    wounds = List.copyOf(wounds);
+    TreeRules.requireTree(segments, wounds);
+  }
+
+  /** What is known better than the species table about a segment: the closest pattern wins. */
+  public Optional<WoodOverride> overrideFor(String segmentId) {
+    return overrides.stream()
+        .filter(override -> override.matches(segmentId))
+        .max(Comparator.comparingInt(WoodOverride::closeness));
+  }
+}

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import java.util.OptionalDouble;
+
+/**
+ * The place where the wood is bent hardest.
+ *
+ * @param segment segment id
+ * @param along fraction of the segment's length from its start [1]
+ * @param fromUnion distance from where the branch starts to bend; empty on a segment that does not
+ *     start with a union [m]
+ * @param round where round the segment at rest the stretched side lies, clockwise looking from its
+ *     start to its end, from its upper side, 0 to 2 pi [rad]
+ * @param side {@code top}, {@code underside}, {@code left} or {@code right}, seen from the front
+ * @param bendingStrain wood radius times added curvature [1]
+ * @param moment bending moment there [N m]
+ */
+public record Peak(
+    String segment,
+    double along,
+    OptionalDouble fromUnion,
+    double round,
+    String side,
+    double bendingStrain,
+    double moment) {}

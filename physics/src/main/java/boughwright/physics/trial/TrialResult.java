@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the wood does under the proposals of a plan.
+ *
+ * @param plan plan id
+ * @param proposals ids of the proposals tried
+ * @param outcome whether there is a pose to show
+ * @param lines guy-lines in plan order; empty when the outcome does not hold
+ * @param segments segments left after the cuts, in file order; empty when the outcome does not hold
+ * @param peak the place bent hardest; empty when nothing is bent
+ * @param held {@code tension}, {@code length}, {@code weight}, or several joined by a plus sign
+ * @param error the solver's own estimate of its error
+ * @param warnings what the person should look at
+ * @param assumptions what the numbers rest on, the most important first
+ */
+public record TrialResult(
+    String plan,
+    List<String> proposals,
+    Outcome outcome,
+    List<LineTrial> lines,
+    List<SegmentTrial> segments,
+    Optional<Peak> peak,
+    String held,
+    ErrorEstimate error,
+    List<String> warnings,
+    List<String> assumptions) {
+
+  /**
+   * The solver's own estimate of its error, from halving its elements.
+   *
+   * @param position largest error of any point [m]
+   * @param tension largest relative error of any tension [1]
+   * @param strain largest error of the bending strain relative to the peak [1]
+   */
+  public record ErrorEstimate(double position, double tension, double strain) {}
+
+  public TrialResult {
+    proposals = List.copyOf(proposals);
+    lines = List.copyOf(lines);
+    segments = List.copyOf(segments);
+    warnings = List.copyOf(warnings);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** The trial of one segment, if it is still there. */
+  public Optional<SegmentTrial> segment(String id) {
+    return segments.stream().filter(segment -> segment.segment().equals(id)).findFirst();
+  }
+}
