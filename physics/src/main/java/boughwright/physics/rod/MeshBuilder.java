@@ -30,9 +30,7 @@ final class MeshBuilder {
     for (int i = 0; i < count; i++) {
       nodes.add(new TreeSet<>());
     }
-    for (SpanWeight weight : model.settledUnder()) {
-      loadWhole(weight.span());
-    }
+    visit(model.settledUnder());
     loads.forEach(this::visit);
     for (int i = count - 1; i >= 0; i--) {
       int parent = model.spans().get(i).parent();

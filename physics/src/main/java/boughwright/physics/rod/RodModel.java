@@ -12,16 +12,18 @@ import java.util.Objects;
  * @param base where the clamp is [m]
  * @param baseFrame turns section axes 1, 2, 3 of the clamp into space
  * @param spans every span after its parent
- * @param settledUnder weights under which the given shape is at rest; empty when the shape is free
- *     of stress
+ * @param settledUnder dead loads under which the given shape is at rest; none when the shape is
+ *     free of stress
  */
 public record RodModel(
-    Point3 base, Rotation baseFrame, List<RodSpan> spans, List<SpanWeight> settledUnder) {
+    Point3 base, Rotation baseFrame, List<RodSpan> spans, RodLoads settledUnder) {
   public RodModel {
     Objects.requireNonNull(base, "base");
     Objects.requireNonNull(baseFrame, "baseFrame");
     spans = List.copyOf(spans);
-    settledUnder = List.copyOf(settledUnder);
+    if (!settledUnder.lines().isEmpty()) {
+      throw new IllegalArgumentException("a shape settles under dead loads only");
+    }
     if (spans.isEmpty()) {
       throw new IllegalArgumentException("a rod model has at least one span");
     }
@@ -33,8 +35,14 @@ public record RodModel(
     }
   }
 
+  /** A model whose given shape has settled under weights. */
+  public RodModel(
+      Point3 base, Rotation baseFrame, List<RodSpan> spans, List<SpanWeight> settledUnder) {
+    this(base, baseFrame, spans, new RodLoads(List.of(), List.of(), settledUnder, List.of()));
+  }
+
   /** A model whose given shape is free of stress. */
   public static RodModel of(Point3 base, Rotation baseFrame, List<RodSpan> spans) {
-    return new RodModel(base, baseFrame, spans, List.of());
+    return new RodModel(base, baseFrame, spans, RodLoads.NONE);
   }
 }

@@ -1,0 +1,6 @@
+/**
+ * How wood answers strain: stiffness, limits.
+ *
+ * <p>May import {@code rod} and the modeller.
+ */
+package boughwright.physics.wood;
