@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import boughwright.modeller.tree.Tree;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ public record Document(Tree tree, List<Plan> plans, Map<String, Object> extras) 
   public Document {
     Objects.requireNonNull(tree, "tree");
     plans = List.copyOf(plans);
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 
   public Optional<Plan> plan(String id) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -48,6 +49,6 @@ public record Plan(
     proposals = List.copyOf(proposals);
     Objects.requireNonNull(stance, "stance");
     Objects.requireNonNull(clamp, "clamp");
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

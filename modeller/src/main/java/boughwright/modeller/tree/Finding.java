@@ -10,7 +10,8 @@ import java.util.Objects;
  *
  * @param severity fault or warning
  * @param subjects ids of the segments or wounds concerned, the one to mend first
- * @param field the field to look at, as files call it, such as {@code parent}; may be empty
+ * @param field the field to look at, as files call it, with its place in the list that was judged,
+ *     such as {@code segments[3].parent}; may be empty
  * @param kind short stable name, words joined by hyphens
  * @param found what is wrong
  * @param remedy what to do
