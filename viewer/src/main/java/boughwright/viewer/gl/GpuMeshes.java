@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.gl;
+
+import static org.lwjgl.opengl.GL33C.*;
+
+import boughwright.viewer.scene.Mesh;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.util.List;
+import org.lwjgl.system.MemoryUtil;
+
+/** Meshes that are drawn alike, as one buffer on the graphics card. */
+final class GpuMeshes implements AutoCloseable {
+  private static final int[] PARTS = {3, 3, 3, 4};
+
+  private final int array = glGenVertexArrays();
+  private final int vertices = glGenBuffers();
+  private final int corners = glGenBuffers();
+  private final int cornerCount;
+
+  GpuMeshes(List<Mesh> meshes) {
+    int vertexCount = meshes.stream().mapToInt(Mesh::vertexCount).sum();
+    cornerCount = 3 * meshes.stream().mapToInt(Mesh::triangleCount).sum();
+    FloatBuffer vertexData = MemoryUtil.memAllocFloat(Math.max(1, vertexCount * Mesh.STRIDE));
+    IntBuffer cornerData = MemoryUtil.memAllocInt(Math.max(1, cornerCount));
+    try {
+      int base = 0;
+      for (Mesh mesh : meshes) {
+        mesh.copyVertices(vertexData);
+        int from = cornerData.position();
+        mesh.copyTriangles(cornerData);
+        for (int i = from; i < cornerData.position(); i++) {
+          cornerData.put(i, cornerData.get(i) + base);
+        }
+        base += mesh.vertexCount();
+      }
+      upload(vertexData.flip(), cornerData.flip());
+    } finally {
+      MemoryUtil.memFree(vertexData);
+      MemoryUtil.memFree(cornerData);
+    }
+  }
+
+  private void upload(FloatBuffer vertexData, IntBuffer cornerData) {
+    glBindVertexArray(array);
+    glBindBuffer(GL_ARRAY_BUFFER, vertices);
+    glBufferData(GL_ARRAY_BUFFER, vertexData, GL_STATIC_DRAW);
+    glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, corners);
+    glBufferData(GL_ELEMENT_ARRAY_BUFFER, cornerData, GL_STATIC_DRAW);
+    int offset = 0;
+    for (int n = 0; n < PARTS.length; n++) {
+      glEnableVertexAttribArray(n);
+      glVertexAttribPointer(
+          n, PARTS[n], GL_FLOAT, false, Mesh.STRIDE * Float.BYTES, (long) offset * Float.BYTES);
+      offset += PARTS[n];
+    }
+    glBindVertexArray(0);
+  }
+
+  void draw() {
+    if (cornerCount > 0) {
+      glBindVertexArray(array);
+      glDrawElements(GL_TRIANGLES, cornerCount, GL_UNSIGNED_INT, 0);
+      glBindVertexArray(0);
+    }
+  }
+
+  @Override
+  public void close() {
+    glDeleteVertexArrays(array);
+    glDeleteBuffers(vertices);
+    glDeleteBuffers(corners);
+  }
+}

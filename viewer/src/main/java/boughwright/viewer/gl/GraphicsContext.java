@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.gl;
+
+/** An OpenGL 3.3 core context without a window to be seen, current on the thread that opened it. */
+interface GraphicsContext extends AutoCloseable {
+
+  /** Lets the context go. */
+  @Override
+  void close();
+
+  /** One way to a context. */
+  interface Way {
+    /** Name of the way, for messages. */
+    String name();
+
+    /**
+     * Opens a context and makes it current.
+     *
+     * @throws GraphicsFailure if this way is not open on this machine
+     */
+    GraphicsContext open() throws GraphicsFailure;
+  }
+
+  /** One way to a context is not open; the next one is tried. */
+  class GraphicsFailure extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    GraphicsFailure(String message) {
+      super(message);
+    }
+
+    GraphicsFailure(String message, Throwable cause) {
+      super(message, cause);
+    }
+  }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.gl;
+
+import static org.lwjgl.opengl.GL33C.*;
+
+import boughwright.viewer.scene.Body;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.Colour;
+import boughwright.viewer.scene.Palette;
+import boughwright.viewer.scene.Scene;
+import org.joml.Matrix3f;
+import org.joml.Matrix4f;
+import org.joml.Vector3f;
+
+/** The order in which a scene is drawn: shadows, solid wood, then what is translucent. */
+final class Painter implements AutoCloseable {
+  private static final float FINEST_GRAIN_PER_METRE = 450;
+  private static final float GRAIN_PIXELS = 3.5f;
+  private static final float HATCH_PIXELS = 7;
+
+  private final Program wood = new Program("scene.vert", "wood.frag");
+  private final Program ghost = new Program("scene.vert", "ghost.frag");
+  private final Program depth = new Program("depth.vert", "depth.frag");
+  private final ShadowMap shadows = new ShadowMap();
+
+  void paint(Scene scene, GpuScene gpu, Camera camera, Target target, int hatchShift) {
+    glEnable(GL_DEPTH_TEST);
+    glEnable(GL_CULL_FACE);
+    glEnable(GL_MULTISAMPLE);
+    Vector3f toLight = ShadowMap.toLight(camera.angle());
+    Matrix4f light = ShadowMap.lightMatrix(toLight, scene.bounds());
+    drawShadows(gpu, light);
+    target.begin();
+    drawSolid(gpu, camera, toLight, light);
+    drawGhosts(gpu, camera, hatchShift);
+  }
+
+  private void drawShadows(GpuScene gpu, Matrix4f light) {
+    shadows.begin();
+    depth.use();
+    depth.set("viewProjection", light);
+    glDepthFunc(GL_LESS);
+    glDepthMask(true);
+    glDisable(GL_BLEND);
+    gpu.draw(Body.Role.SOLID);
+    gpu.draw(Body.Role.FITTING);
+  }
+
+  private void drawSolid(GpuScene gpu, Camera camera, Vector3f toLight, Matrix4f light) {
+    wood.use();
+    setCamera(wood, camera);
+    wood.set("toLight", toLight.x, toLight.y, toLight.z);
+    wood.set("lightMatrix", light);
+    wood.set("shadows", 0);
+    float grain = (float) camera.pixelsPerMetre() / GRAIN_PIXELS;
+    wood.set("grainPerMetre", Math.min(FINEST_GRAIN_PER_METRE, grain));
+    shadows.bind();
+    gpu.draw(Body.Role.SOLID);
+    gpu.draw(Body.Role.FITTING);
+  }
+
+  /** First only the depth, so that of the translucent wood only the nearest skin is seen. */
+  private void drawGhosts(GpuScene gpu, Camera camera, int hatchShift) {
+    glEnable(GL_POLYGON_OFFSET_FILL);
+    glPolygonOffset(1, 16);
+    depth.use();
+    depth.set("viewProjection", camera.viewProjection());
+    glColorMask(false, false, false, false);
+    gpu.draw(Body.Role.GHOST);
+    gpu.draw(Body.Role.REMOVED);
+    glColorMask(true, true, true, true);
+    glDepthFunc(GL_LEQUAL);
+    glEnable(GL_BLEND);
+    glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
+    ghost.use();
+    setCamera(ghost, camera);
+    drawGhost(gpu, Body.Role.GHOST, Palette.GHOST, 0, hatchShift);
+    drawGhost(gpu, Body.Role.REMOVED, Palette.REMOVED, HATCH_PIXELS, hatchShift);
+    glDisable(GL_POLYGON_OFFSET_FILL);
+    glDisable(GL_BLEND);
+  }
+
+  private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, float hatch, int shift) {
+    ghost.set("tone", (float) colour.red(), (float) colour.green(), (float) colour.blue());
+    ghost.set("hatch", hatch);
+    ghost.set("hatchShift", (float) shift);
+    gpu.draw(role);
+  }
+
+  private static void setCamera(Program program, Camera camera) {
+    program.set("viewProjection", camera.viewProjection());
+    program.set("toView", camera.view().normal(new Matrix3f()));
+  }
+
+  @Override
+  public void close() {
+    wood.close();
+    ghost.close();
+    depth.close();
+    shadows.close();
+  }
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.gl;
+
+import static org.lwjgl.opengl.GL33C.*;
+
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.Scene;
+
+/**
+ * Draws scenes into images in memory. Belongs to the thread that opened it, which also closes it.
+ */
+public final class SceneRenderer implements AutoCloseable {
+  private static final int LARGEST_TILE = 2048;
+
+  private final Thread owner = Thread.currentThread();
+  private final GraphicsContext context;
+  private final Painter painter;
+  private Scene uploaded;
+  private GpuScene gpu;
+
+  private SceneRenderer(GraphicsContext context) {
+    this.context = context;
+    this.painter = new Painter();
+  }
+
+  /**
+   * Opens a renderer on this thread, with or without a display.
+   *
+   * @throws NoGraphicsException if this machine has no OpenGL 3.3; its message says what to do
+   */
+  public static SceneRenderer open() throws NoGraphicsException {
+    GraphicsContext context = ContextChain.open();
+    try {
+      return new SceneRenderer(context);
+    } catch (RuntimeException e) {
+      context.close();
+      throw new NoGraphicsException(
+          "OpenGL is there but refuses to draw ("
+              + e.getMessage()
+              + "). Update the graphics driver, or leave the picture out",
+          e);
+    }
+  }
+
+  /** What draws: the driver's own words for itself. */
+  public String driver() {
+    requireOwner();
+    return glGetString(GL_RENDERER) + ", OpenGL " + glGetString(GL_VERSION);
+  }
+
+  /** Draws a scene as a camera sees it. */
+  public Raster draw(Scene scene, Camera camera) {
+    requireOwner();
+    upload(scene);
+    int[] pixels = new int[camera.width() * camera.height()];
+    for (int top = 0; top < camera.height(); top += LARGEST_TILE) {
+      for (int left = 0; left < camera.width(); left += LARGEST_TILE) {
+        int width = Math.min(LARGEST_TILE, camera.width() - left);
+        int height = Math.min(LARGEST_TILE, camera.height() - top);
+        int[] tile = tile(scene, camera.part(left, top, width, height), left, top);
+        for (int y = 0; y < height; y++) {
+          System.arraycopy(tile, y * width, pixels, (top + y) * camera.width() + left, width);
+        }
+      }
+    }
+    return new Raster(camera.width(), camera.height(), pixels);
+  }
+
+  private int[] tile(Scene scene, Camera camera, int left, int top) {
+    try (Target target = new Target(camera.width(), camera.height())) {
+      painter.paint(scene, gpu, camera, target, left + top);
+      return target.read();
+    }
+  }
+
+  private void upload(Scene scene) {
+    if (uploaded != scene) {
+      if (gpu != null) {
+        gpu.close();
+      }
+      gpu = new GpuScene(scene);
+      uploaded = scene;
+    }
+  }
+
+  private void requireOwner() {
+    if (Thread.currentThread() != owner) {
+      throw new IllegalStateException("this renderer belongs to thread " + owner.getName());
+    }
+  }
+
+  @Override
+  public void close() {
+    requireOwner();
+    if (gpu != null) {
+      gpu.close();
+    }
+    painter.close();
+    context.close();
+  }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.gl;
+
+import static org.lwjgl.opengl.GL33C.*;
+
+import java.nio.IntBuffer;
+import org.lwjgl.system.MemoryUtil;
+
+/** An image in memory that is drawn into with several samples per pixel, then read. */
+final class Target implements AutoCloseable {
+  private static final int SAMPLES = 4;
+
+  private final int width;
+  private final int height;
+  private final int drawn = glGenFramebuffers();
+  private final int colour = glGenRenderbuffers();
+  private final int depth = glGenRenderbuffers();
+  private final int resolved = glGenFramebuffers();
+  private final int flat = glGenRenderbuffers();
+
+  Target(int width, int height) {
+    this.width = width;
+    this.height = height;
+    int samples = Math.min(SAMPLES, glGetInteger(GL_MAX_SAMPLES));
+    glBindFramebuffer(GL_FRAMEBUFFER, drawn);
+    attach(colour, GL_RGBA8, samples, GL_COLOR_ATTACHMENT0);
+    attach(depth, GL_DEPTH_COMPONENT24, samples, GL_DEPTH_ATTACHMENT);
+    requireComplete();
+    glBindFramebuffer(GL_FRAMEBUFFER, resolved);
+    attach(flat, GL_RGBA8, 0, GL_COLOR_ATTACHMENT0);
+    requireComplete();
+  }
+
+  private void attach(int buffer, int format, int samples, int where) {
+    glBindRenderbuffer(GL_RENDERBUFFER, buffer);
+    glRenderbufferStorageMultisample(GL_RENDERBUFFER, samples, format, width, height);
+    glFramebufferRenderbuffer(GL_FRAMEBUFFER, where, GL_RENDERBUFFER, buffer);
+  }
+
+  private static void requireComplete() {
+    int status = glCheckFramebufferStatus(GL_FRAMEBUFFER);
+    if (status != GL_FRAMEBUFFER_COMPLETE) {
+      throw new IllegalStateException("framebuffer status " + Integer.toHexString(status));
+    }
+  }
+
+  /** Makes this the image that is drawn into, empty. */
+  void begin() {
+    glBindFramebuffer(GL_FRAMEBUFFER, drawn);
+    glViewport(0, 0, width, height);
+    glClearColor(0, 0, 0, 0);
+    glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
+  }
+
+  /** The image, row by row from the top, as premultiplied 0xAARRGGBB. */
+  int[] read() {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, drawn);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, resolved);
+    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    glBindFramebuffer(GL_FRAMEBUFFER, resolved);
+    IntBuffer pixels = MemoryUtil.memAllocInt(width * height);
+    try {
+      glReadPixels(0, 0, width, height, GL_BGRA, GL_UNSIGNED_INT_8_8_8_8_REV, pixels);
+      int[] rows = new int[width * height];
+      for (int y = 0; y < height; y++) {
+        pixels.get((height - 1 - y) * width, rows, y * width, width);
+      }
+      return rows;
+    } finally {
+      MemoryUtil.memFree(pixels);
+      glBindFramebuffer(GL_FRAMEBUFFER, 0);
+    }
+  }
+
+  @Override
+  public void close() {
+    glDeleteFramebuffers(drawn);
+    glDeleteFramebuffers(resolved);
+    glDeleteRenderbuffers(colour);
+    glDeleteRenderbuffers(depth);
+    glDeleteRenderbuffers(flat);
+  }
+}

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import java.util.List;
+
+/**
+ * Meshes that are drawn alike.
+ *
+ * @param role how they are drawn
+ * @param meshes closed meshes
+ */
+public record Body(Role role, List<Mesh> meshes) {
+  /** How a body is drawn. */
+  public enum Role {
+    /** Wood that stands, solid. */
+    SOLID,
+    /** The measured pose beside a bent one, translucent. */
+    GHOST,
+    /** Wood that the plan cuts away, translucent and hatched. */
+    REMOVED,
+    /** Lines, pads, anchors, weights, solid. */
+    FITTING
+  }
+
+  public Body {
+    meshes = List.copyOf(meshes);
+  }
+}

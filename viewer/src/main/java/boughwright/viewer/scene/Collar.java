@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.geometry.Direction3;
+import boughwright.modeller.tree.Skeleton;
+
+/**
+ * How a branch grows out of its parent: it starts on the parent's axis, swells into a collar where
+ * it leaves the bark, and the crotch is darker than the open branch.
+ *
+ * <p>The caliper of a branch is read just outside the collar, so the swelling has died away one
+ * branch radius from the parent's bark. Its shape is our own choice for the drawing; no result
+ * depends on it.
+ *
+ * @param surface where the axis leaves the parent's bark: length from the start [m]
+ * @param radius radius of the branch at its start [m]
+ * @param room largest radius that stays inside the parent [m]
+ */
+record Collar(double surface, double radius, double room) {
+  private static final double SWELLING = 0.32;
+  private static final double REACH = 0.42;
+  private static final double CROTCH_SKY = 0.5;
+
+  /** The collar of a segment that sits on a parent. */
+  static Collar of(Skeleton skeleton, int segment) {
+    int parent = skeleton.parent(segment);
+    double along = skeleton.segment(segment).along();
+    double parentRadius = Thickness.radius(skeleton.segment(parent), along);
+    Direction3 way = skeleton.direction(segment);
+    double slant = Math.sin(way.angleTo(skeleton.direction(parent)));
+    double surface = parentRadius / Math.max(slant, 0.5);
+    double radius = skeleton.segment(segment).caliperStart() / 2;
+    return new Collar(
+        Math.min(surface, 0.6 * skeleton.length(segment)), radius, 0.94 * parentRadius);
+  }
+
+  /** The radius to draw where the branch itself has a given radius, at a length from its start. */
+  double swell(double own, double length) {
+    double out = Math.max(0, length - surface) / (REACH * radius);
+    double swollen = own * (1 + SWELLING * Math.exp(-out * out));
+    double limit = Math.max(own, room);
+    double inside = Math.min(1, length / surface);
+    double start = Math.min(own, room);
+    return length < surface
+        ? start + inside * inside * (Math.min(swollen, limit) - start)
+        : Math.min(swollen, Math.max(limit, own));
+  }
+
+  /** How much sky a place sees at a length from the start. */
+  double sky(double length) {
+    double out = Math.min(1, Math.max(0, (length - surface) / (2.2 * radius)));
+    return CROTCH_SKY + (1 - CROTCH_SKY) * out * (2 - out);
+  }
+}

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.geometry.Direction3;
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Hold;
+import boughwright.modeller.plan.HungWeight;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.problem.VisibleText;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.trial.LineTrial;
+import boughwright.physics.trial.Peak;
+import boughwright.physics.trial.TrialResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers what a plan puts on the tree: its meshes, and its marks with their words. */
+final class Holdings {
+  private static final double LINE_SHARE = 0.0014;
+  private static final double THREAD_SHARE = 0.1;
+
+  private final Skeleton skeleton;
+  private final Stand stand;
+  private final Pose pose;
+  private final double size;
+  private final Fittings fittings;
+  private final List<Mesh> meshes = new ArrayList<>();
+  private final List<Mark> marks = new ArrayList<>();
+
+  /**
+   * @param size size of the tree [m]
+   */
+  Holdings(Skeleton skeleton, Stand stand, Pose pose, double size) {
+    this.skeleton = skeleton;
+    this.stand = stand;
+    this.pose = pose;
+    this.size = size;
+    fittings = new Fittings(LINE_SHARE * size);
+  }
+
+  List<Mesh> meshes() {
+    return meshes;
+  }
+
+  List<Mark> marks() {
+    return marks;
+  }
+
+  void addPlan(Plan plan, Optional<TrialResult> trial, Kept kept, List<Limb> limbs) {
+    Optional<TrialResult> holding = trial.filter(t -> t.outcome().holds());
+    for (Proposal proposal : plan.proposals()) {
+      if (trial.isEmpty() || trial.get().proposals().contains(proposal.id())) {
+        for (GuyLine line : proposal.guyLines()) {
+          addLine(line, holding, kept);
+        }
+        for (HungWeight weight : proposal.hungWeights()) {
+          addWeight(weight, plan.stance(), kept);
+        }
+      }
+    }
+    plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
+    holding.flatMap(TrialResult::peak).ifPresent(this::addHardest);
+    for (Spot cut : plan.cuts()) {
+      if (SceneMaker.isThere(skeleton, kept, cut)) {
+        Axis axis = pose.at(skeleton.indexOf(cut.segment()), cut.along());
+        marks.add(new Mark.CutPlace(axis.point(), List.of("cut")));
+      }
+    }
+  }
+
+  private void addLine(GuyLine line, Optional<TrialResult> holding, Kept kept) {
+    if (!SceneMaker.isThere(skeleton, kept, line.at())) {
+      return;
+    }
+    Optional<LineTrial> tried =
+        holding.flatMap(t -> t.lines().stream().filter(l -> l.id().equals(line.id())).findFirst());
+    Axis axis = axis(line.at());
+    Point3 pad = tried.map(t -> stand.place(t.pad())).orElse(axis.point());
+    Point3 anchor = tried.map(t -> stand.place(t.anchor())).orElseGet(() -> anchor(line.anchor()));
+    if (pad.distance(anchor) < 1e-6) {
+      return;
+    }
+    meshes.add(fittings.line(pad, anchor));
+    meshes.add(fittings.pad(axis, radius(line.at())));
+    if (line.anchor() instanceof Anchor.OnTree tie) {
+      meshes.add(fittings.pad(axis(tie.spot()), radius(tie.spot())));
+    } else {
+      meshes.add(fittings.anchor(anchor));
+    }
+    marks.add(new Mark.Guy(pad, anchor, tried.map(Wording::guy).orElseGet(() -> planned(line))));
+  }
+
+  private static List<String> planned(GuyLine line) {
+    String id = VisibleText.of(line.id());
+    if (line.hold() instanceof Hold.Tension tension) {
+      return List.of(id + "  " + Wording.newtons(tension.newtons()) + " planned");
+    }
+    return List.of(id);
+  }
+
+  private Point3 anchor(Anchor anchor) {
+    return anchor instanceof Anchor.Fixed fixed
+        ? stand.place(fixed.point())
+        : axis(((Anchor.OnTree) anchor).spot()).point();
+  }
+
+  private void addWeight(HungWeight weight, Plan.Stance stance, Kept kept) {
+    if (!SceneMaker.isThere(skeleton, kept, weight.at())) {
+      return;
+    }
+    Direction3 down =
+        stance == Plan.Stance.PLANTED
+            ? Direction3.UP.opposite()
+            : stand.turn().turn(Direction3.UP.opposite());
+    Point3 from = axis(weight.at()).point();
+    double radius = Fittings.weightRadius(weight.mass());
+    double thread = radius(weight.at()) + THREAD_SHARE * size;
+    Point3 top = from.plus(down.times(thread));
+    meshes.add(fittings.line(from, top));
+    meshes.add(fittings.weight(top, down, weight.mass()));
+    marks.add(
+        new Mark.Weight(top.plus(down.times(radius)), List.of(Wording.kilograms(weight.mass()))));
+  }
+
+  private void addApex(String id, double front, Kept kept, List<Limb> limbs) {
+    if (!skeleton.has(id) || kept.isGone(skeleton.indexOf(id))) {
+      return;
+    }
+    int segment = skeleton.indexOf(id);
+    Limb limb =
+        limbs.stream().filter(l -> l.segments().contains(segment)).findFirst().orElseThrow();
+    int tip = limb.segments().get(kept.count(limb) - 1);
+    Point3 at = pose.at(tip, kept.upTo(tip)).point();
+    Point3 base = stand.place(skeleton.start(skeleton.outward(0)));
+    Vector3 offset = at.minus(base);
+    ViewAngle view = ViewAngle.level(front);
+    double right = offset.dot(view.right().vector());
+    double behind = -offset.dot(view.toViewer().vector());
+    marks.add(
+        new Mark.Apex(
+            at,
+            new Point3(at.x(), at.y(), Math.min(0, at.z())),
+            base,
+            right,
+            behind,
+            List.of("apex " + VisibleText.of(id), Wording.beside(right, behind))));
+  }
+
+  private void addHardest(Peak peak) {
+    Spot spot = new Spot(peak.segment(), peak.along());
+    Axis axis = axis(spot);
+    Point3 bark = axis.point().plus(axis.tensionSide().times(radius(spot)));
+    marks.add(new Mark.Hardest(bark, Wording.hardest(peak)));
+  }
+
+  private Axis axis(Spot spot) {
+    return pose.at(skeleton.indexOf(spot.segment()), spot.along());
+  }
+
+  private double radius(Spot spot) {
+    return Thickness.radius(skeleton.segment(skeleton.indexOf(spot.segment())), spot.along());
+  }
+}

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.geometry.Point3;
+import java.util.List;
+import java.util.Optional;
+
+/** Something that is pointed out in a picture: a place and the words for it. */
+public sealed interface Mark {
+
+  /** The place the words belong to [m, scene frame]. */
+  Point3 at();
+
+  /** The words, the most important line first. */
+  List<String> words();
+
+  /**
+   * A guy-line.
+   *
+   * @param pad where it holds the tree [m, scene frame]
+   * @param anchor where it is tied [m, scene frame]
+   * @param words id and tension
+   */
+  record Guy(Point3 pad, Point3 anchor, List<String> words) implements Mark {
+    public Guy {
+      words = List.copyOf(words);
+    }
+
+    @Override
+    public Point3 at() {
+      return pad.toward(anchor, 0.5);
+    }
+  }
+
+  /**
+   * A hung weight.
+   *
+   * @param at the middle of the weight [m, scene frame]
+   * @param words mass
+   */
+  record Weight(Point3 at, List<String> words) implements Mark {
+    public Weight {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * The proposed apex and where it stands over the root base.
+   *
+   * @param at the tip of the apex [m, scene frame]
+   * @param foot the soil straight below it [m, scene frame]
+   * @param base the middle of the root base [m, scene frame]
+   * @param right how far the apex lies to the right of the root base, seen from the front [m]
+   * @param behind how far it lies behind the root base, seen from the front [m]
+   * @param words id and offset
+   */
+  record Apex(Point3 at, Point3 foot, Point3 base, double right, double behind, List<String> words)
+      implements Mark {
+    public Apex {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * The place bent hardest.
+   *
+   * @param at the bark on the most stretched side [m, scene frame]
+   * @param words strain and place
+   */
+  record Hardest(Point3 at, List<String> words) implements Mark {
+    public Hardest {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * A place where the tree is cut.
+   *
+   * @param at the axis there [m, scene frame]
+   * @param words what is cut
+   */
+  record CutPlace(Point3 at, List<String> words) implements Mark {
+    public CutPlace {
+      words = List.copyOf(words);
+    }
+  }
+
+  /** The apex among some marks. */
+  static Optional<Apex> apex(List<Mark> marks) {
+    return marks.stream().filter(Apex.class::isInstance).map(Apex.class::cast).findFirst();
+  }
+}

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+
+/**
+ * Triangles with a normal and a colour at every corner, seen counter-clockwise from outside.
+ * Immutable.
+ */
+public final class Mesh {
+  /** Floats per vertex: position 3, normal 3, colour 3, grain 4. */
+  public static final int STRIDE = 13;
+
+  private final float[] vertices;
+  private final int[] triangles;
+
+  Mesh(float[] vertices, int[] triangles) {
+    this.vertices = vertices;
+    this.triangles = triangles;
+  }
+
+  public int vertexCount() {
+    return vertices.length / STRIDE;
+  }
+
+  public int triangleCount() {
+    return triangles.length / 3;
+  }
+
+  /**
+   * One number of a vertex.
+   *
+   * @param vertex index of the vertex
+   * @param part 0 to 2 position [m, scene frame], 3 to 5 normal, 6 to 8 colour (sRGB), 9 to 11 a
+   *     place on the bark that stays with the wood [m], 12 how much open sky the place sees, 0 to 1
+   */
+  public float part(int vertex, int part) {
+    return vertices[vertex * STRIDE + part];
+  }
+
+  /** Index of a corner of a triangle. */
+  public int corner(int triangle, int which) {
+    return triangles[triangle * 3 + which];
+  }
+
+  /** Copies all vertices, {@link #STRIDE} floats each. */
+  public void copyVertices(FloatBuffer into) {
+    into.put(vertices);
+  }
+
+  /** Copies the corners, three indices for each triangle. */
+  public void copyTriangles(IntBuffer into) {
+    into.put(triangles);
+  }
+}

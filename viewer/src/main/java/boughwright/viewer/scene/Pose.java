@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.trial.SegmentTrial;
+import boughwright.physics.trial.TrialResult;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where the axis of every limb lies, in the scene frame: as measured, or as bent by a trial. */
+final class Pose {
+  private final Stand stand;
+  private final List<Axis.Curve> curves = new ArrayList<>();
+  private final int[] limbOf;
+  private final int[] placeInLimb;
+
+  private Pose(Skeleton skeleton, List<Limb> limbs, Stand stand) {
+    this.stand = stand;
+    limbOf = new int[skeleton.size()];
+    placeInLimb = new int[skeleton.size()];
+    for (int n = 0; n < limbs.size(); n++) {
+      for (int k = 0; k < limbs.get(n).segments().size(); k++) {
+        limbOf[limbs.get(n).segments().get(k)] = n;
+        placeInLimb[limbs.get(n).segments().get(k)] = k;
+      }
+    }
+  }
+
+  static Pose measured(Skeleton skeleton, List<Limb> limbs, Stand stand) {
+    Pose pose = new Pose(skeleton, limbs, stand);
+    for (Limb limb : limbs) {
+      RestCurve rest = new RestCurve(skeleton, limb);
+      pose.curves.add(
+          (k, u) ->
+              new Axis(
+                  rest.point(k, u),
+                  rest.slope(k, u).direction(),
+                  0,
+                  boughwright.modeller.geometry.Vector3.ZERO));
+    }
+    return pose;
+  }
+
+  static Pose bent(Skeleton skeleton, List<Limb> limbs, Stand stand, TrialResult trial) {
+    Pose pose = new Pose(skeleton, limbs, stand);
+    Map<String, SegmentTrial> byId = new HashMap<>();
+    trial.segments().forEach(segment -> byId.put(segment.segment(), segment));
+    for (Limb limb : limbs) {
+      List<SegmentTrial> run = new ArrayList<>();
+      for (int i : limb.segments()) {
+        Optional.ofNullable(byId.get(skeleton.segment(i).id())).ifPresent(run::add);
+      }
+      pose.curves.add(new BentCurve(skeleton, limb, run));
+    }
+    return pose;
+  }
+
+  /** The axis at a fraction of a segment that is there in this pose. */
+  Axis at(int segment, double along) {
+    return stand.place(curves.get(limbOf[segment]).at(placeInLimb[segment], along));
+  }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.physics.trial.TrialResult;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything there is to draw of a tree, from whatever side: immutable.
+ *
+ * @param bodies meshes by the way they are drawn
+ * @param marks what is pointed out, with words
+ * @param bounds box round all of it [m, scene frame]
+ * @param base the middle of the root base [m, scene frame]
+ * @param front the azimuth of the front [rad]
+ * @param scale the colours of strain; empty when there is no bent pose
+ * @param trouble why there is no bent pose although a trial was made; empty otherwise
+ */
+public record Scene(
+    List<Body> bodies,
+    List<Mark> marks,
+    Box bounds,
+    Point3 base,
+    double front,
+    Optional<StrainScale> scale,
+    Optional<String> trouble) {
+  public Scene {
+    bodies = List.copyOf(bodies);
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * The scene of a tree.
+   *
+   * @param document the tree
+   * @param plan front, planting angle, cuts and proposals; without one the tree stands as measured
+   * @param trial what the wood does; its pose is shown only when it holds
+   */
+  public static Scene of(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
+    return new SceneMaker(document.tree(), plan, trial).make();
+  }
+
+  /** Whether anything is drawn in some way. */
+  public boolean has(Body.Role role) {
+    return bodies.stream().anyMatch(b -> b.role() == role && !b.meshes().isEmpty());
+  }
+}

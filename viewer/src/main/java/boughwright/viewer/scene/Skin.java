@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Skeleton;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns a limb in a pose into the stations of its skin. */
+final class Skin {
+  private final Skeleton skeleton;
+  private final Detail detail;
+
+  /**
+   * How finely the skin is drawn.
+   *
+   * @param sides corners of a ring
+   * @param most most stations on one segment
+   */
+  record Detail(int sides, int most) {
+    /** Fine for a tree measured by hand, coarser for thousands of segments. */
+    static Detail forSegments(int count) {
+      if (count <= 400) {
+        return new Detail(32, 48);
+      }
+      return count <= 3000 ? new Detail(16, 12) : new Detail(8, 4);
+    }
+  }
+
+  /**
+   * A stretch of a limb.
+   *
+   * @param fromSegment number of the first segment within the limb
+   * @param fromAlong where on it the stretch starts
+   * @param toSegment number of the last segment within the limb
+   * @param toAlong where on it the stretch ends
+   */
+  record Stretch(int fromSegment, double fromAlong, int toSegment, double toAlong) {
+    boolean isEmpty() {
+      return toSegment < fromSegment || (toSegment == fromSegment && toAlong <= fromAlong);
+    }
+  }
+
+  Skin(Skeleton skeleton, Detail detail) {
+    this.skeleton = skeleton;
+    this.detail = detail;
+  }
+
+  List<Station> stations(Limb limb, Stretch stretch, Pose pose) {
+    Thickness thickness = new Thickness(skeleton, limb);
+    Optional<Collar> collar =
+        skeleton.parent(limb.first()) == Skeleton.NONE
+            ? Optional.empty()
+            : Optional.of(Collar.of(skeleton, limb.first()));
+    List<Station> stations = new ArrayList<>();
+    double before = 0;
+    for (int k = 0; k <= stretch.toSegment(); k++) {
+      int i = limb.segments().get(k);
+      double length = skeleton.length(i);
+      if (k >= stretch.fromSegment()) {
+        double from = k == stretch.fromSegment() ? stretch.fromAlong() : 0;
+        double to = k == stretch.toSegment() ? stretch.toAlong() : 1;
+        int steps = steps(i, (to - from) * length);
+        for (int n = stations.isEmpty() ? 0 : 1; n <= steps; n++) {
+          double u = n == steps ? to : from + (to - from) * n / steps;
+          double radius = thickness.radius(k, u);
+          stations.add(station(pose.at(i, u), radius, before + u * length, i, collar));
+        }
+      }
+      before += length;
+    }
+    return stations;
+  }
+
+  private int steps(int segment, double length) {
+    double radius = Thickness.radius(skeleton.segment(segment), 0.5);
+    return (int) Math.min(detail.most(), Math.max(3, Math.ceil(length / (0.4 * radius))));
+  }
+
+  private Station station(
+      Axis axis, double radius, double rest, int segment, Optional<Collar> collar) {
+    return new Station(
+        axis.point(),
+        axis.direction(),
+        collar.map(c -> c.swell(radius, rest)).orElse(radius),
+        axis.strain(),
+        axis.strain() == 0 ? Vector3.ZERO : axis.tensionSide(),
+        bark(skeleton.segment(segment).kind()),
+        collar.map(c -> c.sky(rest)).orElse(1.0),
+        rest);
+  }
+
+  private static Colour bark(Kind kind) {
+    return switch (kind) {
+      case ROOT -> Palette.ROOT_BARK;
+      case DEADWOOD -> Palette.DEADWOOD;
+      default -> Palette.BARK;
+    };
+  }
+}

@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
+#version 330 core
+layout(location = 0) in vec3 position;
+uniform mat4 viewProjection;
+
+void main() {
+  gl_Position = viewProjection * vec4(position, 1.0);
+}
