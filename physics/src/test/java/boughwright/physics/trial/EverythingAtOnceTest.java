@@ -30,7 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * the solver.
  */
 class EverythingAtOnceTest {
-  private static final double MOE = 5e9;
+  private static final double MOE = 3e9;
   private static final double SHEAR = MOE / 16;
   private static final double BARK = 0.0005;
   private static final double TENSION_1 = 20;
