@@ -187,6 +187,13 @@ final class LoadSet {
     return out;
   }
 
+  /**
+   * Whether the loads have a potential, so that stability can be read from it; moments have none.
+   */
+  boolean hasPotential() {
+    return moments.stream().allMatch(moment -> Mat3.norm(moment.value()) == 0);
+  }
+
   private static double[] array(Vector3 v) {
     return new double[] {v.x(), v.y(), v.z()};
   }
