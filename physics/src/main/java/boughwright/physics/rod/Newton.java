@@ -191,8 +191,9 @@ final class Newton {
 
   private double solveStep(LineForces lines, Log log) {
     tangent.descent(atNode, atMiddle);
-    tangent.solve(atNode, atMiddle);
+    tangent.reduce(atNode, atMiddle);
     coupling.correct(atNode, atMiddle, lines, tensionStep);
+    tangent.finish(atNode, atMiddle);
     double most = 0;
     int element = 0;
     for (int e = 0; e < mesh.count; e++) {
