@@ -8,7 +8,7 @@ import java.util.List;
 public final class DirectSolve {
   private final RodModel model;
   private final RodLoads loads;
-  private final int perPiece;
+  private final int asked;
   private final MeshSolver solver;
   private final RodState state;
   private Newton.Report report;
@@ -17,27 +17,28 @@ public final class DirectSolve {
    * Lays the mesh.
    *
    * @param bend the case
-   * @param perPiece elements per piece of the coarsest mesh
+   * @param asked elements along the rod; more where its taper asks for them
    */
-  public DirectSolve(BendCase bend, int perPiece) {
+  public DirectSolve(BendCase bend, int asked) {
     model = bend.model();
     loads = bend.loads();
-    this.perPiece = perPiece;
+    this.asked = asked;
     solver = lay();
     state = new RodState(solver.mesh);
   }
 
   private MeshSolver lay() {
-    return new MeshSolver(new MeshBuilder(model, List.of(loads)).build(perPiece), List.of(loads));
+    List<RodLoads> stages = List.of(loads);
+    return new MeshSolver(new MeshBuilder(model, stages, asked).build(1), stages);
   }
 
-  /** The coarsest fineness whose tip is as near as asked for [fraction of the length]. */
-  public static int perPieceFor(BendCase bend, double error) {
-    int perPiece = 1;
-    while (bend.error(new DirectSolve(bend, perPiece).solveAll()) > error) {
-      perPiece++;
+  /** The fewest elements whose tip is as near as asked for [fraction of the length]. */
+  public static int elementsFor(BendCase bend, double error) {
+    int asked = 1;
+    while (bend.error(new DirectSolve(bend, asked).solveAll()) > error) {
+      asked++;
     }
-    return perPiece;
+    return asked;
   }
 
   public int elements() {
