@@ -41,6 +41,11 @@ public final class DirectSolve {
     return asked;
   }
 
+  /** Error of the tip as a fraction of the length. */
+  public double error(BendCase bend) {
+    return bend.error(solve());
+  }
+
   public int elements() {
     return solver.mesh.count;
   }

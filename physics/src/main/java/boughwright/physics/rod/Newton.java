@@ -11,7 +11,9 @@ final class Newton {
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
-  /** So does a small step after which the next, by the rate of the last two, is below this [rad]. */
+  /**
+   * So does a small step after which the next, by the rate of the last two, is below this [rad].
+   */
   private static final double NEGLIGIBLE = 1e-9;
 
   private static final double SMALL = 1e-3;
@@ -198,8 +200,7 @@ final class Newton {
   }
 
   /** Goes along the step until the energy has fallen; returns it, or NaN if it does not fall. */
-  private double descend(
-      RodState state, LineForces lines, LoadSet loads, double before, Log log) {
+  private double descend(RodState state, LineForces lines, LoadSet loads, double before, Log log) {
     double slope = slope();
     double part = Math.min(1, LONGEST_STEP / log.last);
     double floor = 1e-12 * (Math.abs(before) + Math.abs(slope));
