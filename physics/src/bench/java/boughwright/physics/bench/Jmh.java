@@ -17,6 +17,9 @@ final class Jmh {
   private static final int FORKS = 3;
   private static final int ITERATIONS = 10;
 
+  /** The compiler of the JVM needs some seconds in all, more where other programs run [ms]. */
+  private static final int SHORTEST_WARM_UP = 400;
+
   private Jmh() {}
 
   /**
@@ -24,7 +27,7 @@ final class Jmh {
    *
    * @param benchmark the class
    * @param parameters values of its parameters
-   * @param millis how long an iteration takes; warming up takes ten
+   * @param millis how long an iteration takes
    */
   static Map<String, Times> run(Class<?> benchmark, Map<String, String> parameters, int millis)
       throws RunnerException {
@@ -33,7 +36,7 @@ final class Jmh {
             .include("^" + benchmark.getName().replace(".", "\\.") + "\\.")
             .forks(FORKS)
             .warmupIterations(ITERATIONS)
-            .warmupTime(TimeValue.milliseconds(millis))
+            .warmupTime(TimeValue.milliseconds(Math.max(SHORTEST_WARM_UP, millis)))
             .measurementIterations(ITERATIONS)
             .measurementTime(TimeValue.milliseconds(millis))
             .shouldFailOnError(true)

@@ -39,7 +39,7 @@ final class RodReport {
   }
 
   private void peers(BendCase bend, double error) throws IOException, RunnerException {
-    int elements = DirectSolve.elementsFor(bend, error);
+    DirectSolve.Fineness fineness = DirectSolve.finenessFor(bend, error);
     PeerChoice chosen = PeerTuning.fastest(bend, error, false);
     PeerChoice fixed = PeerTuning.fastest(bend, error, true);
     Map<String, Times> times =
@@ -47,14 +47,15 @@ final class RodReport {
             SolveBenchmark.class,
             Map.of(
                 "bend", bend.name(),
-                "elements", "" + elements,
+                "elements", "" + fineness.elements(),
+                "negligible", "" + fineness.negligible(),
                 "adaptive", chosen.text(),
                 "fixed", fixed.text()),
             100);
-    DirectSolve direct = new DirectSolve(bend, elements);
+    DirectSolve direct = new DirectSolve(bend, fineness);
     double ours = direct.error(bend);
     String start = String.format("| %s | %.0e | ", bend.words(), error);
-    String mesh = direct.elements() + " elements";
+    String mesh = direct.elements() + " elements, " + direct.iterations() + " iterations";
     Times whole = times.get("directAll");
     row(start + "ours, " + mesh + ", mesh and loads laid anew", ours, whole, whole);
     row(start + "ours, " + mesh + ", mesh kept", ours, times.get("direct"), whole);
@@ -102,7 +103,7 @@ final class RodReport {
     report.line("|---|---|---|---|---|---|");
     for (BendCase bend : BendCase.values()) {
       for (int elements : ELEMENTS) {
-        DirectSolve direct = new DirectSolve(bend, elements);
+        DirectSolve direct = new DirectSolve(bend, DirectSolve.Fineness.usual(elements));
         direct.error(bend);
         Times time =
             Jmh.run(

@@ -6,9 +6,22 @@ import java.util.List;
 
 /** One solve on a mesh of given fineness, straight down in energy from the unbent state. */
 public final class DirectSolve {
+  /**
+   * How finely a case is solved.
+   *
+   * @param elements elements along the rod; more where its taper asks for them
+   * @param negligible turns that the iteration may leave out [rad]
+   */
+  public record Fineness(int elements, double negligible) {
+    /** As fine as the program iterates, on a mesh of given size. */
+    public static Fineness usual(int elements) {
+      return new Fineness(elements, Newton.NEGLIGIBLE);
+    }
+  }
+
   private final RodModel model;
   private final RodLoads loads;
-  private final int asked;
+  private final Fineness fineness;
   private final MeshSolver solver;
   private final RodState state;
   private Newton.Report report;
@@ -17,28 +30,32 @@ public final class DirectSolve {
    * Lays the mesh.
    *
    * @param bend the case
-   * @param asked elements along the rod; more where its taper asks for them
+   * @param fineness how fine
    */
-  public DirectSolve(BendCase bend, int asked) {
+  public DirectSolve(BendCase bend, Fineness fineness) {
     model = bend.model();
     loads = bend.loads();
-    this.asked = asked;
+    this.fineness = fineness;
     solver = lay();
     state = new RodState(solver.mesh);
   }
 
   private MeshSolver lay() {
     List<RodLoads> stages = List.of(loads);
-    return new MeshSolver(new MeshBuilder(model, stages, asked).build(1), stages);
+    MeshBuilder.Layout layout = new MeshBuilder(model, stages, fineness.elements()).build(1);
+    return new MeshSolver(layout, stages, fineness.negligible());
   }
 
-  /** The fewest elements whose tip is as near as asked for [fraction of the length]. */
-  public static int elementsFor(BendCase bend, double error) {
-    int asked = 1;
-    while (bend.error(new DirectSolve(bend, asked).solveAll()) > error) {
-      asked++;
+  /** The coarsest choice whose tip is as near as asked for [fraction of the length]. */
+  public static Fineness finenessFor(BendCase bend, double error) {
+    for (int elements = 1; ; elements++) {
+      for (double negligible : new double[] {error, 0.1 * error, Newton.NEGLIGIBLE}) {
+        Fineness fineness = new Fineness(elements, negligible);
+        if (new DirectSolve(bend, fineness).error(bend) <= error) {
+          return fineness;
+        }
+      }
     }
-    return asked;
   }
 
   /** Error of the tip as a fraction of the length. */

@@ -27,7 +27,7 @@ public class ElementsBenchmark {
 
   @Setup
   public void prepare() {
-    direct = new DirectSolve(bend, elements);
+    direct = new DirectSolve(bend, DirectSolve.Fineness.usual(elements));
   }
 
   @Benchmark

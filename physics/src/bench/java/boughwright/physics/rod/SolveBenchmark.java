@@ -23,6 +23,10 @@ public class SolveBenchmark {
   @Param("2")
   public int elements;
 
+  /** Turns that the iteration may leave out [rad]. */
+  @Param("1e-9")
+  public double negligible;
+
   /** A {@link PeerChoice} with chosen steps, and one with fixed steps. */
   @Param("DP853;1e-3;1e-3")
   public String adaptive;
@@ -38,7 +42,7 @@ public class SolveBenchmark {
 
   @Setup
   public void prepare() {
-    direct = new DirectSolve(bend, elements);
+    direct = new DirectSolve(bend, new DirectSolve.Fineness(elements, negligible));
     shooting = PeerChoice.parse(adaptive).on(bend);
     stepping = PeerChoice.parse(fixed).on(bend);
     model = bend.model();

@@ -14,7 +14,7 @@ final class Newton {
   /**
    * So does a small step after which the next, by the rate of the last two, is below this [rad].
    */
-  private static final double NEGLIGIBLE = 1e-9;
+  static final double NEGLIGIBLE = 1e-9;
 
   private static final double SMALL = 1e-3;
 
@@ -41,8 +41,16 @@ final class Newton {
   private final RodState held;
   private final LineCoupling coupling;
   private final double[] tensionStep;
+  private final double negligible;
 
-  Newton(RodMesh mesh, int lines) {
+  /**
+   * Makes room for a mesh.
+   *
+   * @param lines how many lines
+   * @param negligible a step foretold to be smaller than this is not taken [rad]
+   */
+  Newton(RodMesh mesh, int lines, double negligible) {
+    this.negligible = negligible;
     this.mesh = mesh;
     forces = new ForceSweep(mesh);
     nodes = new NodeTerms(mesh);
@@ -111,9 +119,9 @@ final class Newton {
     }
 
     /** Whether what is left is negligible, by quadratic convergence at the rate seen last. */
-    boolean settled() {
+    boolean settled(double negligible) {
       double rate = last / beforeLast;
-      return whole && (last < SETTLED || last < SMALL && last * rate * rate < NEGLIGIBLE);
+      return whole && (last < SETTLED || last * rate * rate < negligible);
     }
 
     Report end(String reason) {
@@ -157,7 +165,7 @@ final class Newton {
       }
       state.move(state, atNode, atMiddle, part);
       boolean changed = moveTensions(lines, part);
-      if (log.settled() && !changed) {
+      if (log.settled(negligible) && !changed) {
         lines.lay(state);
         return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
       }
@@ -192,7 +200,7 @@ final class Newton {
       if (Double.isNaN(energy)) {
         return log.end("energy does not fall along the step");
       }
-      if (log.settled()) {
+      if (log.settled(negligible)) {
         return log.end("");
       }
     }
