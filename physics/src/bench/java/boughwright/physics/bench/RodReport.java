@@ -99,7 +99,7 @@ final class RodReport {
   }
 
   void elements() throws IOException, RunnerException {
-    report.line("| case | elements | iterations | solve | ns per element and iteration | per node |");
+    report.line("| case | elements | iterations | solve | ns per element and iteration | ns per node and iteration |");
     report.line("|---|---|---|---|---|---|");
     for (BendCase bend : BendCase.values()) {
       for (int elements : ELEMENTS) {
