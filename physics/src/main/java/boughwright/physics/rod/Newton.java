@@ -136,8 +136,8 @@ final class Newton {
       boolean changed = moveTensions(lines, part);
       lines.lay(state);
       lines.takeUp();
-      if (size < SETTLED && !changed) {
-        return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
+      if (size < SETTLED && !changed && !isTooLong(lines)) {
+        return log.end("");
       }
     }
     return log.end("the iteration does not settle");
@@ -247,7 +247,7 @@ final class Newton {
     return changed;
   }
 
-  private static boolean looseEnds(LineForces lines) {
+  private static boolean isTooLong(LineForces lines) {
     for (int i = 0; i < lines.lines.size(); i++) {
       if (lines.lines.get(i).byLength() && lines.excess(i) > 1e-7 * lines.lines.get(i).value()) {
         return true;

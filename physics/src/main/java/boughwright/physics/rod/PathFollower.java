@@ -100,12 +100,14 @@ final class PathFollower {
         step *= report.firstStep() < 0.5 * LONGEST_STEP ? 2 : 1;
         continue;
       }
-      unstable = report.converged() ? Math.max(0, report.unstable()) : unstable;
+      unstable = Math.max(0, report.converged() ? report.unstable() : report.unstableOnTheWay());
       boolean tooLong = report.firstStep() > LONGEST_STEP && report.unstableOnTheWay() == 0;
       step *= tooLong ? Math.min(0.5, 0.8 * LONGEST_STEP / report.firstStep()) : 0.5;
       if (step < SHORTEST) {
         String reason =
-            report.converged() ? "beyond this load it jumps or falls away" : report.reason();
+            report.converged() || unstable > 0
+                ? "beyond this load it jumps or falls away"
+                : report.reason();
         return new Arrival(false, stage, part, iterations, unstable, report.worst(), reason);
       }
     }
