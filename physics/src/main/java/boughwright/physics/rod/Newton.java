@@ -8,6 +8,8 @@ package boughwright.physics.rod;
  * {@link #minimise} goes down in energy to a stable one, and needs every line held by tension.
  */
 final class Newton {
+  static final String ENDS_MEET = "a line has no length left: its two ends have come together";
+
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
@@ -111,10 +113,10 @@ final class Newton {
     lines.lay(state);
     while (log.iterations < most) {
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       if (!formAt(state, lines, loads, 0, log)) {
-        return log.end("the tangent is singular");
+        return log.end("nothing gives way to a line: it pulls straight along the rods");
       }
       if (!loads.hasPotential()) {
         log.forgetStability();
@@ -151,7 +153,7 @@ final class Newton {
     double energy = Energy.of(state, loads, lines, response);
     while (log.iterations < MOST_ITERATIONS) {
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       stiffening = stiffening < 1e-3 ? 0 : stiffening / 8;
       while (!formAt(state, lines, loads, stiffening, log) || log.unstable > 0) {
