@@ -184,15 +184,6 @@ final class Tangent {
     out[o + 2] -= a[m + 2] * x + a[m + 5] * y + a[m + 8] * z;
   }
 
-  /** The largest entry of the first variation [N m]. */
-  double gradientNorm() {
-    double most = 0;
-    for (int k = 0; k < nodeGradient.length; k++) {
-      most = Math.max(most, Math.max(Math.abs(nodeGradient[k]), Math.abs(middleGradient[k])));
-    }
-    return most;
-  }
-
   /** Sets both right sides to the first variation with its sign turned. */
   void descent(double[] atNode, double[] atMiddle) {
     Arrays.setAll(atNode, k -> -nodeGradient[k]);
