@@ -123,4 +123,9 @@ final class LineCoupling {
       tensionStep[i] = alongOf[i] >= 0 ? -unknown[alongOf[i]] : 0;
     }
   }
+
+  /** The largest turn that a unit of tension of a line of given length makes [rad/N]. */
+  double turnPerTension(int line, Tangent tangent) {
+    return alongOf[line] < 0 ? 0 : column[alongOf[line]].largestTurn(tangent);
+  }
 }

@@ -51,11 +51,10 @@ final class MeshSolver {
     double[] atEnd = new double[3 * mesh.count];
     double[] atStart = new double[3 * mesh.count];
     Statics.run(rest, forces, nodes, atEnd, atStart);
-    SectionPath path = new SectionPath(rest, forces, atEnd);
     for (int e = 0; e < mesh.count; e++) {
+      double[][] moments = Statics.atGaussPoints(rest, forces, atEnd, e);
       for (int g = 0; g < 2; g++) {
-        double x = g == 0 ? RodMesh.GAUSS_1 : RodMesh.GAUSS_2;
-        double[] m = Mat3.applyTransposed(rest.frame, 18 * e + 9 * g, path.moment(e, x));
+        double[] m = Mat3.applyTransposed(rest.frame, 18 * e + 9 * g, moments[g]);
         double[] strain = mesh.law[2 * e + g].strainUnder(m[0], m[1], m[2]);
         for (int k = 0; k < 3; k++) {
           mesh.rest[6 * e + 3 * g + k] -= strain[k];

@@ -8,15 +8,16 @@ package boughwright.physics.rod;
  * {@link #minimise} goes down in energy to a stable one, and needs every line held by tension.
  */
 final class Newton {
+  static final String ENDS_MEET = "a line has no length left: its two ends have come together";
+
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
-  /**
-   * So does a small step after which the next, by the rate of the last two, is below this [rad].
-   */
+  /** Turns left out when the rate of the last two steps foretells the next [rad]. */
   static final double NEGLIGIBLE = 1e-9;
 
-  private static final double SMALL = 1e-3;
+  /** A change of tension that turns no section by more than this is none [rad]. */
+  private static final double NO_TURN = 1e-12;
 
   /** Largest turn of one iteration [rad]. */
   private static final double LONGEST_STEP = 1.5;
@@ -91,6 +92,7 @@ final class Newton {
     double first;
     double later;
     int worst;
+    int moves;
     double last;
     double beforeLast;
     boolean whole;
@@ -99,7 +101,7 @@ final class Newton {
       beforeLast = whole ? last : 0;
       last = size;
       whole = true;
-      if (iterations++ == 0) {
+      if (moves++ == 0) {
         first = size;
         worst = element;
       } else {
@@ -141,22 +143,26 @@ final class Newton {
    */
   Report correct(RodState state, LineForces lines, LoadSet loads, int most, double longestFirst) {
     Log log = new Log();
+    lines.lay(state);
     while (log.iterations < most) {
-      lines.lay(state);
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       if (!formAt(state, lines, loads, 0, log)) {
-        return log.end("the tangent is singular");
+        return log.end("nothing gives way to a line: it pulls straight along the rods");
       }
       if (!loads.hasPotential()) {
         log.forgetStability();
       }
-      double size = solveStep(lines, log);
+      solveStep(lines, log);
+      if (lines.release(tensionStep)) {
+        continue;
+      }
+      double size = logStep(log);
       if (!Double.isFinite(size)) {
         return log.end("a step has no size");
       }
-      if (log.iterations == 1 && size > longestFirst) {
+      if (log.moves == 1 && size > longestFirst) {
         return log.end("the step is too long");
       }
       double part = Math.min(1, LONGEST_STEP / size);
@@ -164,10 +170,12 @@ final class Newton {
         log.damped();
       }
       state.move(state, atNode, atMiddle, part);
-      boolean changed = moveTensions(lines, part);
-      if (log.settled(negligible) && !changed) {
-        lines.lay(state);
-        return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
+      boolean settled = log.settled(negligible) && !tensionsChange(lines);
+      moveTensions(lines, part);
+      lines.lay(state);
+      lines.takeUp();
+      if (settled && !isTooLong(lines)) {
+        return log.end("");
       }
     }
     return log.end("the iteration does not settle");
@@ -181,7 +189,7 @@ final class Newton {
     double energy = Energy.of(state, loads, lines, response);
     while (log.iterations < MOST_ITERATIONS) {
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       stiffening = stiffening < 0.1 ? 0 : stiffening / STIFFENING_RATIO;
       while (!formAt(state, lines, loads, stiffening, log) || log.unstable > 0) {
@@ -190,7 +198,8 @@ final class Newton {
           return log.end("no way down in energy was found");
         }
       }
-      if (!Double.isFinite(solveStep(lines, log))) {
+      solveStep(lines, log);
+      if (!Double.isFinite(logStep(log))) {
         return log.end("a step has no size");
       }
       if (stiffening > 0) {
@@ -239,11 +248,16 @@ final class Newton {
     return unstable >= 0;
   }
 
-  private double solveStep(LineForces lines, Log log) {
+  private void solveStep(LineForces lines, Log log) {
+    log.iterations++;
     tangent.descent(atNode, atMiddle);
     tangent.reduce(atNode, atMiddle);
     coupling.correct(atNode, atMiddle, lines, tensionStep);
     tangent.finish(atNode, atMiddle);
+  }
+
+  /** The largest turn of the step. */
+  private double logStep(Log log) {
     double most = 0;
     int element = 0;
     for (int e = 0; e < mesh.count; e++) {
@@ -269,20 +283,27 @@ final class Newton {
     return sum;
   }
 
-  /** Moves the tensions of lines of given length; true when one of them is not settled. */
-  private boolean moveTensions(LineForces lines, double part) {
+  /** Whether the step changes the tension of a line of given length by more than rounding. */
+  private boolean tensionsChange(LineForces lines) {
     boolean changed = false;
     for (int i = 0; i < tensionStep.length; i++) {
-      if (lines.lines.get(i).byLength()) {
-        double next = lines.tension[i] + part * tensionStep[i];
-        changed |= next < 0 || Math.abs(tensionStep[i]) > SETTLED * lines.tension[i];
-        lines.tension[i] = Math.max(0, next);
-      }
+      double change = Math.abs(tensionStep[i]);
+      changed |=
+          change > SETTLED * lines.tension[i]
+              && change * coupling.turnPerTension(i, tangent) > NO_TURN;
     }
     return changed;
   }
 
-  private static boolean looseEnds(LineForces lines) {
+  private void moveTensions(LineForces lines, double part) {
+    for (int i = 0; i < tensionStep.length; i++) {
+      if (lines.lines.get(i).byLength()) {
+        lines.tension[i] = Math.max(0, lines.tension[i] + part * tensionStep[i]);
+      }
+    }
+  }
+
+  private static boolean isTooLong(LineForces lines) {
     for (int i = 0; i < lines.lines.size(); i++) {
       if (lines.lines.get(i).byLength() && lines.excess(i) > 1e-7 * lines.lines.get(i).value()) {
         return true;

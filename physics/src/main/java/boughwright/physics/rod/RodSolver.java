@@ -62,7 +62,9 @@ public final class RodSolver {
     private final MeshSolver solver;
     private RodState state;
     private LineForces lines;
+    private LoadSet loads;
     private RodStatus status;
+    private int iterations;
 
     Level(MeshSolver solver) {
       this.solver = solver;
@@ -73,8 +75,7 @@ public final class RodSolver {
     }
 
     RodPose pose() {
-      LoadSet last = solver.stages.get(solver.stages.size() - 1);
-      return new RodPose(solver, state, lines, last);
+      return new RodPose(solver, state, lines, loads);
     }
 
     void follow(RodOptions.Route route) {
@@ -85,17 +86,21 @@ public final class RodSolver {
       }
       PathFollower follower = new PathFollower(solver);
       PathFollower.Arrival arrival = follower.run();
+      iterations += arrival.iterations();
       state = follower.state;
       lines = follower.lines();
+      loads = follower.loads();
       status = status(arrival);
     }
 
     private void descend() {
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      loads = last;
       state = new RodState(solver.mesh);
       state.copyFrom(solver.rest);
       lines = new LineForces(last.lines, new double[last.lines.size()]);
       Newton.Report report = solver.newton.minimise(state, lines, last);
+      iterations += report.iterations();
       status = status(arrival(report));
     }
 
@@ -112,15 +117,18 @@ public final class RodSolver {
 
     /** Starts from the answer on a coarser mesh; follows the loads again if that does not hold. */
     void refine(Level coarse, RodOptions.Route route) {
+      iterations = coarse.iterations;
       if (!coarse.holds()) {
         follow(route);
         return;
       }
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      loads = last;
       state = solver.refined(coarse.state);
       lines = new LineForces(last.lines, coarse.lines.tension);
       Newton.Report report =
           solver.newton.correct(state, lines, last, 12, Double.POSITIVE_INFINITY);
+      iterations += report.iterations();
       status = status(arrival(report));
       boolean near = report.firstStep() + report.laterSteps() < 0.3;
       if (!report.converged() || report.unstable() != 0 || !near) {
@@ -142,7 +150,7 @@ public final class RodSolver {
           some ? mesh.span[e] : 0,
           some ? mesh.from[e] + mesh.h[e] : 0,
           arrival.reason(),
-          arrival.iterations());
+          iterations);
     }
 
     RodSolution solution(RodSolution.Error error) {

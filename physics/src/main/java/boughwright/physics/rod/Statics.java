@@ -42,4 +42,31 @@ final class Statics {
       }
     }
   }
+
+  /**
+   * The moments at the Gauss points of an element that balance its load exactly as the elements see
+   * it: tested with their shape functions of the middle and of the end.
+   *
+   * @param atEnd moments through the ends of the elements, from {@link #run}
+   * @return moment at each Gauss point [N m, space], shape (2)(3)
+   */
+  static double[][] atGaussPoints(RodState state, ForceSweep forces, double[] atEnd, int e) {
+    double h = state.mesh.h[e];
+    double[][] out = new double[2][3];
+    double[][] turn = new double[2][];
+    for (int g = 0; g < 2; g++) {
+      int f = 18 * e + 9 * g;
+      double[] t = {state.frame[f + 2], state.frame[f + 5], state.frame[f + 8]};
+      turn[g] = Mat3.cross(t, Mat3.slice(forces.through, 6 * e + 3 * g));
+    }
+    for (int k = 0; k < 3; k++) {
+      double middle = h / 2 * (Shape.N[0][1] * turn[0][k] + Shape.N[1][1] * turn[1][k]);
+      double end = h / 2 * (Shape.N[0][2] * turn[0][k] + Shape.N[1][2] * turn[1][k]);
+      // slopes of the middle shape function are opposite, those of the end's sum to 2
+      double fall = 2 * middle / Shape.D[0][1];
+      out[1][k] = atEnd[3 * e + k] + end - Shape.D[0][2] * fall / 2;
+      out[0][k] = out[1][k] + fall;
+    }
+    return out;
+  }
 }
