@@ -2,6 +2,7 @@
 package boughwright.modeller.file;
 
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import java.util.Locale;
 
 /**
  * The largest tree file that is read, so that a wrong file is refused instead of filling memory.
@@ -41,8 +42,13 @@ final class Limits {
   /** The limits as words for a person. */
   static String words() {
     return String.format(
+        Locale.ROOT,
         "A tree file holds at most %d MB, %,d segments, %d levels of brackets, %,d characters in a"
             + " text and %d in a number",
-        BYTES >> 20, SEGMENTS, NESTING, TEXT, NUMBER);
+        BYTES >> 20,
+        SEGMENTS,
+        NESTING,
+        TEXT,
+        NUMBER);
   }
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.problem.NearNames;
+import boughwright.modeller.tree.Finding.Words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

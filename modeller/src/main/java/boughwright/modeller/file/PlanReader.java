@@ -2,13 +2,13 @@
 package boughwright.modeller.file;
 
 import boughwright.modeller.file.NumberReader.Range;
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -144,7 +144,7 @@ final class PlanReader {
 
   static void note(ObjectReader object, List<Finding> findings) {
     for (Finding finding : findings) {
-      Words words = new Words(finding.kind(), finding.found(), finding.remedy());
+      Words words = finding.words();
       object
           .problems()
           .add(finding.severity(), object.at(finding.field()), object.subject(), words);

@@ -62,8 +62,11 @@ final class SyntaxFault {
     String found =
         exceeds.lookingAt()
             ? String.format(
+                Locale.ROOT,
                 "here is too much: %s %s, at most %s is read",
-                exceeds.group(1).toLowerCase(Locale.ROOT), exceeds.group(2), exceeds.group(3))
+                exceeds.group(1).toLowerCase(Locale.ROOT),
+                exceeds.group(2),
+                exceeds.group(3))
             : "the file holds too much";
     return at(source, at, "too-much", List.of(found, Limits.words()));
   }
@@ -117,7 +120,8 @@ final class SyntaxFault {
   }
 
   private static List<String> character(String text, int offset, char c) {
-    String shown = Value.Text.quoted(String.valueOf(c)) + String.format(" (U+%04X)", (int) c);
+    String shown =
+        Value.Text.quoted(String.valueOf(c)) + String.format(Locale.ROOT, " (U+%04X)", (int) c);
     if ("'‘’“”".indexOf(c) >= 0) {
       return List.of("the quotation mark is " + shown, "Use the straight double quotation mark");
     }

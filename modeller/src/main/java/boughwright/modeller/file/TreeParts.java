@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Link;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.TreeRules;
@@ -11,6 +11,7 @@ import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -81,8 +82,10 @@ final class TreeParts {
           "segments",
           "too-many-segments",
           String.format(
+              Locale.ROOT,
               "the tree has %,d segments, at most %,d are read",
-              top.items("segments").size(), Limits.SEGMENTS),
+              top.items("segments").size(),
+              Limits.SEGMENTS),
           "Leave out the finest twigs, or divide the tree");
       return;
     }
@@ -117,7 +120,7 @@ final class TreeParts {
   }
 
   private void note(Finding finding) {
-    Words words = new Words(finding.kind(), finding.found(), finding.remedy());
+    Words words = finding.words();
     Matcher element = ELEMENT.matcher(finding.field());
     if (element.matches()) {
       List<ObjectReader> objects =
