@@ -32,6 +32,7 @@ final class Painter implements AutoCloseable {
     drawShadows(gpu, light);
     target.begin();
     drawSolid(gpu, camera, toLight, light);
+    target.keepDepth();
     drawGhosts(gpu, camera, hatchShift);
   }
 
@@ -52,6 +53,7 @@ final class Painter implements AutoCloseable {
     wood.set("toLight", toLight.x, toLight.y, toLight.z);
     wood.set("lightMatrix", light);
     wood.set("shadows", 0);
+    setTone(wood, "soil", Palette.SOIL);
     float grain = (float) camera.pixelsPerMetre() / GRAIN_PIXELS;
     wood.set("grainPerMetre", Math.min(FINEST_GRAIN_PER_METRE, grain));
     shadows.bind();
@@ -81,10 +83,14 @@ final class Painter implements AutoCloseable {
   }
 
   private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, float hatch, int shift) {
-    ghost.set("tone", (float) colour.red(), (float) colour.green(), (float) colour.blue());
+    setTone(ghost, "tone", colour);
     ghost.set("hatch", hatch);
     ghost.set("hatchShift", (float) shift);
     gpu.draw(role);
+  }
+
+  private static void setTone(Program program, String name, Colour colour) {
+    program.set(name, (float) colour.red(), (float) colour.green(), (float) colour.blue());
   }
 
   private static void setCamera(Program program, Camera camera) {

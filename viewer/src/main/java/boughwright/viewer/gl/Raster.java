@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.gl;
 
+import boughwright.modeller.geometry.Point3;
+import boughwright.viewer.scene.Camera;
+
 /**
  * A drawn image: premultiplied colours on nothing.
  *
@@ -10,10 +13,14 @@ public final class Raster {
   private final int width;
   private final int height;
   private final int[] pixels;
+  private final float[] depths;
+  private final Camera camera;
 
-  Raster(int width, int height, int[] pixels) {
-    this.width = width;
-    this.height = height;
+  Raster(Camera camera, int[] pixels, float[] depths) {
+    this.camera = camera;
+    this.depths = depths;
+    this.width = camera.width();
+    this.height = camera.height();
     this.pixels = pixels;
   }
 
@@ -33,6 +40,22 @@ public final class Raster {
   /** How much of a pixel is covered, 0 to 255. */
   public int cover(int x, int y) {
     return pixel(x, y) >>> 24;
+  }
+
+  /**
+   * Whether something solid stands in front of a point.
+   *
+   * @param point the point [m, scene frame]
+   * @param skin how deep under a surface a point still counts as seen [m]
+   */
+  public boolean hides(Point3 point, double skin) {
+    Camera.Pixel at = camera.project(point);
+    int x = (int) Math.floor(at.x());
+    int y = (int) Math.floor(at.y());
+    if (x < 0 || y < 0 || x >= width || y >= height) {
+      return false;
+    }
+    return depths[y * width + x] < camera.windowDepth(point) - skin / (2 * camera.depth());
   }
 
   /** Copies all pixels row by row from the top. */

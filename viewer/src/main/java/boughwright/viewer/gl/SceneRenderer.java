@@ -53,23 +53,31 @@ public final class SceneRenderer implements AutoCloseable {
     requireOwner();
     upload(scene);
     int[] pixels = new int[camera.width() * camera.height()];
+    float[] depths = new float[pixels.length];
     for (int top = 0; top < camera.height(); top += LARGEST_TILE) {
       for (int left = 0; left < camera.width(); left += LARGEST_TILE) {
-        int width = Math.min(LARGEST_TILE, camera.width() - left);
-        int height = Math.min(LARGEST_TILE, camera.height() - top);
-        int[] tile = tile(scene, camera.part(left, top, width, height), left, top);
-        for (int y = 0; y < height; y++) {
-          System.arraycopy(tile, y * width, pixels, (top + y) * camera.width() + left, width);
-        }
+        drawTile(scene, camera, new Tile(left, top), pixels, depths);
       }
     }
-    return new Raster(camera.width(), camera.height(), pixels);
+    return new Raster(camera, pixels, depths);
   }
 
-  private int[] tile(Scene scene, Camera camera, int left, int top) {
-    try (Target target = new Target(camera.width(), camera.height())) {
-      painter.paint(scene, gpu, camera, target, left + top);
-      return target.read();
+  /** Left upper corner of a tile [pixels]. */
+  private record Tile(int left, int top) {}
+
+  private void drawTile(Scene scene, Camera camera, Tile tile, int[] pixels, float[] depths) {
+    int width = Math.min(LARGEST_TILE, camera.width() - tile.left());
+    int height = Math.min(LARGEST_TILE, camera.height() - tile.top());
+    Camera part = camera.part(tile.left(), tile.top(), width, height);
+    try (Target target = new Target(width, height)) {
+      painter.paint(scene, gpu, part, target, tile.left() - tile.top() - height);
+      int[] colours = target.read();
+      float[] near = target.readDepth();
+      for (int y = 0; y < height; y++) {
+        int to = (tile.top() + y) * camera.width() + tile.left();
+        System.arraycopy(colours, y * width, pixels, to, width);
+        System.arraycopy(near, y * width, depths, to, width);
+      }
     }
   }
 

@@ -3,6 +3,7 @@ package boughwright.viewer.gl;
 
 import static org.lwjgl.opengl.GL33C.*;
 
+import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import org.lwjgl.system.MemoryUtil;
 
@@ -17,6 +18,7 @@ final class Target implements AutoCloseable {
   private final int depth = glGenRenderbuffers();
   private final int resolved = glGenFramebuffers();
   private final int flat = glGenRenderbuffers();
+  private final int flatDepth = glGenRenderbuffers();
 
   Target(int width, int height) {
     this.width = width;
@@ -28,6 +30,7 @@ final class Target implements AutoCloseable {
     requireComplete();
     glBindFramebuffer(GL_FRAMEBUFFER, resolved);
     attach(flat, GL_RGBA8, 0, GL_COLOR_ATTACHMENT0);
+    attach(flatDepth, GL_DEPTH_COMPONENT24, 0, GL_DEPTH_ATTACHMENT);
     requireComplete();
   }
 
@@ -52,11 +55,38 @@ final class Target implements AutoCloseable {
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
   }
 
-  /** The image, row by row from the top, as premultiplied 0xAARRGGBB. */
-  int[] read() {
+  /** Keeps the depth of what has been drawn so far, for {@link #readDepth}. */
+  void keepDepth() {
+    resolve(GL_DEPTH_BUFFER_BIT);
+    glBindFramebuffer(GL_FRAMEBUFFER, drawn);
+  }
+
+  private void resolve(int what) {
     glBindFramebuffer(GL_READ_FRAMEBUFFER, drawn);
     glBindFramebuffer(GL_DRAW_FRAMEBUFFER, resolved);
-    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
+    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, what, GL_NEAREST);
+  }
+
+  /** The kept depth, row by row from the top: 0 nearest to the viewer, 1 nothing there. */
+  float[] readDepth() {
+    glBindFramebuffer(GL_FRAMEBUFFER, resolved);
+    FloatBuffer depths = MemoryUtil.memAllocFloat(width * height);
+    try {
+      glReadPixels(0, 0, width, height, GL_DEPTH_COMPONENT, GL_FLOAT, depths);
+      float[] rows = new float[width * height];
+      for (int y = 0; y < height; y++) {
+        depths.get((height - 1 - y) * width, rows, y * width, width);
+      }
+      return rows;
+    } finally {
+      MemoryUtil.memFree(depths);
+      glBindFramebuffer(GL_FRAMEBUFFER, 0);
+    }
+  }
+
+  /** The image, row by row from the top, as premultiplied 0xAARRGGBB. */
+  int[] read() {
+    resolve(GL_COLOR_BUFFER_BIT);
     glBindFramebuffer(GL_FRAMEBUFFER, resolved);
     IntBuffer pixels = MemoryUtil.memAllocInt(width * height);
     try {
@@ -79,5 +109,6 @@ final class Target implements AutoCloseable {
     glDeleteRenderbuffers(colour);
     glDeleteRenderbuffers(depth);
     glDeleteRenderbuffers(flat);
+    glDeleteRenderbuffers(flatDepth);
   }
 }

@@ -47,6 +47,12 @@ public record Camera(
     return new Pixel((clip.x + 1) / 2 * width, (1 - clip.y) / 2 * height);
   }
 
+  /** How deep a point lies in what is drawn: 0 at the near end, 1 at the far end [1]. */
+  public double windowDepth(Point3 point) {
+    Vector3 fromTarget = point.minus(target);
+    return 0.5 - fromTarget.dot(angle.toViewer().vector()) / (2 * depth);
+  }
+
   /** Scene frame to the view: x right, y up, z toward the viewer [m]. */
   public Matrix4f view() {
     Vector3 toViewer = angle.toViewer().vector();

@@ -125,7 +125,8 @@ final class Holdings {
     meshes.add(fittings.line(from, top));
     meshes.add(fittings.weight(top, down, weight.mass()));
     marks.add(
-        new Mark.Weight(top.plus(down.times(radius)), List.of(Wording.kilograms(weight.mass()))));
+        new Mark.Weight(
+            top.plus(down.times(radius)), radius, List.of(Wording.kilograms(weight.mass()))));
   }
 
   private void addApex(String id, double front, Kept kept, List<Limb> limbs) {
@@ -156,7 +157,7 @@ final class Holdings {
     Spot spot = new Spot(peak.segment(), peak.along());
     Axis axis = axis(spot);
     Point3 bark = axis.point().plus(axis.tensionSide().times(radius(spot)));
-    marks.add(new Mark.Hardest(bark, Wording.hardest(peak)));
+    marks.add(new Mark.Hardest(bark, axis.tensionSide(), Wording.hardest(peak)));
   }
 
   private Axis axis(Spot spot) {

@@ -2,6 +2,7 @@
 package boughwright.viewer.scene;
 
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,9 +37,10 @@ public sealed interface Mark {
    * A hung weight.
    *
    * @param at the middle of the weight [m, scene frame]
+   * @param radius half its width [m]
    * @param words mass
    */
-  record Weight(Point3 at, List<String> words) implements Mark {
+  record Weight(Point3 at, double radius, List<String> words) implements Mark {
     public Weight {
       words = List.copyOf(words);
     }
@@ -65,9 +67,10 @@ public sealed interface Mark {
    * The place bent hardest.
    *
    * @param at the bark on the most stretched side [m, scene frame]
+   * @param outward the way the bark faces there, length one or zero
    * @param words strain and place
    */
-  record Hardest(Point3 at, List<String> words) implements Mark {
+  record Hardest(Point3 at, Vector3 outward, List<String> words) implements Mark {
     public Hardest {
       words = List.copyOf(words);
     }

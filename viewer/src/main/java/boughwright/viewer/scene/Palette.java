@@ -4,10 +4,10 @@ package boughwright.viewer.scene;
 /** The colours of the things in a scene; our own choice. */
 public final class Palette {
   /** Bark without strain: a grey brown of middle lightness. */
-  public static final Colour BARK = Colour.of(new Lab(54, 5, 12));
+  public static final Colour BARK = Colour.of(new Lab(54, 3, 8));
 
   /** Bark of roots, a little darker and greyer. */
-  public static final Colour ROOT_BARK = Colour.of(new Lab(48, 4, 9));
+  public static final Colour ROOT_BARK = Colour.of(new Lab(49, 3, 8));
 
   /** Weathered wood without bark. */
   public static final Colour DEADWOOD = Colour.of(new Lab(80, 1, 8));
@@ -26,6 +26,9 @@ public final class Palette {
 
   /** Lines, pads, anchors, weights. */
   public static final Colour FITTING = Colour.of(new Lab(26, -1, -6));
+
+  /** Soil. */
+  public static final Colour SOIL = Colour.of(new Lab(84, 2, 8));
 
   private Palette() {}
 }

@@ -10,6 +10,8 @@ import java.util.Optional;
 
 /** Turns a limb in a pose into the stations of its skin. */
 final class Skin {
+  private static final double FOOT_DEPTH = 0.22;
+
   private final Skeleton skeleton;
   private final Detail detail;
 
@@ -55,6 +57,9 @@ final class Skin {
             ? Optional.empty()
             : Optional.of(Collar.of(skeleton, limb.first()));
     List<Station> stations = new ArrayList<>();
+    if (collar.isEmpty() && stretch.fromSegment() == 0 && stretch.fromAlong() == 0) {
+      stations.add(foot(limb, pose));
+    }
     double before = 0;
     for (int k = 0; k <= stretch.toSegment(); k++) {
       int i = limb.segments().get(k);
@@ -63,7 +68,7 @@ final class Skin {
         double from = k == stretch.fromSegment() ? stretch.fromAlong() : 0;
         double to = k == stretch.toSegment() ? stretch.toAlong() : 1;
         int steps = steps(i, (to - from) * length);
-        for (int n = stations.isEmpty() ? 0 : 1; n <= steps; n++) {
+        for (int n = k == stretch.fromSegment() ? 0 : 1; n <= steps; n++) {
           double u = n == steps ? to : from + (to - from) * n / steps;
           double radius = thickness.radius(k, u);
           stations.add(station(pose.at(i, u), radius, before + u * length, i, collar));
@@ -72,6 +77,22 @@ final class Skin {
       before += length;
     }
     return stations;
+  }
+
+  /** The trunk goes on a little under the soil, so that its base shows no edge. */
+  private Station foot(Limb limb, Pose pose) {
+    Axis base = pose.at(limb.first(), 0);
+    double radius = Thickness.radius(skeleton.segment(limb.first()), 0);
+    double depth = FOOT_DEPTH * radius;
+    Axis foot =
+        new Axis(
+            base.point().plus(base.direction().times(-depth)),
+            base.direction(),
+            0,
+            base.tensionSide());
+    Colour bark = bark(skeleton.segment(limb.first()).kind());
+    return new Station(
+        foot.point(), foot.direction(), 0.9 * radius, 0, Vector3.ZERO, bark, 1, -depth);
   }
 
   private int steps(int segment, double length) {

@@ -16,9 +16,9 @@ import java.util.List;
  * @param limit strain at both ends of the scale, more than 0 [1]
  */
 public record StrainScale(double limit) {
-  private static final Lab SQUEEZED = new Lab(28, 18, -56);
+  private static final Lab SQUEEZED = new Lab(30, 12, -54);
   private static final Lab REST = Palette.BARK.lab();
-  private static final Lab STRETCHED = new Lab(80, 16, 82);
+  private static final Lab STRETCHED = new Lab(76, 30, 78);
   private static final double[] STEPS = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10};
 
   public StrainScale {

@@ -77,12 +77,17 @@ public final class Wording {
   }
 
   static List<String> hardest(Peak peak) {
-    String place = "bent hardest: " + VisibleText.of(peak.segment()) + ", " + peak.side();
     String from =
         peak.fromUnion().isPresent()
             ? millimetres(peak.fromUnion().getAsDouble()) + " from the union"
-            : number(peak.along() * 100, 0) + " % along it";
-    return List.of(percent(peak.bendingStrain()), place, from);
+            : number(peak.along() * 100, 0) + " % along";
+    return List.of(
+        percent(peak.bendingStrain()) + "  bent hardest",
+        VisibleText.of(peak.segment()) + ", " + side(peak.side()) + ", " + from);
+  }
+
+  private static String side(String side) {
+    return side.equals("left") || side.equals("right") ? side + " side" : side;
   }
 
   private static String number(double value, int decimals) {

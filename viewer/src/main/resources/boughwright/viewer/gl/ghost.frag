@@ -9,7 +9,7 @@ out vec4 outColour;
 
 void main() {
   float edge = 1.0 - clamp(normalize(vViewNormal).z, 0.0, 1.0);
-  float alpha = 0.20 + 0.50 * smoothstep(0.45, 1.0, edge);
+  float alpha = 0.30 + 0.45 * smoothstep(0.45, 1.0, edge);
   if (hatch > 0.0) {
     float along = mod(gl_FragCoord.x + gl_FragCoord.y + hatchShift, hatch) / hatch;
     float line = smoothstep(0.0, 0.15, along) - smoothstep(0.25, 0.40, along);

@@ -9,6 +9,8 @@ uniform vec3 toLight;
 uniform mat4 lightMatrix;
 uniform sampler2DShadow shadows;
 uniform float grainPerMetre;
+// What lies under the soil is seen faintly, in this tone.
+uniform vec3 soil;
 out vec4 outColour;
 
 vec3 linear(vec3 c) {
@@ -73,5 +75,7 @@ void main() {
   float edge = 1.0 - clamp(v.z, 0.0, 1.0);
   vec3 c = base * (around + key) * mix(1.0, 0.55, smoothstep(0.70, 1.0, edge));
   c += vec3(0.020) * pow(edge, 3.0) * max(0.0, v.y);
-  outColour = vec4(encoded(c), 1.0);
+  float under = smoothstep(0.0005, -0.0015, vPosition.z);
+  float alpha = 1.0 - 0.60 * under;
+  outColour = vec4(mix(encoded(c), soil, 0.35 * under) * alpha, alpha);
 }

@@ -9,6 +9,7 @@ import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
@@ -97,7 +98,7 @@ public final class Bending {
     places[0] = at;
     double step = skeleton.length(i) / STEPS;
     for (int n = 1; n <= STEPS; n++) {
-      double fade = fade(n - 0.5);
+      double fade = (n - 0.5) / STEPS < stub(i) ? 0 : fade(n - 0.5);
       Vector3 turn = at.turn().turn(curvature.times(step * fade));
       Rotation half = Rotation.ofVector(turn.times(0.5)).after(at.turn());
       Rotation full = Rotation.ofVector(turn).after(at.turn());
@@ -109,7 +110,9 @@ public final class Bending {
     for (int n = 0; n <= STEPS; n++) {
       double along = (double) n / STEPS;
       if (along <= upTo + 1e-9) {
-        samples.add(sample(i, along, places[n], curvature.times(fade(n))));
+        samples.add(
+            sample(
+                i, along, places[n], curvature.times((double) n / STEPS < stub(i) ? 0 : fade(n))));
       }
     }
     double strain = samples.stream().mapToDouble(PathSample::bendingStrain).max().orElse(0);
@@ -126,6 +129,14 @@ public final class Bending {
         0,
         0,
         samples);
+  }
+
+  /** The share of a branch that lies inside its parent. */
+  private double stub(int i) {
+    if (skeleton.parent(i) == Skeleton.NONE || skeleton.joint(i) == Joint.CONTINUES) {
+      return 0;
+    }
+    return Collar.of(skeleton, i).surface() / skeleton.length(i);
   }
 
   private static double fade(double n) {
@@ -159,12 +170,13 @@ public final class Bending {
     for (SegmentTrial trial : trials) {
       for (PathSample sample : trial.samples()) {
         if (sample.bendingStrain() > (peak == null ? 0 : peak.bendingStrain())) {
-          double length = sample.along() * skeleton.length(skeleton.indexOf(trial.segment()));
+          int i = skeleton.indexOf(trial.segment());
+          double fromBark = (sample.along() - stub(i)) * skeleton.length(i);
           peak =
               new Peak(
                   trial.segment(),
                   sample.along(),
-                  OptionalDouble.of(length),
+                  stub(i) > 0 ? OptionalDouble.of(fromBark) : OptionalDouble.empty(),
                   0,
                   "right",
                   sample.bendingStrain(),

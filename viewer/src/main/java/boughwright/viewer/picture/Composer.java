@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.viewer.gl.Raster;
+import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Scene;
+import java.awt.BasicStroke;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.List;
+
+/** Puts heading, views, key, legend, scale bar and footnote on a page. */
+final class Composer {
+  private static final double MARGIN = 60;
+  private static final double FRAME = 24;
+  private static final double FOOTER = 130;
+
+  private final Page page;
+  private final Scene scene;
+  private final Heading heading;
+  private final String footnote;
+
+  Composer(Page page, Scene scene, Heading heading, String footnote) {
+    this.page = page;
+    this.scene = scene;
+    this.heading = heading;
+    this.footnote = footnote;
+  }
+
+  /** Draws everything; the renderer belongs to this thread. */
+  List<ViewFrame> compose(List<Arrangement.Wanted> wanted, SceneRenderer renderer) {
+    double margin = page.u(MARGIN);
+    double width = page.image().getWidth() - 2 * margin;
+    drawFrame();
+    double top = drawHeading(margin, width);
+    double bottom = page.image().getHeight() - page.u(FOOTER) - margin * 0.5;
+    Rect area = new Rect(margin, top, width, bottom - top);
+    List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
+    int missing = 0;
+    for (ViewFrame frame : frames) {
+      missing += drawView(frame, renderer);
+    }
+    drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, missing);
+    return frames;
+  }
+
+  private void drawFrame() {
+    double in = page.u(FRAME);
+    page.pen().setColor(Ink.FRAME);
+    page.pen().setStroke(new BasicStroke((float) page.u(1.5)));
+    page.pen()
+        .draw(
+            new Rectangle2D.Double(
+                in, in, page.image().getWidth() - 2 * in, page.image().getHeight() - 2 * in));
+  }
+
+  private double drawHeading(double left, double width) {
+    double y = page.u(92);
+    y = paragraph(heading.name(), Page.Style.NAME, left, y, new Paragraph.Room(width, 2));
+    y =
+        paragraph(
+            heading.about(), Page.Style.ABOUT, left, y - page.u(10), new Paragraph.Room(width, 2));
+    if (scene.trouble().isPresent()) {
+      y =
+          paragraph(
+              scene.trouble().get(), Page.Style.TROUBLE, left, y, new Paragraph.Room(width, 3));
+    }
+    return y - page.u(10);
+  }
+
+  /** Writes lines from a baseline on, and gives the baseline of the line after them. */
+  private double paragraph(
+      String words, Page.Style style, double x, double y, Paragraph.Room room) {
+    double line = page.u(style.size() * 1.35);
+    double at = y;
+    for (String text : Paragraph.lines(words, style.weight(), page.u(style.size()), room)) {
+      page.write(text, x, at, style, Page.Align.LEFT);
+      at += line;
+    }
+    return at;
+  }
+
+  private int drawView(ViewFrame frame, SceneRenderer renderer) {
+    Soil.paint(page, frame, scene.base());
+    Raster raster = renderer.draw(scene, frame.camera());
+    BufferedImage wood =
+        new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
+    raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
+    page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
+    int missing = new MarkPainter(page, scene, frame).paint(raster);
+    double name = page.width(frame.name(), Page.Style.CAPTION);
+    double more = page.width(frame.more(), Page.Style.CAPTION_MORE);
+    double left = frame.area().centreX() - (name + page.u(12) + more) / 2;
+    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION, Page.Align.LEFT);
+    page.write(
+        frame.more(),
+        left + name + page.u(12),
+        frame.captionY(),
+        Page.Style.CAPTION_MORE,
+        Page.Align.LEFT);
+    return missing;
+  }
+
+  private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {
+    double y = page.image().getHeight() - page.u(104);
+    page.rule(left, y - page.u(46), left + width, y - page.u(46), 1, Ink.FRAME);
+    double end = ScaleBar.fitting(pixelsPerMetre, page.u(260)).draw(page, left, y);
+    new Key(page).draw(scene, end + page.u(56), y);
+    scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
+    String note = missing == 0 ? footnote : footnote + "  " + missing + " labels found no room.";
+    String words =
+        Lettering.fitted(note, Page.Style.FOOT.weight(), page.u(Page.Style.FOOT.size()), width);
+    page.write(
+        words, left, page.image().getHeight() - page.u(46), Page.Style.FOOT, Page.Align.LEFT);
+  }
+}

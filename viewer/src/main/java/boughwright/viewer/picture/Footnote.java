@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.modeller.problem.VisibleText;
+import boughwright.physics.trial.TrialResult;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The line at the foot of a picture: what its numbers rest on. */
+final class Footnote {
+  private Footnote() {}
+
+  static String of(Optional<TrialResult> trial) {
+    if (trial.isEmpty()) {
+      return "Lengths square to the line of sight are true to the scale bar.";
+    }
+    return trial.get().assumptions().stream()
+        .findFirst()
+        .filter(words -> !words.isBlank())
+        .map(VisibleText::of)
+        .map(words -> words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".")
+        .orElse("");
+  }
+}

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import java.util.List;
+
+/**
+ * Words to be placed near a point of a view.
+ *
+ * @param places points the words may point at, the best first: x, y in the view [pixels]
+ * @param clearance how far from the point they start at least [pixels]
+ * @param words lines, the most important first
+ * @param colour colour of the first line
+ */
+record Label(List<double[]> places, double clearance, List<String> words, java.awt.Color colour) {
+  Label {
+    places = List.copyOf(places);
+    words = List.copyOf(words);
+  }
+
+  Label firstLineOnly() {
+    return new Label(places, clearance, words.subList(0, 1), colour);
+  }
+}

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds places for labels, one after another: inside the view, clear of each other, away from the
+ * wood where there is room, close to what they name.
+ */
+final class LabelPlacer {
+  private static final int DIRECTIONS = 24;
+  private static final double[] REACHES = {0, 14, 30, 50, 75, 105, 140, 180, 230, 290, 360, 450};
+  private static final double WOOD_COST = 900;
+  private static final double LEADER_WOOD_COST = 110;
+  private static final double CROSSING_COST = 1200;
+  private static final double TOUCH_COST = 70;
+  private static final double OTHER_PLACE_COST = 6;
+
+  private final Rect view;
+  private final Occupancy occupancy;
+  private final double unit;
+  private final List<Rect> taken = new ArrayList<>();
+  private final List<PlacedLabel> placed = new ArrayList<>();
+
+  /** Measures the words of a label: width and height [pixels]. */
+  interface Measure {
+    double[] size(Label label);
+  }
+
+  /**
+   * @param view the room there is, its upper left corner the zero point
+   * @param unit what a pixel of the default page is here [pixels]
+   */
+  LabelPlacer(Rect view, Occupancy occupancy, double unit) {
+    this.view = view;
+    this.occupancy = occupancy;
+    this.unit = unit;
+  }
+
+  /** Keeps a rectangle free of labels. */
+  void keepFree(Rect rect) {
+    taken.add(rect);
+  }
+
+  /** Places a label, with fewer words if need be; empty when there is no room at all. */
+  Optional<PlacedLabel> place(Label label, Measure measure) {
+    Optional<PlacedLabel> best = cheapest(label, measure);
+    if (best.isEmpty() && label.words().size() > 1) {
+      best = cheapest(label.firstLineOnly(), measure);
+    }
+    best.ifPresent(
+        found -> {
+          placed.add(found);
+          taken.add(found.box().grown(6 * unit));
+        });
+    return best;
+  }
+
+  private Optional<PlacedLabel> cheapest(Label label, Measure measure) {
+    double[] size = measure.size(label);
+    PlacedLabel best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int p = 0; p < label.places().size(); p++) {
+      double x = label.places().get(p)[0];
+      double y = label.places().get(p)[1];
+      for (double reach : REACHES) {
+        for (int d = 0; d < DIRECTIONS; d++) {
+          Rect box = box(x, y, label.clearance() + reach * unit, angle(d), size);
+          PlacedLabel candidate = new PlacedLabel(label, box, x, y);
+          double cost = cost(candidate) + p * OTHER_PLACE_COST;
+          if (cost < least) {
+            least = cost;
+            best = candidate;
+          }
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static double angle(int d) {
+    return 2 * Math.PI * d / DIRECTIONS;
+  }
+
+  /** The box whose nearest point lies at a distance from a point, in a direction. */
+  private static Rect box(double x, double y, double distance, double angle, double[] size) {
+    double nearX = x + distance * Math.cos(angle);
+    double nearY = y - distance * Math.sin(angle);
+    double across = (1 - Math.cos(angle)) / 2;
+    double down = (1 + Math.sin(angle)) / 2;
+    return new Rect(nearX - across * size[0], nearY - down * size[1], size[0], size[1]);
+  }
+
+  private double cost(PlacedLabel candidate) {
+    Rect box = candidate.box();
+    if (!view.contains(box) || taken.stream().anyMatch(box::overlaps)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double[] meets = candidate.meets();
+    double length = Math.hypot(meets[0] - candidate.x(), meets[1] - candidate.y());
+    double cost = length / unit + WOOD_COST * Math.sqrt(occupancy.share(box));
+    cost += occupancy.share(box.grown(2 * unit)) > 0 ? TOUCH_COST : 0;
+    cost +=
+        LEADER_WOOD_COST * occupancy.crossings(candidate.x(), candidate.y(), meets[0], meets[1]);
+    cost += CROSSING_COST * placed.stream().filter(candidate::crosses).count();
+    cost += CROSSING_COST * taken.stream().filter(rect -> cuts(candidate, meets, rect)).count();
+    return cost;
+  }
+
+  private static boolean cuts(PlacedLabel candidate, double[] meets, Rect rect) {
+    return new java.awt.geom.Rectangle2D.Double(rect.x(), rect.y(), rect.width(), rect.height())
+        .intersectsLine(candidate.x(), candidate.y(), meets[0], meets[1]);
+  }
+}

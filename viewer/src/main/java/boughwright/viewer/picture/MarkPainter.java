@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
+import boughwright.viewer.gl.Raster;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.Mark;
+import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.Wording;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Draws the marks of a scene over one view, and their words where there is room. */
+final class MarkPainter {
+  private static final double RING = 11;
+
+  /** How deep under a surface a place still counts as seen, as a share of the scene's size. */
+  private static final double SEEN_SKIN = 0.006;
+
+  private final Page page;
+  private final Scene scene;
+  private final ViewFrame frame;
+
+  MarkPainter(Page page, Scene scene, ViewFrame frame) {
+    this.page = page;
+    this.scene = scene;
+    this.frame = frame;
+  }
+
+  /** Draws marks and words, and gives how many words found no room. */
+  int paint(Raster raster) {
+    Occupancy occupancy = new Occupancy(raster);
+    Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
+    LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
+    double soil = inView(scene.base().plus(new Vector3(0, 0, -scene.base().z())))[1];
+    if (frame.camera().angle().elevation() == 0) {
+      placer.keepFree(new Rect(0, soil - page.u(1), inside.width(), page.u(2)));
+    }
+    List<Mark> marks = new ArrayList<>(scene.marks());
+    marks.sort(Comparator.comparingInt(MarkPainter::order));
+    for (Mark mark : marks) {
+      draw(mark, raster);
+      keepFree(mark, placer);
+    }
+    int missing = 0;
+    List<PlacedLabel> placed = new ArrayList<>();
+    for (Mark mark : marks) {
+      Label label = label(mark, raster, occupancy);
+      if (label.places().isEmpty()) {
+        continue;
+      }
+      var found = placer.place(label, this::measure);
+      found.ifPresent(placed::add);
+      missing += found.isEmpty() ? 1 : 0;
+    }
+    placed.forEach(this::drawLeader);
+    placed.forEach(this::drawWords);
+    return missing;
+  }
+
+  private static int order(Mark mark) {
+    if (mark instanceof Mark.Hardest) {
+      return 0;
+    }
+    if (mark instanceof Mark.Apex) {
+      return 1;
+    }
+    return mark instanceof Mark.CutPlace ? 4 : mark instanceof Mark.Guy ? 2 : 3;
+  }
+
+  private Label label(Mark mark, Raster raster, Occupancy occupancy) {
+    List<double[]> places = new ArrayList<>();
+    if (mark instanceof Mark.Guy guy) {
+      places.addAll(seen(guy, raster, occupancy));
+    } else {
+      places.add(inView(mark.at()));
+    }
+    Color colour = mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
+    double clearance = mark instanceof Mark.Hardest ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;
+    if (mark instanceof Mark.Weight weight) {
+      clearance += weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
+    }
+    return new Label(places, page.u(clearance), words(mark), colour);
+  }
+
+  /** In a view from the side only the offset that is seen there is told. */
+  private List<String> words(Mark mark) {
+    double turn = frame.camera().angle().azimuth() - scene.front();
+    if (mark instanceof Mark.Apex apex && Math.abs(Math.sin(turn)) > 0.999) {
+      return List.of(apex.words().get(0), Wording.beside(0, apex.behind()));
+    }
+    return mark.words();
+  }
+
+  /** Places on a line that are seen in this view, those with the most paper round them first. */
+  private List<double[]> seen(Mark.Guy guy, Raster raster, Occupancy occupancy) {
+    List<double[]> places = new ArrayList<>();
+    for (int n = 2; n <= 19; n++) {
+      Point3 point = guy.pad().toward(guy.anchor(), n / 20.0);
+      if (!raster.hides(point, SEEN_SKIN * scene.bounds().diagonal())) {
+        places.add(inView(point));
+      }
+    }
+    places.sort(
+        Comparator.comparingDouble(
+            at -> occupancy.share(new Rect(at[0], at[1], 0, 0).grown(page.u(16)))));
+    return places;
+  }
+
+  private double[] inView(Point3 point) {
+    Camera.Pixel pixel = frame.camera().project(point);
+    return new double[] {pixel.x(), pixel.y()};
+  }
+
+  private double[] onPage(Point3 point) {
+    double[] at = inView(point);
+    return new double[] {frame.area().x() + at[0], frame.area().y() + at[1]};
+  }
+
+  private void keepFree(Mark mark, LabelPlacer placer) {
+    double[] at = inView(mark.at());
+    if (mark instanceof Mark.Hardest || mark instanceof Mark.Apex) {
+      placer.keepFree(new Rect(at[0], at[1], 0, 0).grown(page.u(RING)));
+    }
+    if (mark instanceof Mark.Apex apex) {
+      double[] foot = inView(apex.foot());
+      placer.keepFree(new Rect(foot[0], foot[1], 0, 0).grown(page.u(9)));
+    }
+  }
+
+  private void draw(Mark mark, Raster raster) {
+    if (mark instanceof Mark.Apex apex) {
+      drawApex(apex);
+    } else if (mark instanceof Mark.Hardest hardest) {
+      drawHardest(hardest, raster.hides(hardest.at(), SEEN_SKIN * scene.bounds().diagonal()));
+    }
+  }
+
+  private void drawHardest(Mark.Hardest hardest, boolean hidden) {
+    double[] at = onPage(hardest.at());
+    double r = page.u(RING);
+    Ellipse2D ring = new Ellipse2D.Double(at[0] - r, at[1] - r, 2 * r, 2 * r);
+    page.pen().setColor(Ink.PAPER);
+    page.pen().setStroke(new BasicStroke((float) page.u(5)));
+    page.pen().draw(ring);
+    page.pen().setColor(Ink.TEXT);
+    float[] dash = {(float) page.u(4), (float) page.u(4)};
+    page.pen()
+        .setStroke(
+            hidden
+                ? new BasicStroke(
+                    (float) page.u(2), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0)
+                : new BasicStroke((float) page.u(2)));
+    page.pen().draw(ring);
+  }
+
+  private void drawApex(Mark.Apex apex) {
+    double[] tip = onPage(apex.at());
+    double[] foot = onPage(apex.foot());
+    page.dashes(tip[0], tip[1], foot[0], foot[1], 3.4, Ink.faded(Ink.PAPER, 0.55));
+    page.dashes(tip[0], tip[1], foot[0], foot[1], 1.5, Ink.APEX);
+    double s = page.u(8);
+    triangle(tip[0], tip[1] - page.u(5), s, -1.25 * s);
+    double[] base = onPage(apex.base());
+    double soil = foot[1];
+    page.rule(base[0], soil - page.u(11), base[0], soil + page.u(11), 5, Ink.PAPER);
+    page.rule(base[0], soil - page.u(9), base[0], soil + page.u(9), 2, Ink.APEX);
+    page.rule(base[0], soil, foot[0], soil, 2, Ink.APEX);
+    triangle(foot[0], foot[1], s, -1.25 * s);
+  }
+
+  /** A filled triangle that stands on its point. */
+  private void triangle(double x, double y, double half, double height) {
+    Path2D shape = new Path2D.Double();
+    shape.moveTo(x, y);
+    shape.lineTo(x - half, y + height);
+    shape.lineTo(x + half, y + height);
+    shape.closePath();
+    page.pen().setColor(Ink.PAPER);
+    page.pen().setStroke(new BasicStroke((float) page.u(3)));
+    page.pen().draw(shape);
+    page.pen().setColor(Ink.APEX);
+    page.pen().fill(shape);
+  }
+
+  private double[] measure(Label label) {
+    double width = 0;
+    for (int n = 0; n < label.words().size(); n++) {
+      width = Math.max(width, page.width(label.words().get(n), style(label, n)));
+    }
+    return new double[] {width, page.u(22 + 20 * (label.words().size() - 1))};
+  }
+
+  private static Page.Style style(Label label, int line) {
+    return line == 0 ? Page.Style.LABEL.in(label.colour()) : Page.Style.LABEL_MORE;
+  }
+
+  private void drawLeader(PlacedLabel placed) {
+    double[] meets = placed.meets();
+    double dx = meets[0] - placed.x();
+    double dy = meets[1] - placed.y();
+    double length = Math.hypot(dx, dy);
+    double from = placed.label().clearance() - page.u(3);
+    double to = length - page.u(4);
+    if (to - from < page.u(6)) {
+      return;
+    }
+    double x = frame.area().x() + placed.x();
+    double y = frame.area().y() + placed.y();
+    page.rule(
+        x + dx * from / length,
+        y + dy * from / length,
+        x + dx * to / length,
+        y + dy * to / length,
+        1.2,
+        Ink.HAIR);
+  }
+
+  private void drawWords(PlacedLabel placed) {
+    double x = frame.area().x() + placed.box().x();
+    double y = frame.area().y() + placed.box().y() + page.u(17);
+    for (int n = 0; n < placed.label().words().size(); n++) {
+      page.writeClear(
+          placed.label().words().get(n), x, y + page.u(20) * n, style(placed.label(), n));
+    }
+  }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.viewer.gl.Raster;
+
+/** How much is already drawn in any rectangle of a view, from a table of sums. */
+final class Occupancy {
+  private static final int FAINT = 24;
+
+  private final int width;
+  private final int height;
+  private final int[] sums;
+
+  Occupancy(Raster raster) {
+    width = raster.width();
+    height = raster.height();
+    sums = new int[(width + 1) * (height + 1)];
+    for (int y = 0; y < height; y++) {
+      int row = 0;
+      for (int x = 0; x < width; x++) {
+        row += raster.cover(x, y) > FAINT ? 1 : 0;
+        sums[(y + 1) * (width + 1) + x + 1] = sums[y * (width + 1) + x + 1] + row;
+      }
+    }
+  }
+
+  /** The share of a rectangle of the view that is drawn on, 0 to 1. */
+  double share(Rect rect) {
+    int left = clamp(rect.x(), width);
+    int right = clamp(rect.right(), width);
+    int top = clamp(rect.y(), height);
+    int bottom = clamp(rect.bottom(), height);
+    int area = Math.max(1, (right - left) * (bottom - top));
+    return (double) (at(right, bottom) - at(left, bottom) - at(right, top) + at(left, top)) / area;
+  }
+
+  private int at(int x, int y) {
+    return sums[y * (width + 1) + x];
+  }
+
+  private static int clamp(double value, int most) {
+    return (int) Math.min(most, Math.max(0, Math.rint(value)));
+  }
+
+  /** How often a straight line comes upon something drawn, apart from where it starts. */
+  int crossings(double x1, double y1, double x2, double y2) {
+    int steps = (int) Math.max(1, Math.hypot(x2 - x1, y2 - y1) / 2);
+    int count = 0;
+    boolean before = true;
+    for (int n = 0; n <= steps; n++) {
+      double x = x1 + (x2 - x1) * n / steps;
+      double y = y1 + (y2 - y1) * n / steps;
+      boolean drawn = share(new Rect(x - 1, y - 1, 2, 2)) > 0;
+      count += drawn && !before ? 1 : 0;
+      before = drawn;
+    }
+    return count;
+  }
+}

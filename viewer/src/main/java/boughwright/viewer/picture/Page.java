@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.font.TextLayout;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.image.BufferedImage;
+
+/** The sheet that is drawn on: an image with its pens and letters. */
+final class Page implements AutoCloseable {
+  private final BufferedImage image;
+  private final Graphics2D pen;
+  private final double unit;
+
+  Page(PictureSize size) {
+    image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
+    pen = image.createGraphics();
+    unit = size.unit();
+    pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    pen.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    pen.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    pen.setColor(Ink.PAPER);
+    pen.fillRect(0, 0, size.width(), size.height());
+  }
+
+  /** A length of the page of the default size, on this page [pixels]. */
+  double u(double length) {
+    return length * unit;
+  }
+
+  Graphics2D pen() {
+    return pen;
+  }
+
+  BufferedImage image() {
+    return image;
+  }
+
+  /** Where words stand on their point. */
+  enum Align {
+    LEFT(0),
+    MIDDLE(0.5),
+    RIGHT(1);
+
+    private final double share;
+
+    Align(double share) {
+      this.share = share;
+    }
+  }
+
+  /**
+   * Style of words.
+   *
+   * @param weight weight
+   * @param size size on the page of the default size [pixels]
+   * @param colour colour
+   */
+  record Style(Lettering.Weight weight, double size, Color colour) {
+    static final Style NAME = new Style(Lettering.Weight.STRONG, 42, Ink.TEXT);
+    static final Style ABOUT = new Style(Lettering.Weight.REGULAR, 21, Ink.QUIET);
+    static final Style TROUBLE = new Style(Lettering.Weight.STRONG, 21, Ink.TROUBLE);
+    static final Style CAPTION = new Style(Lettering.Weight.STRONG, 20, Ink.TEXT);
+    static final Style CAPTION_MORE = new Style(Lettering.Weight.REGULAR, 20, Ink.QUIET);
+    static final Style KEY = new Style(Lettering.Weight.REGULAR, 18, Ink.TEXT);
+    static final Style KEY_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET);
+    static final Style FOOT = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET);
+    static final Style LABEL = new Style(Lettering.Weight.STRONG, 19, Ink.TEXT);
+    static final Style LABEL_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET);
+
+    Style in(Color other) {
+      return new Style(weight, size, other);
+    }
+  }
+
+  double width(String words, Style style) {
+    return Lettering.width(words, style.weight(), u(style.size()));
+  }
+
+  /** Writes words on a baseline. */
+  void write(String words, double x, double y, Style style, Align align) {
+    TextLayout line = Lettering.line(words, style.weight(), u(style.size()));
+    pen.setColor(style.colour());
+    line.draw(pen, (float) (x - align.share * line.getAdvance()), (float) y);
+  }
+
+  /** Writes words with a rim of paper round them, so that they read on anything. */
+  void writeClear(String words, double x, double y, Style style) {
+    TextLayout line = Lettering.line(words, style.weight(), u(style.size()));
+    Shape outline = line.getOutline(AffineTransform.getTranslateInstance(x, y));
+    pen.setColor(Ink.faded(Ink.PAPER, 0.9));
+    pen.setStroke(new BasicStroke((float) u(5), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    pen.draw(outline);
+    pen.setColor(style.colour());
+    line.draw(pen, (float) x, (float) y);
+  }
+
+  /** A straight line of a width given on the page of the default size. */
+  void rule(double x1, double y1, double x2, double y2, double width, Color colour) {
+    pen.setColor(colour);
+    pen.setStroke(new BasicStroke((float) u(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+    pen.draw(new Line2D.Double(x1, y1, x2, y2));
+  }
+
+  /** A dashed straight line. */
+  void dashes(double x1, double y1, double x2, double y2, double width, Color colour) {
+    float[] dash = {(float) u(7), (float) u(5)};
+    pen.setColor(colour);
+    pen.setStroke(
+        new BasicStroke(
+            (float) u(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
+    pen.draw(new Line2D.Double(x1, y1, x2, y2));
+  }
+
+  @Override
+  public void close() {
+    pen.dispose();
+  }
+}

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.problem.Place;
+import boughwright.modeller.problem.Problem;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.gl.NoGraphicsException;
+import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Mark;
+import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.ViewAngle;
+import boughwright.viewer.scene.Wording;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
+
+/** Pictures of a tree, made without a window and without a display. */
+public final class Picture {
+  private Picture() {}
+
+  /**
+   * The tree before and after a trial, from the front and square to it.
+   *
+   * <p>Without a pose that holds, the tree as measured and the reason.
+   *
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static BufferedImage beforeAfter(
+      Document document, Plan plan, TrialResult trial, PictureSize size)
+      throws NoGraphicsException, InputException {
+    Scene scene = Scene.of(document, Optional.of(plan), Optional.of(trial));
+    ViewAngle front = ViewAngle.level(scene.front());
+    boolean left = isLeftSideBetter(scene, front);
+    ViewAngle side = ViewAngle.level(scene.front() + (left ? Math.PI / 2 : -Math.PI / 2));
+    List<Arrangement.Wanted> views =
+        List.of(
+            new Arrangement.Wanted(front, "Front", from(front)),
+            new Arrangement.Wanted(
+                side, left ? "From the tree's left" : "From the tree's right", from(side)));
+    return draw(document, Optional.of(plan), Optional.of(trial), scene, views, size);
+  }
+
+  /**
+   * The tree from one side, as the window shows it.
+   *
+   * @param plan front, planting angle, cuts and proposals; without one the tree as measured
+   * @param trial the bent pose; without one nothing is bent
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static BufferedImage view(
+      Document document,
+      Optional<Plan> plan,
+      Optional<TrialResult> trial,
+      ViewAngle angle,
+      PictureSize size)
+      throws NoGraphicsException, InputException {
+    Scene scene = Scene.of(document, plan, trial);
+    boolean front = Math.abs(Math.sin((angle.azimuth() - scene.front()) / 2)) < 1e-3;
+    String name = front && plan.isPresent() ? "Front" : "View";
+    return draw(
+        document,
+        plan,
+        trial,
+        scene,
+        List.of(new Arrangement.Wanted(angle, name, from(angle))),
+        size);
+  }
+
+  private static BufferedImage draw(
+      Document document,
+      Optional<Plan> plan,
+      Optional<TrialResult> trial,
+      Scene scene,
+      List<Arrangement.Wanted> views,
+      PictureSize size)
+      throws NoGraphicsException, InputException {
+    Heading heading = Heading.of(document, plan, trial);
+    requireLetters(heading.name() + heading.about());
+    try (SceneRenderer renderer = SceneRenderer.open();
+        Page page = new Page(size)) {
+      new Composer(page, scene, heading, Footnote.of(trial)).compose(views, renderer);
+      return page.image();
+    }
+  }
+
+  private static String from(ViewAngle angle) {
+    String level = "from azimuth " + Wording.azimuth(angle.azimuth());
+    long above = Math.round(Math.toDegrees(angle.elevation()));
+    return above == 0
+        ? level
+        : level + ", " + Math.abs(above) + "° " + (above > 0 ? "above" : "below");
+  }
+
+  /** The side on which the place bent hardest faces the viewer; the right where that is even. */
+  private static boolean isLeftSideBetter(Scene scene, ViewAngle front) {
+    return scene.marks().stream()
+        .filter(Mark.Hardest.class::isInstance)
+        .map(Mark.Hardest.class::cast)
+        .anyMatch(hardest -> hardest.outward().dot(front.right().vector()) < -1e-6);
+  }
+
+  private static void requireLetters(String words) throws InputException {
+    String missing = Lettering.undrawable(words);
+    if (!missing.isEmpty()) {
+      throw new InputException(
+          Problem.fault(
+              Place.of("picture", "tree name"),
+              "no-letters",
+              "no typeface on this machine has " + missing,
+              "Install one that has, such as Noto Sans, or leave the picture out"));
+    }
+  }
+}

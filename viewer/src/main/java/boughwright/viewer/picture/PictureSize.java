@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+/**
+ * Size of a picture.
+ *
+ * @param width {@value #SMALLEST_WIDTH} to {@value #LARGEST} [pixels]
+ * @param height {@value #SMALLEST_HEIGHT} to {@value #LARGEST} [pixels]
+ */
+public record PictureSize(int width, int height) {
+  /** Narrower than this the words find no room. */
+  public static final int SMALLEST_WIDTH = 640;
+
+  /** Lower than this the words find no room. */
+  public static final int SMALLEST_HEIGHT = 480;
+
+  /** Enough for a sheet of 40 by 40 cm at 380 dots per inch. */
+  public static final int LARGEST = 6000;
+
+  /** What is taken when nothing is said. */
+  public static final PictureSize DEFAULT = new PictureSize(1800, 1200);
+
+  /**
+   * @throws IllegalArgumentException with the limits, if the size is outside them
+   */
+  public PictureSize {
+    if (width < SMALLEST_WIDTH || width > LARGEST || height < SMALLEST_HEIGHT || height > LARGEST) {
+      throw new IllegalArgumentException(
+          "a picture of "
+              + width
+              + "x"
+              + height
+              + " pixels: "
+              + SMALLEST_WIDTH
+              + "x"
+              + SMALLEST_HEIGHT
+              + " to "
+              + LARGEST
+              + "x"
+              + LARGEST
+              + " can be drawn");
+    }
+  }
+
+  /** What one pixel of a page of the default size becomes, so that text stays legible [pixels]. */
+  double unit() {
+    double unit = Math.min((double) width / DEFAULT.width, (double) height / DEFAULT.height);
+    return Math.max(0.5, unit);
+  }
+}
