@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
@@ -59,12 +60,7 @@ final class JsonText {
 
   private Value parse() throws InputException {
     try (JsonParser parser = FACTORY.createParser(text)) {
-      while (parser.nextToken() != null) {
-        if (root != null && open.isEmpty()) {
-          throw fault("text-after-end", parser.currentTokenLocation(), SyntaxFault.MORE_AFTER_END);
-        }
-        take(parser);
-      }
+      takeAll(parser);
     } catch (JsonProcessingException e) {
       throw new InputException(SyntaxFault.of(source, text, e, root != null && open.isEmpty()));
     } catch (IOException e) {
@@ -74,6 +70,19 @@ final class JsonText {
       throw new InputException(SyntaxFault.empty(source));
     }
     return root;
+  }
+
+  private void takeAll(JsonParser parser) throws IOException, InputException {
+    try {
+      while (parser.nextToken() != null) {
+        if (root != null && open.isEmpty()) {
+          throw fault("text-after-end", parser.currentTokenLocation(), SyntaxFault.MORE_AFTER_END);
+        }
+        take(parser);
+      }
+    } catch (StreamConstraintsException e) {
+      throw new InputException(SyntaxFault.limit(source, parser.currentLocation(), e));
+    }
   }
 
   private void take(JsonParser parser) throws IOException, InputException {

@@ -151,7 +151,7 @@ final class LoadReader {
           "Give the angle between wire and branch, mostly 45 to 60");
     }
     String hand = word(object, "hand");
-    if (object.has("hand") && !hand.isEmpty() && !List.of("right", "left").contains(hand)) {
+    if (object.sound() && !List.of("right", "left").contains(hand)) {
       object.fault(
           "hand",
           "unknown-word",
@@ -180,7 +180,10 @@ final class LoadReader {
       object.missing(
           field, "Write it, such as \"metal\": \"copper-annealed\", \"hand\": \"right\"");
     }
-    return object.text(field).orElse("");
+    Optional<String> text = object.text(field);
+    text.flatMap(TextRules::faultOfName)
+        .ifPresent(found -> object.fault(field, "bad-name", field + " " + found, "Write it out"));
+    return text.orElse("");
   }
 
   private static int strands(ObjectReader object) {

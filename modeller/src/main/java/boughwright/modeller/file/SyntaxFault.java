@@ -9,6 +9,8 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Says in plain words why a text is not JSON. */
 final class SyntaxFault {
@@ -16,6 +18,10 @@ final class SyntaxFault {
       List.of(
           "text goes on after the end of the tree",
           "Keep one document in the file; the rest may be left over from an older, longer file");
+
+  /** How the parser words a limit: what, how much, how much is allowed. */
+  private static final Pattern EXCEEDS =
+      Pattern.compile("([\\w ]+) \\((\\d+)\\) exceeds the maximum allowed \\((\\d+)");
 
   private SyntaxFault() {}
 
@@ -41,10 +47,7 @@ final class SyntaxFault {
     if (at == null) {
       at = JsonLocation.NA;
     }
-    if (e instanceof StreamConstraintsException) {
-      return at(source, at, "too-much", List.of(limit(e), Limits.words()));
-    }
-    if (e instanceof JsonEOFException) {
+    if (e instanceof JsonEOFException || endsAt(text, at.getCharOffset())) {
       return at(source, at, "cut-short", cutShort());
     }
     if (afterEnd) {
@@ -53,10 +56,24 @@ final class SyntaxFault {
     return at(source, at, "no-json", explain(text, (int) Math.max(at.getCharOffset(), 0), e));
   }
 
-  private static String limit(JsonProcessingException e) {
-    String message = e.getOriginalMessage();
-    int origin = message.indexOf(" (from `");
-    return "the file holds too much: " + (origin > 0 ? message.substring(0, origin) : message);
+  /** The problem of a text that goes beyond a limit, where the parser stopped. */
+  static Problem limit(String source, JsonLocation at, StreamConstraintsException e) {
+    Matcher exceeds = EXCEEDS.matcher(e.getOriginalMessage());
+    String found =
+        exceeds.lookingAt()
+            ? String.format(
+                "here is too much: %s %s, at most %s is read",
+                exceeds.group(1).toLowerCase(Locale.ROOT), exceeds.group(2), exceeds.group(3))
+            : "the file holds too much";
+    return at(source, at, "too-much", List.of(found, Limits.words()));
+  }
+
+  /** True if nothing stands after a character that does not close anything. */
+  private static boolean endsAt(String text, long offset) {
+    return offset > 0
+        && offset < text.length()
+        && "0123456789.-+eE".indexOf(text.charAt((int) offset)) >= 0
+        && text.substring((int) offset + 1).isBlank();
   }
 
   private static List<String> cutShort() {

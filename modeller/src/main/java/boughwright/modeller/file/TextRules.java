@@ -26,8 +26,9 @@ final class TextRules {
     if (text.codePoints().allMatch(TextRules::isBlank)) {
       return Optional.of("is blank");
     }
-    if (text.length() > longest) {
-      return Optional.of("has " + text.length() + " characters, at most " + longest + " are kept");
+    int length = text.codePointCount(0, text.length());
+    if (length > longest) {
+      return Optional.of("has " + length + " characters, at most " + longest + " are kept");
     }
     return text.codePoints()
         .filter(TextRules::isImpossible)

@@ -39,6 +39,8 @@ final class WoodReader {
     if (!object.has("name")) {
       object.missing("name", "Say what this wood is called");
     }
+    name.flatMap(TextRules::faultOfName)
+        .ifPresent(found -> object.fault("name", "bad-name", "name " + found, "Name the wood"));
     double moe = object.numbers().required("moe_GPa", Quantity.GIGAPASCALS, Range.POSITIVE);
     OptionalDouble shear = shear(object);
     Optional<Response> response = object.choice("response", Response.class);

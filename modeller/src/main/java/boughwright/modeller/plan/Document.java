@@ -16,9 +16,14 @@ import java.util.Optional;
  * @param extras top-level fields of the file that this version does not know
  */
 public record Document(Tree tree, List<Plan> plans, Map<String, Object> extras) {
+
+  /**
+   * @throws IllegalArgumentException if two plans share an id
+   */
   public Document {
     Objects.requireNonNull(tree, "tree");
     plans = List.copyOf(plans);
+    UniqueIds.require(plans.stream().map(Plan::id), "plan");
     extras = Extras.copyOf(extras);
   }
 

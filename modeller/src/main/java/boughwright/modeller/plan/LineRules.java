@@ -35,7 +35,7 @@ final class LineRules {
           fault(
               "anchor",
               "same-ends",
-              "guy-line \"" + line.id() + "\" has both its ends at one point",
+              "the line has both its ends at one point",
               "Tie its other end somewhere else"));
     }
     if (findings.isEmpty()
@@ -46,8 +46,8 @@ final class LineRules {
               "shorten_mm",
               "shortened-to-nothing",
               String.format(
-                  "guy-line \"%s\" is shortened by %s, but its straight distance is only %s",
-                  line.id(), Amount.millimetres(shortening.metres()), Amount.millimetres(gap)),
+                  "the line is shortened by %s, but the straight distance is only %s",
+                  Amount.millimetres(shortening.metres()), Amount.millimetres(gap)),
               "Shorten it by less than the distance between its two points"));
     }
     return findings;

@@ -40,6 +40,9 @@ public record Plan(
     PLANTED
   }
 
+  /**
+   * @throws IllegalArgumentException if two proposals, or two guy-lines, share an id
+   */
   public Plan {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(frontAzimuth, "frontAzimuth");
@@ -47,6 +50,10 @@ public record Plan(
     cuts = List.copyOf(cuts);
     Objects.requireNonNull(apex, "apex");
     proposals = List.copyOf(proposals);
+    UniqueIds.require(proposals.stream().map(Proposal::id), "proposal");
+    UniqueIds.require(
+        proposals.stream().flatMap(proposal -> proposal.guyLines().stream()).map(GuyLine::id),
+        "guy-line");
     Objects.requireNonNull(stance, "stance");
     Objects.requireNonNull(clamp, "clamp");
     extras = Extras.copyOf(extras);

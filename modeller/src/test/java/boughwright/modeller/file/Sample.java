@@ -6,12 +6,16 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** The valid tree file that has every field of version 1. */
+/** Valid tree files; {@code full.tree.json} has every field of version 1. */
 final class Sample {
   private Sample() {}
 
   static byte[] bytes() {
-    try (InputStream in = Sample.class.getResourceAsStream("full.tree.json")) {
+    return bytes("full.tree.json");
+  }
+
+  static byte[] bytes(String name) {
+    try (InputStream in = Sample.class.getResourceAsStream(name)) {
       return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -19,6 +23,10 @@ final class Sample {
   }
 
   static String text() {
-    return new String(bytes(), StandardCharsets.UTF_8);
+    return text("full.tree.json");
+  }
+
+  static String text(String name) {
+    return new String(bytes(name), StandardCharsets.UTF_8);
   }
 }
