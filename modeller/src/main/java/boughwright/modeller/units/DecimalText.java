@@ -19,43 +19,34 @@ public final class DecimalText {
   private DecimalText() {}
 
   /**
-   * The number a text shows, with a decimal point or a decimal comma. A single comma with three
-   * digits after it (1,234) is refused, since it can be read both ways.
+   * The number a text shows. Where the decimal mark is not known, a single comma with three digits
+   * after it (1,234) is refused, since it can be read both ways.
    *
-   * @throws UnreadableException if the text is no such number
+   * @throws UnreadableException if the text is no plain number or has another decimal mark
    */
-  public static BigDecimal read(String text) throws UnreadableException {
+  public static BigDecimal read(String text, DecimalMark mark) throws UnreadableException {
     String number = text.strip();
     requirePlain(number);
-    if (DecimalMark.isDoubtful(number)) {
+    if (mark == DecimalMark.EITHER && DecimalMark.isDoubtful(number)) {
       throw new UnreadableException(
           "ambiguous-number",
           Measures.shown(number) + " can be read in two ways, with a decimal comma or as thousands",
           "Write it without a separator, or with a decimal point");
     }
+    if (mark == DecimalMark.POINT && number.indexOf(',') >= 0) {
+      throw mixed(number, "comma where a decimal point is expected");
+    }
+    if (mark == DecimalMark.COMMA && number.indexOf('.') >= 0) {
+      throw mixed(number, "point where the other numbers have a decimal comma");
+    }
     return new BigDecimal(number.replace(',', '.'));
   }
 
-  /**
-   * The number a text shows, where the decimal mark is known.
-   *
-   * @throws UnreadableException if the text is no plain number or has the other mark
-   */
-  public static BigDecimal read(String text, DecimalMark mark) throws UnreadableException {
-    String number = text.strip();
-    requirePlain(number);
-    char other = mark == DecimalMark.POINT ? ',' : '.';
-    if (number.indexOf(other) >= 0) {
-      throw new UnreadableException(
-          "mixed-decimal-marks",
-          Measures.shown(number)
-              + " has a \""
-              + other
-              + "\" where the other numbers have a decimal "
-              + (mark == DecimalMark.POINT ? "point" : "comma"),
-          "Use one decimal mark throughout, and none between thousands");
-    }
-    return new BigDecimal(number.replace(',', '.'));
+  private static UnreadableException mixed(String number, String found) {
+    return new UnreadableException(
+        "mixed-decimal-marks",
+        Measures.shown(number) + " has a " + found,
+        "Use one decimal mark throughout, and none between thousands");
   }
 
   private static void requirePlain(String number) throws UnreadableException {

@@ -35,7 +35,7 @@ public final class LengthText {
    * @throws UnreadableException if there is no plain number, or no unit, or none that is known
    */
   public static double metres(String text) throws UnreadableException {
-    BigDecimal number = DecimalText.read(Measures.number(text));
+    BigDecimal number = DecimalText.read(Measures.number(text), DecimalMark.EITHER);
     LengthUnit unit =
         writtenUnit(text)
             .orElseThrow(
