@@ -137,7 +137,8 @@ class TrialTest {
     SegmentTrial trunk = result.segment("t").orElseThrow();
     assertThat(trunk.start().z()).isLessThan(-5e-5);
     // the branch carries all of the trunk: force times lever to the clamp
-    assertThat(branch.moment()).isCloseTo(0.05 * GRAVITY * 0.096, within(2 * SMALL_MOVEMENT * 0.047));
+    assertThat(branch.moment())
+        .isCloseTo(0.05 * GRAVITY * 0.096, within(2 * SMALL_MOVEMENT * 0.047));
     assertThat(trunk.start().distance(trunk.end())).isLessThanOrEqualTo(0.2);
   }
 
