@@ -14,6 +14,12 @@ final class Limits {
   /** Segments of a tree. */
   static final int SEGMENTS = 50_000;
 
+  /** Plans of a tree. */
+  static final int PLANS = 100;
+
+  /** Guy-lines, hung weights or coils of one proposal, each. */
+  static final int PARTS = 100;
+
   /** Characters of an id. */
   static final int ID = 100;
 

@@ -92,7 +92,8 @@ final class SyntaxFault {
     String message = e.getOriginalMessage().toLowerCase(Locale.ROOT);
     if (start.startsWith("<<<<<<<") || line.matches("(<{7}|={7}|>{7}).*")) {
       return List.of(
-          "here are the marks of an unfinished merge", "Keep one of the two versions, drop marks");
+          "here are the marks of an unfinished merge",
+          "Keep one of the two versions and drop the marks");
     }
     if (start.startsWith("<")) {
       return List.of(
@@ -115,6 +116,11 @@ final class SyntaxFault {
       return List.of(
           "a backslash in a text is followed by the wrong character",
           "Write \\\\ for a backslash, \\\" for a quotation mark");
+    }
+    if (!start.startsWith("{") && !start.startsWith("[") && text.startsWith(start, offset)) {
+      return List.of(
+          "this is no tree file: it starts with " + Value.Text.quoted(start.substring(0, 1)),
+          "Give a tree file; it starts with {");
     }
     return character(text, offset, c);
   }

@@ -11,7 +11,6 @@ import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -37,7 +36,7 @@ final class TreeParts {
   private TreeParts(ObjectReader top) {
     this.top = top;
     readSegments();
-    for (Value.Fields fields : top.objects("wounds")) {
+    for (Value.Fields fields : top.objects("wounds", Limits.SEGMENTS)) {
       ObjectReader object = SegmentReader.named(fields, "wound", top.problems());
       SegmentReader.wound(object)
           .ifPresent(
@@ -77,19 +76,7 @@ final class TreeParts {
       top.missing("segments", "Measure at least the trunk and list it here");
       return;
     }
-    if (top.items("segments").size() > Limits.SEGMENTS) {
-      top.fault(
-          "segments",
-          "too-many-segments",
-          String.format(
-              Locale.ROOT,
-              "the tree has %,d segments, at most %,d are read",
-              top.items("segments").size(),
-              Limits.SEGMENTS),
-          "Leave out the finest twigs, or divide the tree");
-      return;
-    }
-    for (Value.Fields fields : top.objects("segments")) {
+    for (Value.Fields fields : top.objects("segments", Limits.SEGMENTS)) {
       ObjectReader object = SegmentReader.named(fields, "segment", top.problems());
       segmentObjects.add(object);
       Optional<Segment> segment = SegmentReader.segment(object);

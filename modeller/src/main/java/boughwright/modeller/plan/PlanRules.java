@@ -19,7 +19,7 @@ import java.util.Set;
  * the field of a finding is a field of the part asked about.
  */
 public final class PlanRules {
-  private static final int MOST_FOR_NEAR_NAMES = 2_000;
+  private static final int MOST_FOR_NEAR_NAMES = 300;
 
   private final Set<String> segments;
   private final Optional<Cutting> cutting;
