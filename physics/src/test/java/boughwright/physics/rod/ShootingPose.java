@@ -23,6 +23,7 @@ final class ShootingPose {
   private record Piece(double to, DenseOutputModel path) {}
 
   private final RodCase rods;
+  private final List<Double> tensions = new ArrayList<>();
   private final List<List<Piece>> pieces = new ArrayList<>();
 
   ShootingPose(RodCase rods) {
@@ -32,6 +33,15 @@ final class ShootingPose {
 
   void add(int limb, double to, DenseOutputModel path) {
     pieces.get(limb).add(new Piece(to, path));
+  }
+
+  void addTie(double tension) {
+    tensions.add(tension);
+  }
+
+  /** Pull of a line [N]. */
+  double tension(int tie) {
+    return tensions.get(tie);
   }
 
   /** The section at a place, from the side of the base where it jumps. */

@@ -67,20 +67,23 @@ final class ShootingTree {
 
   /** Goes to the solution nearest to a guess, under full loads. */
   ShootingPose polish(double[] guess) {
-    return run(newton(guess, 1, true), 1, true).pose;
+    return run(newton(guess, 1, true), 1, true, true).pose;
   }
+
+  /** Largest change of a scaled unknown in one iteration; farther, the limbs coil up. */
+  private static final double LONGEST_STEP = 0.2;
 
   private double[] newton(double[] start, double part, boolean byLength) {
     double[] x = start.clone();
     int size = x.length;
     for (int iteration = 0; iteration < 40; iteration++) {
-      double[] residual = run(x, part, byLength).residual;
+      double[] residual = run(x, part, byLength, false).residual;
       double[][] jacobian = new double[size][size];
       for (int j = 0; j < size; j++) {
         double[] moved = x.clone();
         double h = PERTURBATION * scale(j);
         moved[j] += h;
-        double[] other = run(moved, part, byLength).residual;
+        double[] other = run(moved, part, byLength, false).residual;
         for (int i = 0; i < size; i++) {
           jacobian[i][j] = (other[i] - residual[i]) / h * scale(j);
         }
@@ -90,10 +93,10 @@ final class ShootingTree {
               .getSolver()
               .solve(new ArrayRealVector(residual))
               .toArray();
-      double largest = 0;
+      double largest = new ArrayRealVector(step).getLInfNorm();
+      double factor = Math.min(1, LONGEST_STEP / largest);
       for (int j = 0; j < size; j++) {
-        x[j] -= step[j] * scale(j);
-        largest = Math.max(largest, Math.abs(step[j]));
+        x[j] -= factor * step[j] * scale(j);
       }
       if (largest < SETTLED) {
         return x;
@@ -111,12 +114,14 @@ final class ShootingTree {
   private final class Run {
     final double[] x;
     final double part;
+    final boolean keep;
     final double[] residual;
     final double[][] starts = new double[limbs][];
     final Vector3[][] ends = new Vector3[rods.ties().size()][2];
     final ShootingPose pose = new ShootingPose(rods);
 
-    Run(double[] x, double part) {
+    Run(double[] x, double part, boolean keep) {
+      this.keep = keep;
       this.x = x;
       this.part = part;
       residual = new double[x.length];
@@ -133,7 +138,9 @@ final class ShootingTree {
           DormandPrince853Integrator integrator =
               new DormandPrince853Integrator(
                   1e-12 * limb.length(), limb.length(), tolerances(), tolerances());
-          integrator.addStepHandler(path);
+          if (keep) {
+            integrator.addStepHandler(path);
+          }
           y = integrator.integrate(equation(i), new ODEState(from, y), to).getPrimaryState();
           pose.add(i, to, path);
         }
@@ -227,6 +234,7 @@ final class ShootingTree {
         RodCase.Tie tie = rods.ties().get(k);
         int at = 6 * limbs + 3 * k;
         Vector3 force = vector(x, at);
+        pose.addTie(force.norm());
         Vector3 gap = ends[k][1].minus(ends[k][0]);
         Vector3 wrong;
         if (byLength && tie.byLength()) {
@@ -240,8 +248,8 @@ final class ShootingTree {
     }
   }
 
-  private Run run(double[] x, double part, boolean byLength) {
-    Run run = new Run(x, part);
+  private Run run(double[] x, double part, boolean byLength, boolean keep) {
+    Run run = new Run(x, part, keep);
     double[] base = new double[18];
     putFrame(base, rods.baseFrame().turn(X), rods.baseFrame().turn(Y), rods.baseFrame().turn(Z));
     for (int i = 0; i < limbs; i++) {
