@@ -14,6 +14,9 @@ final class LineForces {
   /** Tension of each line [N], shape (lines). */
   final double[] tension;
 
+  /** Lines of given length that hang loose, shape (lines). */
+  private final boolean[] loose;
+
   /** Length of each line [m], shape (lines). */
   final double[] length;
 
@@ -26,6 +29,7 @@ final class LineForces {
   LineForces(List<LoadSet.MeshLine> lines, double[] tension) {
     this.lines = lines;
     this.tension = tension.clone();
+    loose = new boolean[lines.size()];
     length = new double[lines.size()];
     direction = new double[lines.size()][3];
     arm = new double[2 * lines.size()][3];
@@ -44,6 +48,8 @@ final class LineForces {
       double[] b = point(state, line.b(), arm[2 * i + 1]);
       double[] gap = Mat3.minus(b, a);
       length[i] = Mat3.norm(gap);
+      boolean tooLong = length[i] > line.value() * (1 + 1e-12);
+      loose[i] = line.byLength() && tension[i] == 0 && (loose[i] ? !tooLong : isShort(i));
       for (int k = 0; k < 3; k++) {
         direction[i][k] = length[i] > 0 ? gap[k] / length[i] : 0;
       }
@@ -74,10 +80,26 @@ final class LineForces {
     return length[i] - line.value() - line.compliance() * tension[i];
   }
 
-  /** Whether a line pulls: tight, or longer than its given length. */
+  /** Closer than its length by more than rounding: a line just as long as its gap is tight. */
+  private boolean isShort(int i) {
+    return length[i] < lines.get(i).value() * (1 - 1e-13);
+  }
+
+  /** Whether a line takes part: it has tension, or its length is given and it is tight. */
   boolean pulls(int i) {
-    return lines.get(i).byLength()
-        ? tension[i] > 0 || length[i] >= lines.get(i).value() * (1 - 1e-13)
-        : tension[i] > 0;
+    return lines.get(i).byLength() ? !loose[i] : tension[i] > 0;
+  }
+
+  /**
+   * Changes the tension of a line of given length; a line asked to push lets go, and stays loose
+   * until its ends are further apart than its length.
+   *
+   * @return whether it let go
+   */
+  boolean pull(int i, double change) {
+    double next = tension[i] + change;
+    tension[i] = Math.max(0, next);
+    loose[i] |= next < 0;
+    return next < 0;
   }
 }

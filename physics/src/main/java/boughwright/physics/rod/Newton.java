@@ -223,9 +223,8 @@ final class Newton {
     boolean changed = false;
     for (int i = 0; i < tensionStep.length; i++) {
       if (lines.lines.get(i).byLength()) {
-        double next = lines.tension[i] + part * tensionStep[i];
-        changed |= next < 0 || Math.abs(tensionStep[i]) > SETTLED * lines.tension[i];
-        lines.tension[i] = Math.max(0, next);
+        double change = part * tensionStep[i];
+        changed |= lines.pull(i, change) || Math.abs(change) > SETTLED * lines.tension[i];
       }
     }
     return changed;
