@@ -183,4 +183,16 @@ final class LineCoupling {
       tensionStep[i] = alongOf[i] >= 0 ? -unknown[alongOf[i]] : 0;
     }
   }
+
+  /** The largest turn that a unit of tension of a line of given length makes [rad/N]. */
+  double turnPerTension(int line) {
+    if (alongOf[line] < 0) {
+      return 0;
+    }
+    double most = 0;
+    for (double turn : answerNode[alongOf[line]]) {
+      most = Math.max(most, Math.abs(turn));
+    }
+    return most;
+  }
 }

@@ -9,13 +9,13 @@ import java.util.List;
  * <p>A line with a given tension keeps it; one with a given length has the tension as an unknown.
  */
 final class LineForces {
+  /** Lengths that agree to this part are the same. */
+  private static final double ROUNDING = 1e-13;
+
   final List<LoadSet.MeshLine> lines;
 
   /** Tension of each line [N], shape (lines). */
   final double[] tension;
-
-  /** Lines of given length that hang loose, shape (lines). */
-  private final boolean[] loose;
 
   /** Length of each line [m], shape (lines). */
   final double[] length;
@@ -23,16 +23,19 @@ final class LineForces {
   /** Direction from end a to end b, shape (lines)(3). */
   final double[][] direction;
 
+  /** Lines of given length let go because they would have to push, shape (lines). */
+  private final boolean[] released;
+
   /** Arms from node to end in space [m], shape (lines, ends a and b)(3). */
   final double[][] arm;
 
   LineForces(List<LoadSet.MeshLine> lines, double[] tension) {
     this.lines = lines;
     this.tension = tension.clone();
-    loose = new boolean[lines.size()];
     length = new double[lines.size()];
     direction = new double[lines.size()][3];
     arm = new double[2 * lines.size()][3];
+    released = new boolean[lines.size()];
     for (int i = 0; i < lines.size(); i++) {
       if (!lines.get(i).byLength()) {
         this.tension[i] = lines.get(i).value();
@@ -48,8 +51,6 @@ final class LineForces {
       double[] b = point(state, line.b(), arm[2 * i + 1]);
       double[] gap = Mat3.minus(b, a);
       length[i] = Mat3.norm(gap);
-      boolean tooLong = length[i] > line.value() * (1 + 1e-12);
-      loose[i] = line.byLength() && tension[i] == 0 && (loose[i] ? !tooLong : isShort(i));
       for (int k = 0; k < 3; k++) {
         direction[i][k] = length[i] > 0 ? gap[k] / length[i] : 0;
       }
@@ -80,26 +81,40 @@ final class LineForces {
     return length[i] - line.value() - line.compliance() * tension[i];
   }
 
-  /** Closer than its length by more than rounding: a line just as long as its gap is tight. */
-  private boolean isShort(int i) {
-    return length[i] < lines.get(i).value() * (1 - 1e-13);
-  }
-
-  /** Whether a line takes part: it has tension, or its length is given and it is tight. */
+  /** Whether a line pulls: tight, or longer than its given length, and not let go. */
   boolean pulls(int i) {
-    return lines.get(i).byLength() ? !loose[i] : tension[i] > 0;
+    if (!lines.get(i).byLength()) {
+      return tension[i] > 0;
+    }
+    return !released[i] && (tension[i] > 0 || length[i] >= lines.get(i).value() * (1 - ROUNDING));
   }
 
   /**
-   * Changes the tension of a line of given length; a line asked to push lets go, and stays loose
-   * until its ends are further apart than its length.
+   * Lets the line go that a step would make push the most.
    *
-   * @return whether it let go
+   * @param step change of the tension of each line of given length [N]
+   * @return whether there was one; the step is then void
    */
-  boolean pull(int i, double change) {
-    double next = tension[i] + change;
-    tension[i] = Math.max(0, next);
-    loose[i] |= next < 0;
-    return next < 0;
+  boolean release(double[] step) {
+    int worst = -1;
+    double push = 0;
+    for (int i = 0; i < step.length; i++) {
+      if (lines.get(i).byLength() && tension[i] + step[i] < push) {
+        push = tension[i] + step[i];
+        worst = i;
+      }
+    }
+    if (worst >= 0) {
+      tension[worst] = 0;
+      released[worst] = true;
+    }
+    return worst >= 0;
+  }
+
+  /** Takes hold again of lines that were let go and are too long as they lie now. */
+  void takeUp() {
+    for (int i = 0; i < released.length; i++) {
+      released[i] &= length[i] <= lines.get(i).value() * (1 + ROUNDING);
+    }
   }
 }

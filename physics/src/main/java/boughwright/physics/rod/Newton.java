@@ -11,6 +11,9 @@ final class Newton {
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
+  /** A change of tension that turns no section by more than this is none [rad]. */
+  private static final double NO_TURN = 1e-12;
+
   /** Largest turn of one iteration [rad]. */
   private static final double LONGEST_STEP = 1.5;
 
@@ -71,9 +74,10 @@ final class Newton {
     double first;
     double later;
     int worst;
+    int moves;
 
     void step(double size, int element) {
-      if (iterations++ == 0) {
+      if (moves++ == 0) {
         first = size;
         worst = element;
       } else {
@@ -104,8 +108,8 @@ final class Newton {
    */
   Report correct(RodState state, LineForces lines, LoadSet loads, int most, double longestFirst) {
     Log log = new Log();
+    lines.lay(state);
     while (log.iterations < most) {
-      lines.lay(state);
       if (hasNoLength(lines)) {
         return log.end("a line has no length left: its two ends have come together");
       }
@@ -115,19 +119,24 @@ final class Newton {
       if (!loads.hasPotential()) {
         log.forgetStability();
       }
-      double size = solveStep(lines, log);
+      solveStep(lines, log);
+      if (lines.release(tensionStep)) {
+        continue;
+      }
+      double size = logStep(log);
       if (!Double.isFinite(size)) {
         return log.end("a step has no size");
       }
-      if (log.iterations == 1 && size > longestFirst) {
+      if (log.moves == 1 && size > longestFirst) {
         return log.end("the step is too long");
       }
       double part = Math.min(1, LONGEST_STEP / size);
       held.copyFrom(state);
       state.move(held, atNode, atMiddle, part);
       boolean changed = moveTensions(lines, part);
+      lines.lay(state);
+      lines.takeUp();
       if (size < SETTLED && !changed) {
-        lines.lay(state);
         return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
       }
     }
@@ -151,7 +160,8 @@ final class Newton {
           return log.end("no way down in energy was found");
         }
       }
-      double size = solveStep(lines, log);
+      solveStep(lines, log);
+      double size = logStep(log);
       double slope = slope();
       if (!Double.isFinite(size)) {
         return log.end("a step has no size");
@@ -189,10 +199,15 @@ final class Newton {
     return unstable >= 0;
   }
 
-  private double solveStep(LineForces lines, Log log) {
+  private void solveStep(LineForces lines, Log log) {
+    log.iterations++;
     tangent.descent(atNode, atMiddle);
     tangent.solve(atNode, atMiddle);
     coupling.correct(atNode, atMiddle, lines, tensionStep);
+  }
+
+  /** The largest turn of the step. */
+  private double logStep(Log log) {
     double most = 0;
     int element = 0;
     for (int e = 0; e < mesh.count; e++) {
@@ -223,8 +238,10 @@ final class Newton {
     boolean changed = false;
     for (int i = 0; i < tensionStep.length; i++) {
       if (lines.lines.get(i).byLength()) {
-        double change = part * tensionStep[i];
-        changed |= lines.pull(i, change) || Math.abs(change) > SETTLED * lines.tension[i];
+        double change = Math.abs(tensionStep[i]);
+        changed |=
+            change > SETTLED * lines.tension[i] && change * coupling.turnPerTension(i) > NO_TURN;
+        lines.tension[i] = Math.max(0, lines.tension[i] + part * tensionStep[i]);
       }
     }
     return changed;
