@@ -8,6 +8,7 @@ import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -115,8 +116,12 @@ public final class PlanRules {
             new Words(
                 "cut-away",
                 String.format(
+                    Locale.ROOT,
                     "the place at %s of \"%s\" is gone with the cut at %s of \"%s\"",
-                    spot.along(), spot.segment(), cut.along(), cut.segment()),
+                    spot.along(),
+                    spot.segment(),
+                    cut.along(),
+                    cut.segment()),
                 "Choose a place the cut leaves, or cut further out")));
   }
 

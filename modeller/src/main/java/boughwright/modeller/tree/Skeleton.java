@@ -3,7 +3,6 @@ package boughwright.modeller.tree;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.geometry.Vector3;
 import java.util.List;
 
 /**
@@ -13,8 +12,6 @@ import java.util.List;
 public final class Skeleton {
   /** Stands for the parent of the segment that has none. */
   public static final int NONE = -1;
-
-  private static final double UPRIGHT = Math.toRadians(10);
 
   private final Tree tree;
   private final Layout layout;
@@ -124,12 +121,7 @@ public final class Skeleton {
    * @param round the place round the segment [rad]
    */
   public Direction3 roundDirection(int i, double round) {
-    Vector3 axis = direction(i).vector();
-    boolean upright = Math.abs(axis.z()) > Math.cos(UPRIGHT);
-    Vector3 from = (upright ? Direction3.ofAzimuth(0) : Direction3.UP).vector();
-    Vector3 zero = from.minus(axis.times(from.dot(axis))).direction().vector();
-    Vector3 quarter = axis.cross(zero);
-    return zero.times(Math.cos(round)).plus(quarter.times(Math.sin(round))).direction();
+    return RoundAngle.direction(direction(i), round);
   }
 
   /** The point on the bark a fraction along a segment at a place round it [m, tree frame]. */

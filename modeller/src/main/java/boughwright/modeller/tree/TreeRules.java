@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -94,8 +95,10 @@ public final class TreeRules {
                 new Words(
                     "unknown-segment",
                     String.format(
+                        Locale.ROOT,
                         "wound \"%s\" is on \"%s\", which is no segment here",
-                        wound.id(), wound.segment()),
+                        wound.id(),
+                        wound.segment()),
                     "Correct the segment")));
       }
     }
