@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

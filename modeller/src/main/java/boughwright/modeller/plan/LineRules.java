@@ -4,6 +4,7 @@ package boughwright.modeller.plan;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.problem.Amount;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,6 +90,6 @@ final class LineRules {
   }
 
   private Finding fault(String field, String kind, String found, String remedy) {
-    return PlanRules.fault(List.of(line.id()), field, kind, found, remedy);
+    return Finding.fault(List.of(line.id()), field, new Words(kind, found, remedy));
   }
 }

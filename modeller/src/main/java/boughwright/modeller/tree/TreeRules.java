@@ -2,6 +2,7 @@
 package boughwright.modeller.tree;
 
 import boughwright.modeller.problem.Severity;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -21,7 +22,7 @@ public final class TreeRules {
 
   static void requireTree(List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
     for (Finding finding : faults(segments, wounds, bark)) {
-      if (finding.severity() == Severity.FAULT) {
+      if (finding.isFault()) {
         throw new IllegalArgumentException(finding.found());
       }
     }
@@ -44,7 +45,7 @@ public final class TreeRules {
   public static List<Finding> findings(
       List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
     List<Finding> findings = new ArrayList<>(faults(segments, wounds, bark));
-    if (findings.stream().noneMatch(finding -> finding.severity() == Severity.FAULT)) {
+    if (findings.stream().noneMatch(Finding::isFault)) {
       Layout layout = new Layout(segments);
       findings.addAll(SolidRules.warnings(layout));
       findings.addAll(SizeRules.warnings(layout));
@@ -55,7 +56,7 @@ public final class TreeRules {
   private static List<Finding> faults(
       List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
     List<Finding> findings = new ArrayList<>(linkFindings(Link.of(segments)));
-    boolean linked = findings.stream().noneMatch(f -> f.severity() == Severity.FAULT);
+    boolean linked = findings.stream().noneMatch(Finding::isFault);
     findings.addAll(woundFindings(segments.stream().map(Segment::id).toList(), wounds));
     if (linked) {
       findings.addAll(SolidRules.faults(new Layout(segments), bark));
@@ -77,23 +78,25 @@ public final class TreeRules {
       Wound wound = wounds.get(i);
       if (!ids.add(wound.id())) {
         findings.add(
-            fault(
+            Finding.fault(
                 List.of(wound.id()),
                 "wounds[" + i + "].id",
-                "duplicate-id",
-                "the wound id \"" + wound.id() + "\" is used twice",
-                "Give one of the two wounds another id"));
+                new Words(
+                    "duplicate-id",
+                    "the wound id \"" + wound.id() + "\" is used twice",
+                    "Give one of the two wounds another id")));
       }
       if (!segments.contains(wound.segment())) {
         findings.add(
-            fault(
+            Finding.fault(
                 List.of(wound.id(), wound.segment()),
                 "wounds[" + i + "].segment",
-                "unknown-segment",
-                String.format(
-                    "wound \"%s\" is on \"%s\", which is no segment here",
-                    wound.id(), wound.segment()),
-                "Correct the segment"));
+                new Words(
+                    "unknown-segment",
+                    String.format(
+                        "wound \"%s\" is on \"%s\", which is no segment here",
+                        wound.id(), wound.segment()),
+                    "Correct the segment")));
       }
     }
     return findings;
@@ -121,10 +124,5 @@ public final class TreeRules {
       }
     }
     return findings;
-  }
-
-  private static Finding fault(
-      List<String> subjects, String field, String kind, String found, String remedy) {
-    return new Finding(Severity.FAULT, subjects, field, kind, found, remedy);
   }
 }

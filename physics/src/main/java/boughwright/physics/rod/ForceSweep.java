@@ -47,6 +47,9 @@ final class ForceSweep {
       atStart[3 * e] = loads.atStart[3 * e] + x;
       atStart[3 * e + 1] = loads.atStart[3 * e + 1] + y;
       atStart[3 * e + 2] = loads.atStart[3 * e + 2] + z;
+      atNode[3 * e] += loads.atEnd[3 * e];
+      atNode[3 * e + 1] += loads.atEnd[3 * e + 1];
+      atNode[3 * e + 2] += loads.atEnd[3 * e + 2];
       int p = 3 * mesh.parent[e];
       if (p >= 0) {
         atNode[p] += x;

@@ -18,6 +18,9 @@ final class LoadSet {
   /** Dead force passing through the start of each element [N], shape (count, 3). */
   final double[] atStart;
 
+  /** Dead force passing through the end of each element [N], shape (count, 3). */
+  final double[] atEnd;
+
   /** Dead forces at nodes with the arm they act on. */
   final List<NodeLoad> armed = new ArrayList<>();
 
@@ -67,6 +70,7 @@ final class LoadSet {
     this.mesh = mesh;
     through = new double[6 * mesh.count];
     atStart = new double[3 * mesh.count];
+    atEnd = new double[3 * mesh.count];
   }
 
   static LoadSet of(MeshBuilder.Layout layout, RodLoads loads) {
@@ -98,6 +102,7 @@ final class LoadSet {
   private void pass(double[] atNode, List<SpanWeight> weights) {
     for (int e = mesh.count - 1; e >= 0; e--) {
       double[] passing = Mat3.slice(atNode, 3 * e);
+      System.arraycopy(passing, 0, atEnd, 3 * e, 3);
       double end = mesh.from[e] + mesh.h[e];
       for (int g = 0; g < 3; g++) {
         double s = mesh.from[e] + mesh.h[e] * (g == 0 ? RodMesh.GAUSS_1 : RodMesh.GAUSS_2);
@@ -166,6 +171,7 @@ final class LoadSet {
     }
     for (int i = 0; i < out.atStart.length; i++) {
       out.atStart[i] = (1 - part) * from.atStart[i] + part * to.atStart[i];
+      out.atEnd[i] = (1 - part) * from.atEnd[i] + part * to.atEnd[i];
     }
     from.armed.forEach(load -> out.armed.add(load.scaled(1 - part)));
     to.armed.forEach(load -> out.armed.add(load.scaled(part)));
@@ -185,6 +191,13 @@ final class LoadSet {
       out.lines.add(line.valued(line.byLength() ? LineForces.distance(rest, line) : 0));
     }
     return out;
+  }
+
+  /**
+   * Whether the loads have a potential, so that stability can be read from it; moments have none.
+   */
+  boolean hasPotential() {
+    return moments.stream().allMatch(moment -> Mat3.norm(moment.value()) == 0);
   }
 
   private static double[] array(Vector3 v) {

@@ -39,18 +39,12 @@ final class MeshSolver {
     forces.run(weights, noLines);
     NodeTerms nodes = new NodeTerms(mesh);
     nodes.gather(rest, weights, noLines, forces);
-    double[] atEnd = new double[3 * mesh.count];
-    double[] atStart = new double[3 * mesh.count];
-    Statics.run(rest, forces, nodes, atEnd, atStart);
-    SectionPath path = new SectionPath(rest, forces, atEnd);
-    for (int e = 0; e < mesh.count; e++) {
-      for (int g = 0; g < 2; g++) {
-        double x = g == 0 ? RodMesh.GAUSS_1 : RodMesh.GAUSS_2;
-        double[] m = Mat3.applyTransposed(rest.frame, 18 * e + 9 * g, path.moment(e, x));
-        double[] strain = mesh.law[2 * e + g].strainUnder(m[0], m[1], m[2]);
-        for (int k = 0; k < 3; k++) {
-          mesh.rest[6 * e + 3 * g + k] -= strain[k];
-        }
+    double[] moments = Statics.balancing(rest, forces, nodes);
+    for (int k = 0; k < moments.length; k += 3) {
+      double[] m = Mat3.applyTransposed(rest.frame, 3 * k, Mat3.slice(moments, k));
+      double[] strain = mesh.law[k / 3].strainUnder(m[0], m[1], m[2]);
+      for (int j = 0; j < 3; j++) {
+        mesh.rest[k + j] -= strain[j];
       }
     }
   }

@@ -81,6 +81,12 @@ final class Newton {
       }
     }
 
+    /** Without a potential, the signs of the symmetric tangent say nothing of stability. */
+    void forgetStability() {
+      unstable = 0;
+      mostUnstable = 0;
+    }
+
     Report end(String reason) {
       return new Report(
           reason.isEmpty(), iterations, unstable, mostUnstable, first, later, worst, reason);
@@ -105,6 +111,9 @@ final class Newton {
       }
       if (!formAt(state, lines, loads, 0, log)) {
         return log.end("the tangent is singular");
+      }
+      if (!loads.hasPotential()) {
+        log.forgetStability();
       }
       double size = solveStep(lines, log);
       if (!Double.isFinite(size)) {

@@ -9,8 +9,8 @@ import java.util.Objects;
  * Everything that acts on a tree of rods.
  *
  * @param forces forces that keep size and direction
- * @param moments moments that keep size and axis; they have a potential only where the rod turns
- *     about that axis alone
+ * @param moments moments that keep size and axis; they have no potential, so the stability of a
+ *     pose is not judged where they act
  * @param weights forces spread along spans
  * @param lines lines
  */

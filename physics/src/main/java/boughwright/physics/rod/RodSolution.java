@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param status whether there is a pose that holds; when not, the pose is the last that did
  * @param pose the pose
  * @param lines the lines, in the order of the loads
- * @param error the solver's estimate of its own error
+ * @param error the solver's estimate of its own error; infinite where no pose holds
  * @param elements elements of the mesh it was found on
  */
 public record RodSolution(
@@ -35,7 +35,11 @@ public record RodSolution(
    * @param tension largest relative error of any tension [1]
    * @param strain largest error of the added curvature, relative to its peak [1]
    */
-  public record Error(double position, double tension, double strain) {}
+  public record Error(double position, double tension, double strain) {
+    /** No two meshes in a row gave a pose. */
+    static final Error UNKNOWN =
+        new Error(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
 
   public RodSolution {
     Objects.requireNonNull(status, "status");

@@ -11,6 +11,9 @@ import java.util.List;
  * reports the change as its error.
  */
 public final class RodSolver {
+  /** So many meshes in a row must fail before a pose is said not to hold. */
+  private static final int CONFIRMED = 3;
+
   private RodSolver() {}
 
   /** The pose under loads brought on together. */
@@ -29,24 +32,29 @@ public final class RodSolver {
     MeshBuilder builder = new MeshBuilder(model, stages);
     Level level = new Level(new MeshSolver(builder.build(1), stages));
     level.follow(options.route());
-    RodSolution.Error error = new RodSolution.Error(0, 0, 0);
-    for (int halving = 1; halving <= options.mostHalvings() && level.holds(); halving++) {
+    RodSolution.Error error = RodSolution.Error.UNKNOWN;
+    int failures = level.holds() ? 0 : 1;
+    for (int halving = 1; halving <= options.mostHalvings(); halving++) {
       Level finer = new Level(new MeshSolver(builder.build(1 << halving), stages));
       finer.refine(level, options.route());
-      if (!finer.holds()) {
-        level = finer;
-        break;
-      }
-      error = MeshDifference.between(level.pose(), finer.pose(), level.lines, finer.lines);
+      failures = finer.holds() ? 0 : failures + 1;
+      boolean comparable = level.holds() && finer.holds();
+      error =
+          comparable
+              ? MeshDifference.between(level.pose(), finer.pose(), level.lines, finer.lines)
+              : RodSolution.Error.UNKNOWN;
       level = finer;
-      double scale = options.positionError() * builder.longestPath();
-      if (error.position() <= scale
-          && error.tension() <= options.tensionError()
-          && error.strain() <= options.strainError()) {
+      if (failures == CONFIRMED || isEnough(error, options, builder.longestPath())) {
         break;
       }
     }
     return level.solution(error);
+  }
+
+  private static boolean isEnough(RodSolution.Error error, RodOptions options, double length) {
+    return error.position() <= options.positionError() * length
+        && error.tension() <= options.tensionError()
+        && error.strain() <= options.strainError();
   }
 
   /** One mesh and what was found on it. */
@@ -104,6 +112,10 @@ public final class RodSolver {
 
     /** Starts from the answer on a coarser mesh; follows the loads again if that does not hold. */
     void refine(Level coarse, RodOptions.Route route) {
+      if (!coarse.holds()) {
+        follow(route);
+        return;
+      }
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
       state = solver.refined(coarse.state);
       lines = new LineForces(last.lines, coarse.lines.tension);

@@ -5,7 +5,8 @@ package boughwright.physics.rod;
  * Whether a rod solve found a pose that holds, and if not, how far it came.
  *
  * @param converged whether an equilibrium under the full loads was found
- * @param stable whether it is stable and was reached without a jump
+ * @param stable whether it is stable and was reached without a jump; under {@link
+ *     RodLoads.DeadMoment moments} only the jump is judged
  * @param unstableModes independent ways to fall away just beyond the last pose that held, where
  *     known
  * @param stage the stage of loading it was in, counted from 0

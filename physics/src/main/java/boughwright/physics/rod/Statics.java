@@ -42,4 +42,41 @@ final class Statics {
       }
     }
   }
+
+  /**
+   * Moments at the Gauss points that balance the forces exactly on the mesh, so that the first
+   * variation is zero.
+   *
+   * @return moments [N m, space], shape (count, 2, 3)
+   */
+  static double[] balancing(RodState state, ForceSweep forces, NodeTerms nodes) {
+    RodMesh mesh = state.mesh;
+    double[] out = new double[6 * mesh.count];
+    double[] atNode = new double[3 * mesh.count];
+    for (int k = 0; k < atNode.length; k++) {
+      atNode[k] = -nodes.gradient[k];
+    }
+    double[][] n = Shape.N;
+    double slope = Shape.D[0][1];
+    for (int e = mesh.count - 1; e >= 0; e--) {
+      double w = mesh.h[e] / 2;
+      double[][] turn = new double[2][];
+      for (int g = 0; g < 2; g++) {
+        int f = 18 * e + 9 * g;
+        double[] t = {state.frame[f + 2], state.frame[f + 5], state.frame[f + 8]};
+        turn[g] = Mat3.cross(t, Mat3.slice(forces.through, 6 * e + 3 * g));
+      }
+      for (int k = 0; k < 3; k++) {
+        double mean = atNode[3 * e + k] + w * (n[0][2] * turn[0][k] + n[1][2] * turn[1][k]);
+        double half = w * n[0][1] * (turn[0][k] + turn[1][k]) / slope;
+        out[6 * e + k] = mean + half;
+        out[6 * e + 3 + k] = mean - half;
+        if (mesh.parent[e] >= 0) {
+          atNode[3 * mesh.parent[e] + k] +=
+              mean + w * (n[0][0] * turn[0][k] + n[1][0] * turn[1][k]);
+        }
+      }
+    }
+    return out;
+  }
 }

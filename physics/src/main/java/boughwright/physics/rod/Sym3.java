@@ -46,13 +46,13 @@ final class Sym3 {
     out[o + 2 * step] = m[at + 2] * x + m[at + 4] * y + m[at + 5] * z;
   }
 
-  /** out += s - c y, where the product of the full matrices c and y is symmetric. */
-  static void addReduced(double[] s, double[] c, double[] y, int yo, double[] out, int o) {
-    out[o] += s[0] - (c[0] * y[yo] + c[1] * y[yo + 3] + c[2] * y[yo + 6]);
-    out[o + 1] += s[1] - (c[0] * y[yo + 1] + c[1] * y[yo + 4] + c[2] * y[yo + 7]);
-    out[o + 2] += s[2] - (c[0] * y[yo + 2] + c[1] * y[yo + 5] + c[2] * y[yo + 8]);
-    out[o + 3] += s[3] - (c[3] * y[yo + 1] + c[4] * y[yo + 4] + c[5] * y[yo + 7]);
-    out[o + 4] += s[4] - (c[3] * y[yo + 2] + c[4] * y[yo + 5] + c[5] * y[yo + 8]);
-    out[o + 5] += s[5] - (c[6] * y[yo + 2] + c[7] * y[yo + 5] + c[8] * y[yo + 8]);
+  /** s -= c y, where the product of the full matrices c and y is symmetric. */
+  static void subtractReduced(double[] s, double[] c, double[] y, int o) {
+    s[0] -= c[0] * y[o] + c[1] * y[o + 3] + c[2] * y[o + 6];
+    s[1] -= c[0] * y[o + 1] + c[1] * y[o + 4] + c[2] * y[o + 7];
+    s[2] -= c[0] * y[o + 2] + c[1] * y[o + 5] + c[2] * y[o + 8];
+    s[3] -= c[3] * y[o + 1] + c[4] * y[o + 4] + c[5] * y[o + 7];
+    s[4] -= c[3] * y[o + 2] + c[4] * y[o + 5] + c[5] * y[o + 8];
+    s[5] -= c[6] * y[o + 2] + c[7] * y[o + 5] + c[8] * y[o + 8];
   }
 }

@@ -17,9 +17,9 @@ import java.util.Arrays;
  * </pre>
  *
  * (Simo and Vu-Quoc 1986, https://doi.org/10.1016/0045-7825(86)90079-4, without shear and stretch;
- * derived again in docs/theory/rods.md.) The middle node of each element is eliminated in the
- * element, the end node on the way to the base, so cost is linear in elements; the number of
- * negative pivots is the number of negative eigenvalues (Sylvester's law of inertia).
+ * derived again in docs/theory/rods.md.) The middle of each element is eliminated in the element,
+ * the end node on the way to the base, so cost is linear in elements; the number of negative pivots
+ * is the number of negative eigenvalues (Sylvester's law of inertia).
  */
 final class Tangent {
   private static final int PER_ELEMENT = 39;
@@ -69,7 +69,6 @@ final class Tangent {
     System.arraycopy(nodes.block, 0, nodeBlock, 0, nodeBlock.length);
     System.arraycopy(nodes.gradient, 0, nodeGradient, 0, nodeGradient.length);
     for (int e = mesh.count - 1; e >= 0; e--) {
-      blocks.clear();
       for (int g = 0; g < 2; g++) {
         int k = 6 * e + 3 * g;
         mesh.law[2 * e + g].respond(
@@ -77,9 +76,9 @@ final class Tangent {
             state.curvature[k + 1] - mesh.rest[k + 1],
             state.curvature[k + 2] - mesh.rest[k + 2],
             response);
-        blocks.add(
-            g, mesh.h[e], response, state.frame, 18 * e + 9 * g, forces.through, k, stiffening);
+        blocks.set(g, response, state.frame, 18 * e + 9 * g, forces.through, k);
       }
+      blocks.form(mesh.h[e], stiffening);
       gather(e);
       negative += blocks.eliminateMiddle(factors, PER_ELEMENT * e);
       eliminateNode(e);
@@ -121,7 +120,10 @@ final class Tangent {
     }
     int p = mesh.parent[e];
     if (p >= 0) {
-      Sym3.addReduced(blocks.startStart, c, factors, f + TO_PARENT, nodeBlock, 6 * p);
+      Sym3.subtractReduced(blocks.startStart, c, factors, f + TO_PARENT);
+      for (int k = 0; k < 6; k++) {
+        nodeBlock[6 * p + k] += blocks.startStart[k];
+      }
     }
   }
 

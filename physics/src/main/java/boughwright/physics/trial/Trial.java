@@ -17,6 +17,7 @@ import boughwright.physics.rod.RodStatus;
 import boughwright.physics.rod.SpanWeight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -83,6 +84,7 @@ public final class Trial {
     int i = run.piece().segment();
     String where =
         String.format(
+            Locale.ROOT,
             "%s; it held up to %.0f %% of the pull, and \"%s\" gives way first, %.0f mm along",
             status.reason(),
             100 * status.part(),

@@ -16,14 +16,21 @@ import org.joml.Vector3f;
 final class Painter implements AutoCloseable {
   private static final float FINEST_GRAIN_PER_METRE = 450;
   private static final float GRAIN_PIXELS = 3.5f;
-  private static final float HATCH_PIXELS = 7;
+
+  /**
+   * Hatching of wood that goes.
+   *
+   * @param distance from line to line across the page, 0 for none [pixels]
+   * @param shift where this part of a picture lies along the hatching [pixels]
+   */
+  record Hatch(float distance, int shift) {}
 
   private final Program wood = new Program("scene.vert", "wood.frag");
   private final Program ghost = new Program("scene.vert", "ghost.frag");
   private final Program depth = new Program("depth.vert", "depth.frag");
   private final ShadowMap shadows = new ShadowMap();
 
-  void paint(Scene scene, GpuScene gpu, Camera camera, Target target, int hatchShift) {
+  void paint(Scene scene, GpuScene gpu, Camera camera, Target target, Hatch hatch) {
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
     glEnable(GL_MULTISAMPLE);
@@ -33,7 +40,7 @@ final class Painter implements AutoCloseable {
     target.begin();
     drawSolid(gpu, camera, toLight, light);
     target.keepDepth();
-    drawGhosts(gpu, camera, hatchShift);
+    drawGhosts(gpu, camera, hatch);
   }
 
   private void drawShadows(GpuScene gpu, Matrix4f light) {
@@ -62,7 +69,7 @@ final class Painter implements AutoCloseable {
   }
 
   /** First only the depth, so that of the translucent wood only the nearest skin is seen. */
-  private void drawGhosts(GpuScene gpu, Camera camera, int hatchShift) {
+  private void drawGhosts(GpuScene gpu, Camera camera, Hatch hatch) {
     glEnable(GL_POLYGON_OFFSET_FILL);
     glPolygonOffset(1, 16);
     depth.use();
@@ -76,16 +83,16 @@ final class Painter implements AutoCloseable {
     glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
     ghost.use();
     setCamera(ghost, camera);
-    drawGhost(gpu, Body.Role.GHOST, Palette.GHOST, 0, hatchShift);
-    drawGhost(gpu, Body.Role.REMOVED, Palette.REMOVED, HATCH_PIXELS, hatchShift);
+    drawGhost(gpu, Body.Role.GHOST, Palette.GHOST, new Hatch(0, 0));
+    drawGhost(gpu, Body.Role.REMOVED, Palette.REMOVED, hatch);
     glDisable(GL_POLYGON_OFFSET_FILL);
     glDisable(GL_BLEND);
   }
 
-  private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, float hatch, int shift) {
+  private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, Hatch hatch) {
     setTone(ghost, "tone", colour);
-    ghost.set("hatch", hatch);
-    ghost.set("hatchShift", (float) shift);
+    ghost.set("hatch", hatch.distance());
+    ghost.set("hatchShift", (float) hatch.shift());
     gpu.draw(role);
   }
 

@@ -56,34 +56,19 @@ final class Composer {
   }
 
   private double drawHeading(double left, double width) {
-    double y = page.u(92);
-    y = paragraph(heading.name(), Page.Style.NAME, left, y, new Paragraph.Room(width, 2));
-    y =
-        paragraph(
-            heading.about(), Page.Style.ABOUT, left, y - page.u(10), new Paragraph.Room(width, 2));
+    Paragraph.Room two = new Paragraph.Room(width, 2);
+    double y = page.paragraph(heading.name(), left, page.u(92), Page.Style.NAME, two);
+    y = page.paragraph(heading.about(), left, y - page.u(12), Page.Style.ABOUT, two);
     if (scene.trouble().isPresent()) {
-      y =
-          paragraph(
-              scene.trouble().get(), Page.Style.TROUBLE, left, y, new Paragraph.Room(width, 3));
+      Paragraph.Room three = new Paragraph.Room(width, 3);
+      y = page.paragraph(scene.trouble().get(), left, y + page.u(6), Page.Style.TROUBLE, three);
     }
     return y - page.u(10);
   }
 
-  /** Writes lines from a baseline on, and gives the baseline of the line after them. */
-  private double paragraph(
-      String words, Page.Style style, double x, double y, Paragraph.Room room) {
-    double line = page.u(style.size() * 1.35);
-    double at = y;
-    for (String text : Paragraph.lines(words, style.weight(), page.u(style.size()), room)) {
-      page.write(text, x, at, style, Page.Align.LEFT);
-      at += line;
-    }
-    return at;
-  }
-
   private int drawView(ViewFrame frame, SceneRenderer renderer) {
-    Soil.paint(page, frame, scene.base());
-    Raster raster = renderer.draw(scene, frame.camera());
+    Soil.paint(page, frame, scene);
+    Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ final class LabelPlacer {
   private final Occupancy occupancy;
   private final double unit;
   private final List<Rect> taken = new ArrayList<>();
+  private final List<Line2D> avoided = new ArrayList<>();
   private final List<PlacedLabel> placed = new ArrayList<>();
 
   /** Measures the words of a label: width and height [pixels]. */
@@ -42,6 +44,11 @@ final class LabelPlacer {
   /** Keeps a rectangle free of labels. */
   void keepFree(Rect rect) {
     taken.add(rect);
+  }
+
+  /** Keeps labels off a line as far as can be. */
+  void avoid(Line2D line) {
+    avoided.add(line);
   }
 
   /** Places a label, with fewer words if need be; empty when there is no room at all. */
@@ -69,7 +76,7 @@ final class LabelPlacer {
         for (int d = 0; d < DIRECTIONS; d++) {
           Rect box = box(x, y, label.clearance() + reach * unit, angle(d), size);
           PlacedLabel candidate = new PlacedLabel(label, box, x, y);
-          double cost = cost(candidate) + p * OTHER_PLACE_COST;
+          double cost = cost(candidate, least - p * OTHER_PLACE_COST) + p * OTHER_PLACE_COST;
           if (cost < least) {
             least = cost;
             best = candidate;
@@ -93,7 +100,7 @@ final class LabelPlacer {
     return new Rect(nearX - across * size[0], nearY - down * size[1], size[0], size[1]);
   }
 
-  private double cost(PlacedLabel candidate) {
+  private double cost(PlacedLabel candidate, double least) {
     Rect box = candidate.box();
     if (!view.contains(box) || taken.stream().anyMatch(box::overlaps)) {
       return Double.POSITIVE_INFINITY;
@@ -102,10 +109,23 @@ final class LabelPlacer {
     double length = Math.hypot(meets[0] - candidate.x(), meets[1] - candidate.y());
     double cost = length / unit + WOOD_COST * Math.sqrt(occupancy.share(box));
     cost += occupancy.share(box.grown(2 * unit)) > 0 ? TOUCH_COST : 0;
+    if (cost >= least) {
+      return cost;
+    }
     cost +=
-        LEADER_WOOD_COST * occupancy.crossings(candidate.x(), candidate.y(), meets[0], meets[1]);
+        LEADER_WOOD_COST
+            * occupancy.crossings(
+                new Line2D.Double(candidate.x(), candidate.y(), meets[0], meets[1]), unit);
     cost += CROSSING_COST * placed.stream().filter(candidate::crosses).count();
     cost += CROSSING_COST * taken.stream().filter(rect -> cuts(candidate, meets, rect)).count();
+    for (Line2D line : avoided) {
+      cost += line.intersects(box.x(), box.y(), box.width(), box.height()) ? CROSSING_COST : 0;
+      boolean crossed =
+          length > 1
+              && line.intersectsLine(candidate.x(), candidate.y(), meets[0], meets[1])
+              && line.ptSegDist(candidate.x(), candidate.y()) > 1;
+      cost += crossed ? LEADER_WOOD_COST : 0;
+    }
     return cost;
   }
 

@@ -87,9 +87,24 @@ final class Page implements AutoCloseable {
 
   /** Writes words on a baseline. */
   void write(String words, double x, double y, Style style, Align align) {
-    TextLayout line = Lettering.line(words, style.weight(), u(style.size()));
+    write(Lettering.line(words, style.weight(), u(style.size())), x, y, style, align);
+  }
+
+  private void write(TextLayout line, double x, double y, Style style, Align align) {
     pen.setColor(style.colour());
     line.draw(pen, (float) (x - align.share * line.getAdvance()), (float) y);
+  }
+
+  /** Writes lines from a baseline on, and gives the baseline of the line after them. */
+  double paragraph(String words, double x, double y, Style style, Paragraph.Room room) {
+    boolean rightToLeft = Lettering.isRightToLeft(words);
+    double at = y;
+    for (String text : Paragraph.lines(words, style.weight(), u(style.size()), room)) {
+      TextLayout line = Lettering.line(text, style.weight(), u(style.size()), rightToLeft);
+      write(line, x, at, style, Align.LEFT);
+      at += u(style.size() * 1.35);
+    }
+    return at;
   }
 
   /** Writes words with a rim of paper round them, so that they read on anything. */

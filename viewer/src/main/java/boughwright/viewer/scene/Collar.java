@@ -17,8 +17,9 @@ import boughwright.modeller.tree.Skeleton;
  * @param room largest radius that stays inside the parent [m]
  */
 record Collar(double surface, double radius, double room) {
-  private static final double SWELLING = 0.32;
+  private static final double SWELLING = 0.28;
   private static final double REACH = 0.42;
+  private static final double INNER_REACH = 0.5;
   private static final double CROTCH_SKY = 0.5;
 
   /** The collar of a segment that sits on a parent. */
@@ -36,14 +37,9 @@ record Collar(double surface, double radius, double room) {
 
   /** The radius to draw where the branch itself has a given radius, at a length from its start. */
   double swell(double own, double length) {
-    double out = Math.max(0, length - surface) / (REACH * radius);
+    double out = (length - surface) / (length < surface ? INNER_REACH * surface : REACH * radius);
     double swollen = own * (1 + SWELLING * Math.exp(-out * out));
-    double limit = Math.max(own, room);
-    double inside = Math.min(1, length / surface);
-    double start = Math.min(own, room);
-    return length < surface
-        ? start + inside * inside * (Math.min(swollen, limit) - start)
-        : Math.min(swollen, Math.max(limit, own));
+    return Math.min(swollen, Math.max(own, room));
   }
 
   /** How much sky a place sees at a length from the start. */

@@ -6,6 +6,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.Wound;
 import boughwright.physics.trial.Outcome;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.TrialResult;
@@ -61,6 +62,7 @@ final class SceneMaker {
         removed.add(mesh(limb, goes, measured, Optional.empty()));
       }
     }
+    addWounds(solid);
     Holdings holdings = holdings(solid);
     List<Body> bodies =
         List.of(
@@ -76,6 +78,15 @@ final class SceneMaker {
         plan.map(p -> p.frontAzimuth().orElse(0)).orElse(0.0),
         scale,
         trial.map(TrialResult::outcome).filter(o -> !o.holds()).map(SceneMaker::trouble));
+  }
+
+  private void addWounds(List<Mesh> solid) {
+    WoundPatch patch = new WoundPatch(skeleton, bent.orElse(measured), stand);
+    for (Wound wound : skeleton.tree().wounds()) {
+      if (isThere(skeleton, kept, new Spot(wound.segment(), wound.along()))) {
+        solid.add(patch.mesh(wound));
+      }
+    }
   }
 
   private Holdings holdings(List<Mesh> solid) {

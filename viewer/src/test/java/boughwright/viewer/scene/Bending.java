@@ -115,6 +115,9 @@ public final class Bending {
                 i, along, places[n], curvature.times((double) n / STEPS < stub(i) ? 0 : fade(n))));
       }
     }
+    if (samples.get(samples.size() - 1).along() < upTo - 1e-9) {
+      samples.add(between(i, upTo, places, curvature));
+    }
     double strain = samples.stream().mapToDouble(PathSample::bendingStrain).max().orElse(0);
     PathSample first = samples.get(0);
     PathSample last = samples.get(samples.size() - 1);
@@ -129,6 +132,13 @@ public final class Bending {
         0,
         0,
         samples);
+  }
+
+  private PathSample between(int i, double along, Turned[] places, Vector3 curvature) {
+    int n = (int) (along * STEPS);
+    double part = along * STEPS - n;
+    Point3 point = places[n].point().toward(places[n + 1].point(), part);
+    return sample(i, along, new Turned(point, places[n].turn()), curvature.times(fade(n)));
   }
 
   /** The share of a branch that lies inside its parent. */
