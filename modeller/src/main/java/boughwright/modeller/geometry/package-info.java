@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Points, directions, rotations and frames; knows no tree.
  *

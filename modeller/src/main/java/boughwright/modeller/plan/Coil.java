@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import java.util.Map;
 import java.util.Objects;
 
@@ -33,6 +34,6 @@ public record Coil(
     if (!(gauge > 0) || strands < 1 || !(angleToAxis > 0 && angleToAxis < Math.PI / 2)) {
       throw new IllegalArgumentException("a coil has a gauge, a strand and a slant");
     }
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import boughwright.modeller.tree.Tree;
 import java.util.List;
 import java.util.Map;
@@ -15,10 +16,15 @@ import java.util.Optional;
  * @param extras top-level fields of the file that this version does not know
  */
 public record Document(Tree tree, List<Plan> plans, Map<String, Object> extras) {
+
+  /**
+   * @throws IllegalArgumentException if two plans share an id
+   */
   public Document {
     Objects.requireNonNull(tree, "tree");
     plans = List.copyOf(plans);
-    extras = Map.copyOf(extras);
+    UniqueIds.require(plans.stream().map(Plan::id), "plan");
+    extras = Extras.copyOf(extras);
   }
 
   public Optional<Plan> plan(String id) {

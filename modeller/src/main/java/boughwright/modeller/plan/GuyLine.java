@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -29,6 +30,6 @@ public record GuyLine(
     Objects.requireNonNull(padRound, "padRound");
     Objects.requireNonNull(anchor, "anchor");
     Objects.requireNonNull(hold, "hold");
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import java.util.Map;
 import java.util.Objects;
 
@@ -17,6 +18,6 @@ public record HungWeight(Spot at, double mass, Map<String, Object> extras) {
     if (!(mass > 0) || Double.isInfinite(mass)) {
       throw new IllegalArgumentException("mass is " + mass + " kg, a positive number is expected");
     }
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

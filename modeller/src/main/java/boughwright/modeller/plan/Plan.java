@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -39,6 +40,9 @@ public record Plan(
     PLANTED
   }
 
+  /**
+   * @throws IllegalArgumentException if two proposals, or two guy-lines, share an id
+   */
   public Plan {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(frontAzimuth, "frontAzimuth");
@@ -46,8 +50,12 @@ public record Plan(
     cuts = List.copyOf(cuts);
     Objects.requireNonNull(apex, "apex");
     proposals = List.copyOf(proposals);
+    UniqueIds.require(proposals.stream().map(Proposal::id), "proposal");
+    UniqueIds.require(
+        proposals.stream().flatMap(proposal -> proposal.guyLines().stream()).map(GuyLine::id),
+        "guy-line");
     Objects.requireNonNull(stance, "stance");
     Objects.requireNonNull(clamp, "clamp");
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

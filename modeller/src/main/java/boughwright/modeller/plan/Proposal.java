@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.plan;
 
+import boughwright.modeller.tree.Extras;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -29,6 +30,6 @@ public record Proposal(
     guyLines = List.copyOf(guyLines);
     hungWeights = List.copyOf(hungWeights);
     coils = List.copyOf(coils);
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What is planned for a tree: proposals, cuts, front, planting angle, apex; and the document that
  * holds a tree with its plans.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Values of green wood with their source, spread and moisture state.
  *

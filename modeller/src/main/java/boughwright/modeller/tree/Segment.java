@@ -56,7 +56,7 @@ public record Segment(
       throw new IllegalArgumentException("bark is " + bark.getAsDouble() + ", 0 or more");
     }
     Objects.requireNonNull(live, "live");
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 
   private static void requirePositive(double value, String name) {

@@ -3,12 +3,8 @@ package boughwright.modeller.tree;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
+import boughwright.modeller.geometry.Vector3;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A tree with its shape worked out: who sits on whom, where each segment starts, how it joins.
@@ -18,66 +14,15 @@ public final class Skeleton {
   /** Stands for the parent of the segment that has none. */
   public static final int NONE = -1;
 
+  private static final double UPRIGHT = Math.toRadians(10);
+
   private final Tree tree;
-  private final Map<String, Integer> index = new HashMap<>();
-  private final int[] parent;
-  private final int[] outward;
-  private final Point3[] start;
-  private final Joint[] joint;
-  private final List<List<Integer>> children = new ArrayList<>();
+  private final Layout layout;
 
   /** Works out the shape of a tree. */
   public Skeleton(Tree tree) {
     this.tree = tree;
-    int count = tree.segments().size();
-    for (int i = 0; i < count; i++) {
-      index.put(tree.segments().get(i).id(), i);
-      children.add(new ArrayList<>());
-    }
-    parent = new int[count];
-    outward = new int[count];
-    start = new Point3[count];
-    joint = new Joint[count];
-    int base = NONE;
-    for (int i = 0; i < count; i++) {
-      parent[i] = tree.segments().get(i).parent().map(index::get).orElse(NONE);
-      if (parent[i] == NONE) {
-        base = i;
-      } else {
-        children.get(parent[i]).add(i);
-      }
-    }
-    children.replaceAll(List::copyOf);
-    if (base != NONE) {
-      walk(base);
-    }
-  }
-
-  private void walk(int base) {
-    Deque<Integer> waiting = new ArrayDeque<>(List.of(base));
-    int done = 0;
-    while (!waiting.isEmpty()) {
-      int i = waiting.remove();
-      outward[done++] = i;
-      Segment segment = tree.segments().get(i);
-      start[i] =
-          parent[i] == NONE ? segment.start().orElseThrow() : point(parent[i], segment.along());
-      if (parent[i] == NONE) {
-        joint[i] = Joint.CONTINUES;
-      }
-      joinChildren(i);
-      waiting.addAll(children.get(i));
-    }
-  }
-
-  private void joinChildren(int i) {
-    boolean first = true;
-    for (int c : children.get(i)) {
-      Segment child = tree.segments().get(c);
-      boolean alike = child.kind() == tree.segments().get(i).kind() && child.along() == 1;
-      joint[c] = child.joins().orElse(alike && first ? Joint.CONTINUES : Joint.UNION);
-      first &= !alike;
-    }
+    this.layout = new Layout(tree.segments());
   }
 
   public Tree tree() {
@@ -85,7 +30,7 @@ public final class Skeleton {
   }
 
   public int size() {
-    return parent.length;
+    return layout.parent.length;
   }
 
   /**
@@ -94,7 +39,7 @@ public final class Skeleton {
    * @throws IllegalArgumentException if no segment has that id
    */
   public int indexOf(String id) {
-    Integer i = index.get(id);
+    Integer i = layout.index.get(id);
     if (i == null) {
       throw new IllegalArgumentException("no segment \"" + id + "\"");
     }
@@ -102,7 +47,7 @@ public final class Skeleton {
   }
 
   public boolean has(String id) {
-    return index.containsKey(id);
+    return layout.index.containsKey(id);
   }
 
   public Segment segment(int i) {
@@ -111,26 +56,26 @@ public final class Skeleton {
 
   /** The index of the parent, or {@link #NONE}. */
   public int parent(int i) {
-    return parent[i];
+    return layout.parent[i];
   }
 
   /** Indices of the segments that start on this one, in file order. */
   public List<Integer> children(int i) {
-    return children.get(i);
+    return layout.children.get(i);
   }
 
   /** The n-th segment counted outward from the base: every parent comes before its children. */
   public int outward(int n) {
-    return outward[n];
+    return layout.outward[n];
   }
 
   public Joint joint(int i) {
-    return joint[i];
+    return layout.joint[i];
   }
 
   /** Start point of the axis [m, tree frame]. */
   public Point3 start(int i) {
-    return start[i];
+    return layout.start[i];
   }
 
   /** End point of the axis [m, tree frame]. */
@@ -140,7 +85,7 @@ public final class Skeleton {
 
   /** Length of the axis [m]. */
   public double length(int i) {
-    return start(i).distance(end(i));
+    return layout.length(i);
   }
 
   /** Direction of the axis. */
@@ -150,6 +95,45 @@ public final class Skeleton {
 
   /** The point a fraction along the axis [m, tree frame]. */
   public Point3 point(int i, double along) {
-    return start(i).toward(end(i), along);
+    return layout.point(i, along);
+  }
+
+  /** Diameter over bark a fraction along a segment [m]. */
+  public double caliper(int i, double along) {
+    return layout.caliper(i, along);
+  }
+
+  /**
+   * True if a point is inside the bark of a segment.
+   *
+   * @param i the segment
+   * @param point where [m, tree frame]
+   * @param left how much of the segment there is, as a fraction from its start [1]
+   */
+  public boolean encloses(int i, Point3 point, double left) {
+    Nearness near = Nearness.of(layout, i, point);
+    return near.inside() && near.along() <= left;
+  }
+
+  /**
+   * The direction from the axis of a segment at rest to a place round it.
+   *
+   * <p>Counted clockwise looking from the segment's start to its end, from its upper side; on a
+   * segment within 10 degrees of vertical from the side toward azimuth 0.
+   *
+   * @param round the place round the segment [rad]
+   */
+  public Direction3 roundDirection(int i, double round) {
+    Vector3 axis = direction(i).vector();
+    boolean upright = Math.abs(axis.z()) > Math.cos(UPRIGHT);
+    Vector3 from = (upright ? Direction3.ofAzimuth(0) : Direction3.UP).vector();
+    Vector3 zero = from.minus(axis.times(from.dot(axis))).direction().vector();
+    Vector3 quarter = axis.cross(zero);
+    return zero.times(Math.cos(round)).plus(quarter.times(Math.sin(round))).direction();
+  }
+
+  /** The point on the bark a fraction along a segment at a place round it [m, tree frame]. */
+  public Point3 barkPoint(int i, double along, double round) {
+    return point(i, along).plus(roundDirection(i, round).times(caliper(i, along) / 2));
   }
 }

@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param name what the person calls it
  * @param wood what it is made of
  * @param measuredOn day of the measurement
- * @param bark thickness of one layer of bark; empty for the default of the wood [m]
+ * @param bark thickness of one layer of bark; empty when nobody gave it, which counts as 0, for the
+ *     species table holds no bark [m]
  * @param unions where branches start to bend
  * @param segments all segments in file order; one of them, and only one, has no parent
  * @param overrides what is known better about some segments, in file order
@@ -43,7 +44,7 @@ public record Tree(
     segments = List.copyOf(segments);
     overrides = List.copyOf(overrides);
     wounds = List.copyOf(wounds);
-    TreeRules.requireTree(segments, wounds);
+    TreeRules.requireTree(segments, wounds, bark);
   }
 
   /** What is known better than the species table about a segment: the closest pattern wins. */

@@ -28,6 +28,7 @@ public sealed interface TreeWood {
    * @param moe true modulus of elasticity [Pa]
    * @param shearModulus modulus of rigidity G [Pa]; empty for moe / 16
    * @param response how it answers strain; empty for the default, fibre
+   * @param source where the values come from, in the person's words
    * @param extras fields of the file that this version does not know
    */
   record Own(
@@ -35,6 +36,7 @@ public sealed interface TreeWood {
       double moe,
       OptionalDouble shearModulus,
       Optional<Response> response,
+      Optional<String> source,
       Map<String, Object> extras)
       implements TreeWood {
     public Own {
@@ -42,7 +44,18 @@ public sealed interface TreeWood {
       if (!(moe > 0) || Double.isInfinite(moe)) {
         throw new IllegalArgumentException("moe is " + moe + " Pa, a positive number is expected");
       }
-      extras = Map.copyOf(extras);
+      Objects.requireNonNull(source, "source");
+      extras = Extras.copyOf(extras);
+    }
+
+    /** Wood of one's own without words on its source. */
+    public Own(
+        String name,
+        double moe,
+        OptionalDouble shearModulus,
+        Optional<Response> response,
+        Map<String, Object> extras) {
+      this(name, moe, shearModulus, response, Optional.empty(), extras);
     }
   }
 }

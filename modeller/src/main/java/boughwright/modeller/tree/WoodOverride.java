@@ -27,7 +27,7 @@ public record WoodOverride(
     Objects.requireNonNull(pattern, "pattern");
     requirePositive(moe, "moe");
     requirePositive(shearModulus, "shearModulus");
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 
   private static void requirePositive(OptionalDouble value, String name) {

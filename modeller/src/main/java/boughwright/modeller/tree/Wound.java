@@ -40,6 +40,6 @@ public record Wound(
     if (!(width > 0 && height > 0)) {
       throw new IllegalArgumentException("a wound has a size, not " + width + " by " + height);
     }
-    extras = Map.copyOf(extras);
+    extras = Extras.copyOf(extras);
   }
 }

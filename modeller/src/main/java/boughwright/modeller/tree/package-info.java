@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The immutable tree as measured: segments, calipers, wounds; and what makes one valid.
  *

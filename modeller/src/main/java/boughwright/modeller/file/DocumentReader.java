@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.file;
+
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeWood;
+import boughwright.modeller.tree.Unions;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Turns the text of a tree file into a document, noting everything wrong with it on the way. */
+final class DocumentReader {
+  private final ProblemList problems;
+
+  private DocumentReader(String source) {
+    this.problems = new ProblemList(source);
+  }
+
+  /**
+   * What came of reading.
+   *
+   * @param document the document; empty if there is a fault
+   * @param problems all faults and warnings in the order of the file
+   */
+  record Outcome(Optional<Document> document, List<Problem> problems) {}
+
+  /**
+   * Reads the bytes of a file.
+   *
+   * @param source name of the file, for messages
+   * @throws InputException if the bytes are not UTF-8 or not JSON
+   */
+  static Outcome read(String source, byte[] bytes) throws InputException {
+    Value root = JsonText.parse(source, FileText.decode(source, bytes));
+    DocumentReader reader = new DocumentReader(source);
+    if (FileText.hasMark(bytes)) {
+      reader.problems.warn(
+          root,
+          "",
+          new Words(
+              "byte-order-mark",
+              "the file starts with a byte-order mark",
+              "Nothing to do: it is left out when the tree is saved"));
+    }
+    Optional<Document> document = reader.document(root);
+    boolean sound = reader.problems.faults() == 0;
+    return new Outcome(sound ? document : Optional.empty(), reader.problems.sorted());
+  }
+
+  /** The tree's own fields, read before it is known whether its segments are sound. */
+  private record Head(
+      String name,
+      TreeWood wood,
+      Optional<LocalDate> measuredOn,
+      OptionalDouble bark,
+      Unions unions) {}
+
+  private Optional<Document> document(Value root) {
+    Optional<ObjectReader> top = Header.accept(root, problems);
+    if (top.isEmpty()) {
+      return Optional.empty();
+    }
+    Head head = head(top.get());
+    TreeParts parts = TreeParts.read(top.get(), head.bark());
+    Optional<Tree> tree =
+        problems.faults() > 0
+            ? Optional.empty()
+            : Optional.of(
+                new Tree(
+                    head.name(),
+                    head.wood(),
+                    head.measuredOn(),
+                    head.bark(),
+                    head.unions(),
+                    parts.segments(),
+                    parts.overrides(),
+                    parts.wounds()));
+    List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
+    Map<String, Object> extras = top.get().extras();
+    return problems.faults() > 0
+        ? Optional.empty()
+        : tree.map(sound -> new Document(sound, plans, extras));
+  }
+
+  private Head head(ObjectReader top) {
+    return new Head(
+        name(top),
+        WoodReader.wood(top),
+        top.date("measured_on"),
+        top.numbers().optional("bark_mm", Quantity.MILLIMETRES, NumberReader.Range.NOT_NEGATIVE),
+        top.choice("unions", Unions.class).orElse(Unions.SURFACE));
+  }
+
+  private static String name(ObjectReader top) {
+    if (!top.has("name")) {
+      top.missing("name", "Give the tree a name, such as \"Hornbeam from the old hedge\"");
+      return "";
+    }
+    Optional<String> name = top.text("name");
+    name.flatMap(TextRules::faultOfName)
+        .ifPresent(found -> top.fault("name", "bad-name", "name " + found, "Give another name"));
+    return name.orElse("");
+  }
+}

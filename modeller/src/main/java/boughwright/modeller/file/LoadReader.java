@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.file;
+
+import boughwright.modeller.file.NumberReader.Range;
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Coil;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Hold;
+import boughwright.modeller.plan.HungWeight;
+import boughwright.modeller.plan.PlanRules;
+import boughwright.modeller.plan.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Reads what holds a proposal: guy-lines, hung weights and coiled wires. */
+final class LoadReader {
+  private static final List<String> HOLDS = List.of("tension_N", "length_mm", "shorten_mm");
+
+  private final ObjectReader proposal;
+  private final PlanRules rules;
+
+  LoadReader(ObjectReader proposal, PlanRules rules) {
+    this.proposal = proposal;
+    this.rules = rules;
+  }
+
+  private ObjectReader part(Value.Fields fields, String kind) {
+    return new ObjectReader(fields, proposal.subject() + " " + kind, proposal.problems());
+  }
+
+  List<GuyLine> guyLines(Set<String> lineIds) {
+    List<GuyLine> lines = new ArrayList<>();
+    for (Value.Fields fields : proposal.objects("guy_lines", Limits.PARTS)) {
+      ObjectReader object = part(fields, SegmentReader.name(fields, "guy-line"));
+      guyLine(object, lineIds)
+          .ifPresent(
+              line -> {
+                lines.add(line);
+                PlanReader.note(object, rules.guyLine(line));
+              });
+    }
+    return lines;
+  }
+
+  private Optional<GuyLine> guyLine(ObjectReader object, Set<String> lineIds) {
+    String id = PlanReader.uniqueId(object, lineIds, "guy-line of this plan");
+    String segment = object.id("segment");
+    double along = object.numbers().along("along");
+    OptionalDouble pad = object.numbers().optional("pad_round_deg", Quantity.DEGREES, Range.ANY);
+    Optional<Anchor> anchor = anchor(object);
+    Optional<Hold> hold = hold(object);
+    Map<String, Object> extras = object.extras();
+    return object.sound()
+        ? Optional.of(
+            new GuyLine(
+                id,
+                new Spot(segment, along),
+                pad,
+                anchor.orElseThrow(),
+                hold.orElseThrow(),
+                extras))
+        : Optional.empty();
+  }
+
+  private static Optional<Anchor> anchor(ObjectReader object) {
+    Optional<Point3> point = object.numbers().point("anchor_mm");
+    Optional<Spot> spot =
+        object.object("anchor", object.subject() + " anchor").flatMap(PlanReader::spot);
+    if (object.has("anchor_mm") == object.has("anchor")) {
+      boolean both = object.has("anchor");
+      object.fault(
+          "anchor",
+          both ? "two-anchors" : "no-anchor",
+          both ? "both anchor_mm and anchor are given" : "neither anchor_mm nor anchor is given",
+          "Give anchor_mm [x, y, z] for a fixed point, or anchor with a segment and along");
+    }
+    return point.<Anchor>map(Anchor.Fixed::new).or(() -> spot.map(Anchor.OnTree::new));
+  }
+
+  private static Optional<Hold> hold(ObjectReader object) {
+    NumberReader numbers = object.numbers();
+    OptionalDouble tension = numbers.optional("tension_N", Quantity.NEWTONS, Range.POSITIVE);
+    OptionalDouble length = numbers.optional("length_mm", Quantity.MILLIMETRES, Range.POSITIVE);
+    OptionalDouble shorten = numbers.optional("shorten_mm", Quantity.MILLIMETRES, Range.POSITIVE);
+    List<String> given = HOLDS.stream().filter(object::has).toList();
+    if (given.size() != 1) {
+      object.fault(
+          given.isEmpty() ? "id" : given.get(1),
+          given.isEmpty() ? "no-hold" : "two-holds",
+          given.isEmpty()
+              ? "nothing says how hard or how far the line pulls"
+              : String.join(" and ", given) + " are given together",
+          "Give exactly one of " + String.join(", ", HOLDS));
+    }
+    return Stream.of(
+            map(tension).map(n -> (Hold) new Hold.Tension(n)),
+            map(length).map(m -> (Hold) new Hold.Length(m)),
+            map(shorten).map(m -> (Hold) new Hold.Shortening(m)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private static Optional<Double> map(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+
+  List<HungWeight> hungWeights() {
+    List<HungWeight> weights = new ArrayList<>();
+    for (Value.Fields fields : proposal.objects("hung_weights", Limits.PARTS)) {
+      ObjectReader object = part(fields, "hung weight");
+      String segment = object.id("segment");
+      double along = object.numbers().along("along");
+      double mass = object.numbers().required("mass_kg", Quantity.KILOGRAMS, Range.POSITIVE);
+      Map<String, Object> extras = object.extras();
+      if (object.sound()) {
+        HungWeight weight = new HungWeight(new Spot(segment, along), mass, extras);
+        weights.add(weight);
+        PlanReader.note(object, rules.place(weight.at(), "segment"));
+      }
+    }
+    return weights;
+  }
+
+  List<Coil> coils() {
+    List<Coil> coils = new ArrayList<>();
+    for (Value.Fields fields : proposal.objects("coils", Limits.PARTS)) {
+      coil(part(fields, "coil")).ifPresent(coils::add);
+    }
+    return coils;
+  }
+
+  private Optional<Coil> coil(ObjectReader object) {
+    NumberReader numbers = object.numbers();
+    Optional<Spot> from = end(object, "from");
+    Optional<Spot> to = end(object, "to");
+    String metal = word(object, "metal");
+    double gauge = numbers.required("gauge_mm", Quantity.MILLIMETRES, Range.POSITIVE);
+    int strands = strands(object);
+    double angle = numbers.required("angle_to_axis_deg", Quantity.DEGREES, Range.POSITIVE);
+    if (angle >= Math.PI / 2) {
+      object.fault(
+          "angle_to_axis_deg",
+          "out-of-range",
+          "angle_to_axis_deg is 90 or more",
+          "Give the angle between wire and branch, mostly 45 to 60");
+    }
+    String hand = word(object, "hand");
+    if (object.sound() && !List.of("right", "left").contains(hand)) {
+      object.fault(
+          "hand",
+          "unknown-word",
+          "hand is " + Value.Text.quoted(hand) + ", which is none of the words known",
+          "Write one of: right, left");
+    }
+    Map<String, Object> extras = object.extras();
+    if (!object.sound()) {
+      return Optional.empty();
+    }
+    PlanReader.note(object, rules.place(from.orElseThrow(), "from"));
+    PlanReader.note(object, rules.place(to.orElseThrow(), "to"));
+    return Optional.of(
+        new Coil(from.orElseThrow(), to.orElseThrow(), metal, gauge, strands, angle, hand, extras));
+  }
+
+  private static Optional<Spot> end(ObjectReader object, String field) {
+    if (!object.has(field)) {
+      object.missing(field, "Give the segment and along where the wire starts and ends");
+    }
+    return object.object(field, object.subject() + " " + field).flatMap(PlanReader::spot);
+  }
+
+  private static String word(ObjectReader object, String field) {
+    if (!object.has(field)) {
+      object.missing(
+          field, "Write it, such as \"metal\": \"copper-annealed\", \"hand\": \"right\"");
+    }
+    Optional<String> text = object.text(field);
+    text.flatMap(TextRules::faultOfName)
+        .ifPresent(found -> object.fault(field, "bad-name", field + " " + found, "Write it out"));
+    return text.orElse("");
+  }
+
+  private static int strands(ObjectReader object) {
+    double strands = object.numbers().required("strands", Quantity.FRACTION, Range.POSITIVE);
+    if (strands > 100 || strands % 1 != 0 && !Double.isNaN(strands)) {
+      object.fault(
+          "strands",
+          "out-of-range",
+          "strands is no whole number from 1 to 100",
+          "Count the wires that lie side by side");
+    }
+    return (int) strands;
+  }
+}

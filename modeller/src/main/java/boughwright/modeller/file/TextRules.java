@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.file;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** Which texts can be names: those that can be shown, printed and written to other formats. */
+final class TextRules {
+  private static final int NOT_A_CHARACTER = 0xFFFE;
+
+  private TextRules() {}
+
+  /** What is wrong with the name of a tree, as words after "name"; empty if nothing is. */
+  static Optional<String> faultOfName(String name) {
+    return fault(name, Limits.NAME);
+  }
+
+  /** What is wrong with an id, as words after the field's name; empty if nothing is. */
+  static Optional<String> faultOfId(String id) {
+    if (id.endsWith("*")) {
+      return Optional.of("ends in *, which stands for every id that starts so");
+    }
+    return fault(id, Limits.ID);
+  }
+
+  private static Optional<String> fault(String text, int longest) {
+    if (!text.isEmpty() && text.length() <= longest && isPlain(text)) {
+      return Optional.empty();
+    }
+    if (text.codePoints().allMatch(TextRules::isBlank)) {
+      return Optional.of("is blank");
+    }
+    int length = text.codePointCount(0, text.length());
+    if (length > longest) {
+      return Optional.of("has " + length + " characters, at most " + longest + " are kept");
+    }
+    return text.codePoints()
+        .filter(TextRules::isImpossible)
+        .mapToObj(
+            point ->
+                String.format(
+                    Locale.ROOT,
+                    "holds the character U+%04X, which no page or picture can show",
+                    point))
+        .findFirst();
+  }
+
+  /** True if a text is letters, digits and signs of ASCII. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) <= ' ' || text.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isBlank(int point) {
+    return Character.isWhitespace(point) || Character.isSpaceChar(point);
+  }
+
+  /** NUL, the last two code points of each plane, and the reserved block U+FDD0 to U+FDEF. */
+  private static boolean isImpossible(int point) {
+    return point == 0
+        || (point & NOT_A_CHARACTER) == NOT_A_CHARACTER
+        || (point >= 0xFDD0 && point <= 0xFDEF);
+  }
+}

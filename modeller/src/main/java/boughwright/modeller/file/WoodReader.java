@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.file;
+
+import boughwright.modeller.file.NumberReader.Range;
+import boughwright.modeller.tree.Response;
+import boughwright.modeller.tree.TreeWood;
+import boughwright.modeller.tree.WoodOverride;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads what a tree is made of, and what is known better about some of its segments. */
+final class WoodReader {
+  private static final TreeWood NOT_GIVEN = new TreeWood.OfSpecies("");
+
+  private WoodReader() {}
+
+  static TreeWood wood(ObjectReader top) {
+    Optional<Value> species = top.value("species");
+    if (species.isEmpty()) {
+      top.missing("species", "Write a name such as \"carpinus-betulus\", or \"unknown\"");
+      return NOT_GIVEN;
+    }
+    if (species.get() instanceof Value.Fields fields) {
+      return own(new ObjectReader(fields, "species", top.problems()));
+    }
+    Optional<String> name =
+        top.value("species", Value.Text.class, "a name or an object {…}").map(Value.Text::text);
+    name.flatMap(TextRules::faultOfName)
+        .ifPresent(found -> top.fault("species", "bad-name", "species " + found, "Name the wood"));
+    name.ifPresent(text -> SpeciesCheck.note(top, text));
+    return new TreeWood.OfSpecies(name.orElse(""));
+  }
+
+  private static TreeWood own(ObjectReader object) {
+    Optional<String> name = object.text("name");
+    if (!object.has("name")) {
+      object.missing("name", "Say what this wood is called");
+    }
+    name.flatMap(TextRules::faultOfName)
+        .ifPresent(found -> object.fault("name", "bad-name", "name " + found, "Name the wood"));
+    double moe = object.numbers().required("moe_GPa", Quantity.GIGAPASCALS, Range.POSITIVE);
+    OptionalDouble shear = shear(object);
+    Optional<Response> response = object.choice("response", Response.class);
+    Optional<String> source = object.text("source");
+    Map<String, Object> extras = object.extras();
+    return object.sound()
+        ? new TreeWood.Own(name.orElse(""), moe, shear, response, source, extras)
+        : NOT_GIVEN;
+  }
+
+  private static OptionalDouble shear(ObjectReader object) {
+    return object.numbers().optional("shear_GPa", Quantity.GIGAPASCALS, Range.POSITIVE);
+  }
+
+  /** All entries of the field {@code wood} that are sound, in file order. */
+  static List<WoodOverride> overrides(ObjectReader top) {
+    List<WoodOverride> overrides = new ArrayList<>();
+    Optional<Value.Fields> wood = top.value("wood", Value.Fields.class, "an object {…}");
+    if (wood.isEmpty()) {
+      return overrides;
+    }
+    ObjectReader all = new ObjectReader(wood.get(), "wood", top.problems());
+    for (String pattern : wood.get().members().keySet()) {
+      all.object(pattern, "wood " + Value.Text.quoted(pattern))
+          .flatMap(object -> override(object, pattern))
+          .ifPresent(overrides::add);
+    }
+    return overrides;
+  }
+
+  private static Optional<WoodOverride> override(ObjectReader object, String pattern) {
+    OptionalDouble moe = object.numbers().optional("moe_GPa", Quantity.GIGAPASCALS, Range.POSITIVE);
+    OptionalDouble shear = shear(object);
+    Optional<Response> response = object.choice("response", Response.class);
+    Optional<String> source = object.text("source");
+    Map<String, Object> extras = object.extras();
+    return object.sound()
+        ? Optional.of(new WoodOverride(pattern, moe, shear, response, source, extras))
+        : Optional.empty();
+  }
+}

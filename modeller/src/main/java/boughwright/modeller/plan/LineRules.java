@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.plan;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.problem.Amount;
+import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.Skeleton;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether the two ends of a guy-line, whose places are sound, make a line that can pull. */
+final class LineRules {
+  /** Ends closer than this are one point: a micrometre [m]. */
+  private static final double ONE_POINT = 1e-6;
+
+  private final Cutting cutting;
+  private final Skeleton skeleton;
+  private final GuyLine line;
+
+  LineRules(Cutting cutting, GuyLine line) {
+    this.cutting = cutting;
+    this.skeleton = cutting.skeleton();
+    this.line = line;
+  }
+
+  List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    boolean onTree = line.anchor() instanceof Anchor.OnTree;
+    Point3 anchor = anchor();
+    double gap = tie().distance(anchor);
+    if (!onTree) {
+      findings.addAll(insideWood(anchor));
+    } else if (skeletonPoint(line.at()).distance(anchor) < ONE_POINT) {
+      findings.add(
+          fault(
+              "anchor",
+              "same-ends",
+              "the line has both its ends at one point",
+              "Tie its other end somewhere else"));
+    }
+    if (findings.isEmpty()
+        && line.hold() instanceof Hold.Shortening shortening
+        && !(shortening.metres() < gap)) {
+      findings.add(
+          fault(
+              "shorten_mm",
+              "shortened-to-nothing",
+              String.format(
+                  "the line is shortened by %s, but the straight distance is only %s",
+                  Amount.millimetres(shortening.metres()), Amount.millimetres(gap)),
+              "Shorten it by less than the distance between its two points"));
+    }
+    return findings;
+  }
+
+  private Point3 anchor() {
+    return line.anchor() instanceof Anchor.Fixed fixed
+        ? fixed.point()
+        : skeletonPoint(((Anchor.OnTree) line.anchor()).spot());
+  }
+
+  private Point3 skeletonPoint(Spot spot) {
+    return skeleton.point(skeleton.indexOf(spot.segment()), spot.along());
+  }
+
+  /** The point where the line is tied: on the axis, or on the bark where it has a pad. */
+  private Point3 tie() {
+    int i = skeleton.indexOf(line.at().segment());
+    return line.padRound().isPresent()
+        ? skeleton.barkPoint(i, line.at().along(), line.padRound().getAsDouble())
+        : skeleton.point(i, line.at().along());
+  }
+
+  private List<Finding> insideWood(Point3 anchor) {
+    for (int i = 0; i < skeleton.size(); i++) {
+      if (!cutting.isGone(i) && skeleton.encloses(i, anchor, cutting.left(i))) {
+        String id = skeleton.segment(i).id();
+        return List.of(
+            fault(
+                "anchor_mm",
+                "anchor-in-wood",
+                String.format(
+                    "the anchor of guy-line \"%s\" is inside the wood of \"%s\"", line.id(), id),
+                "Measure the anchor again; to tie the line to the tree, give \"anchor\" with a"
+                    + " segment and along"));
+      }
+    }
+    return List.of();
+  }
+
+  private Finding fault(String field, String kind, String found, String remedy) {
+    return Finding.fault(List.of(line.id()), field, new Words(kind, found, remedy));
+  }
+}

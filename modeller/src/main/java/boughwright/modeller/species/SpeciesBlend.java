@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.species;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+
+/**
+ * Values computed from several woods; their moduli are freed of shear deflection first, since the
+ * sources measured them differently.
+ */
+final class SpeciesBlend {
+  private SpeciesBlend() {}
+
+  /** The mean of some woods, under the key and names of the first. */
+  static Species mean(List<Species> woods) {
+    return blend(
+        woods.get(0).key(),
+        woods.get(0).commonNames(),
+        woods,
+        values -> values.average().orElseThrow(),
+        "mean of " + woods.stream().map(Species::botanicalName).collect(Collectors.joining(", ")));
+  }
+
+  /** The median of many woods, as a stand-in that says so. */
+  static Species median(String key, List<String> names, List<Species> woods) {
+    String words = "no wood of its own: median of the " + woods.size() + " published woods here";
+    return blend(key, names, woods, SpeciesBlend::middle, words);
+  }
+
+  private static double middle(DoubleStream values) {
+    double[] sorted = values.sorted().toArray();
+    int half = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+  }
+
+  private static Species blend(
+      String key,
+      List<String> names,
+      List<Species> woods,
+      ToDoubleFunction<DoubleStream> how,
+      String words) {
+    return new Species(
+        key,
+        names.get(0),
+        names,
+        how.applyAsDouble(woods.stream().mapToDouble(Species::trueMoe)),
+        MoeBasis.AS_PRINTED,
+        over(woods, Species::mor, how),
+        over(woods, Species::crushing, how),
+        over(woods, Species::shear, how),
+        over(woods, Species::density, how),
+        Optional.of(words),
+        woods.stream().map(Species::source).distinct().collect(Collectors.joining("; ")),
+        "derived");
+  }
+
+  private static OptionalDouble over(
+      List<Species> woods,
+      Function<Species, OptionalDouble> value,
+      ToDoubleFunction<DoubleStream> how) {
+    double[] known =
+        woods.stream()
+            .map(value)
+            .filter(OptionalDouble::isPresent)
+            .mapToDouble(OptionalDouble::getAsDouble)
+            .toArray();
+    return known.length == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(how.applyAsDouble(DoubleStream.of(known)));
+  }
+}

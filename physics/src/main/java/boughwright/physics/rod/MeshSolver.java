@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.rod;
+
+import java.util.List;
+
+/** Everything needed to solve on one mesh: rest state, loads, workspaces. */
+final class MeshSolver {
+  final MeshBuilder.Layout layout;
+  final RodMesh mesh;
+  final RodState rest;
+  final LoadSet initial;
+  final List<LoadSet> stages;
+  final Newton newton;
+
+  /** Lays a model and the loads of successive stages on a mesh. */
+  MeshSolver(MeshBuilder.Layout layout, List<RodLoads> stages) {
+    this.layout = layout;
+    mesh = layout.mesh();
+    rest = new RodState(mesh);
+    for (int e = 0; e < mesh.count; e++) {
+      double[] curvature = Mat3.slice(mesh.rest, 6 * e);
+      ElementPath.fill(rest, e, curvature, curvature);
+    }
+    rest.placeNodes();
+    initial = LoadSet.of(layout, mesh.model.settledUnder());
+    if (!mesh.model.settledUnder().equals(RodLoads.NONE)) {
+      unload(initial);
+    }
+    this.stages = stages.stream().map(loads -> LoadSet.of(layout, loads)).toList();
+    LoadSet last = this.stages.get(this.stages.size() - 1);
+    initial.lines.addAll(LoadSet.relaxed(last, rest).lines);
+    newton = new Newton(mesh, last.lines.size());
+  }
+
+  /** Takes out of the rest curvature what the given weights bend into the given shape. */
+  private void unload(LoadSet weights) {
+    LineForces noLines = new LineForces(List.of(), new double[0]);
+    ForceSweep forces = new ForceSweep(mesh);
+    forces.run(weights, noLines);
+    NodeTerms nodes = new NodeTerms(mesh);
+    nodes.gather(rest, weights, noLines, forces);
+    double[] moments = Statics.balancing(rest, forces, nodes);
+    for (int k = 0; k < moments.length; k += 3) {
+      double[] m = Mat3.applyTransposed(rest.frame, 3 * k, Mat3.slice(moments, k));
+      double[] strain = mesh.law[k / 3].strainUnder(m[0], m[1], m[2]);
+      for (int j = 0; j < 3; j++) {
+        mesh.rest[k + j] -= strain[j];
+      }
+    }
+  }
+
+  /** A state of this mesh from one of the mesh with half as many elements per piece. */
+  RodState refined(RodState coarse) {
+    RodState fine = new RodState(mesh);
+    for (int e = 0; e < coarse.mesh.count; e++) {
+      double[] start = ElementPath.through(coarse.curvature, 6 * e, 0);
+      double[] middle = ElementPath.through(coarse.curvature, 6 * e, 0.5);
+      double[] end = ElementPath.through(coarse.curvature, 6 * e, 1);
+      ElementPath.fill(fine, 2 * e, start, middle);
+      ElementPath.fill(fine, 2 * e + 1, middle, end);
+    }
+    fine.placeNodes();
+    return fine;
+  }
+}

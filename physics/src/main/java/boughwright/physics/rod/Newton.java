@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.rod;
+
+/**
+ * Newton's method for the equilibrium of a mesh under fixed loads; owns the workspaces of a mesh.
+ *
+ * <p>Two ways: {@link #correct} goes plainly to the nearest equilibrium, whatever its stability;
+ * {@link #minimise} goes down in energy to a stable one, and needs every line held by tension.
+ */
+final class Newton {
+  /** Turns smaller than this end the iteration; the next would be its square [rad]. */
+  private static final double SETTLED = 1e-6;
+
+  /** Largest turn of one iteration [rad]. */
+  private static final double LONGEST_STEP = 1.5;
+
+  private static final int MOST_ITERATIONS = 60;
+
+  /** Part of the predicted decrease that counts as progress (Nocedal and Wright 2006, ch. 3). */
+  private static final double ARMIJO = 1e-4;
+
+  private final RodMesh mesh;
+  private final ForceSweep forces;
+  private final NodeTerms nodes;
+  private final Tangent tangent;
+  private final SectionResponse response = new SectionResponse();
+  private final double[] atNode;
+  private final double[] atMiddle;
+  private final RodState held;
+  private final LineCoupling coupling;
+  private final double[] tensionStep;
+
+  Newton(RodMesh mesh, int lines) {
+    this.mesh = mesh;
+    forces = new ForceSweep(mesh);
+    nodes = new NodeTerms(mesh);
+    tangent = new Tangent(mesh);
+    atNode = new double[3 * mesh.count];
+    atMiddle = new double[3 * mesh.count];
+    held = new RodState(mesh);
+    coupling = new LineCoupling(mesh, lines);
+    tensionStep = new double[lines];
+  }
+
+  /**
+   * How an iteration ended.
+   *
+   * @param converged whether it reached an equilibrium
+   * @param iterations steps taken
+   * @param unstable unstable modes there
+   * @param unstableOnTheWay most unstable modes at any step
+   * @param firstStep largest turn of the first step [rad]
+   * @param laterSteps sum of the largest turns of the other steps [rad]
+   * @param worst element turned most in the first step
+   * @param reason why it did not converge, in words; empty if it did
+   */
+  record Report(
+      boolean converged,
+      int iterations,
+      int unstable,
+      int unstableOnTheWay,
+      double firstStep,
+      double laterSteps,
+      int worst,
+      String reason) {}
+
+  private static final class Log {
+    int iterations;
+    int unstable;
+    int mostUnstable;
+    double first;
+    double later;
+    int worst;
+
+    void step(double size, int element) {
+      if (iterations++ == 0) {
+        first = size;
+        worst = element;
+      } else {
+        later += size;
+      }
+    }
+
+    /** Without a potential, the signs of the symmetric tangent say nothing of stability. */
+    void forgetStability() {
+      unstable = 0;
+      mostUnstable = 0;
+    }
+
+    Report end(String reason) {
+      return new Report(
+          reason.isEmpty(), iterations, unstable, mostUnstable, first, later, worst, reason);
+    }
+  }
+
+  /**
+   * Goes plainly to an equilibrium from a state near it.
+   *
+   * @param state where to start, written over
+   * @param lines lines with the tensions to start from, written over
+   * @param loads the loads
+   * @param most most iterations
+   * @param longestFirst a first step longer than this ends it at once [rad]
+   */
+  Report correct(RodState state, LineForces lines, LoadSet loads, int most, double longestFirst) {
+    Log log = new Log();
+    while (log.iterations < most) {
+      lines.lay(state);
+      if (hasNoLength(lines)) {
+        return log.end("a line has no length left: its two ends have come together");
+      }
+      if (!formAt(state, lines, loads, 0, log)) {
+        return log.end("the tangent is singular");
+      }
+      if (!loads.hasPotential()) {
+        log.forgetStability();
+      }
+      double size = solveStep(lines, log);
+      if (!Double.isFinite(size)) {
+        return log.end("a step has no size");
+      }
+      if (log.iterations == 1 && size > longestFirst) {
+        return log.end("the step is too long");
+      }
+      double part = Math.min(1, LONGEST_STEP / size);
+      held.copyFrom(state);
+      state.move(held, atNode, atMiddle, part);
+      boolean changed = moveTensions(lines, part);
+      if (size < SETTLED && !changed) {
+        lines.lay(state);
+        return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
+      }
+    }
+    return log.end("the iteration does not settle");
+  }
+
+  /** Goes down in energy to a stable equilibrium; every line must be held by tension. */
+  Report minimise(RodState state, LineForces lines, LoadSet loads) {
+    Log log = new Log();
+    double stiffening = 0;
+    lines.lay(state);
+    double energy = Energy.of(state, loads, lines, response);
+    while (log.iterations < MOST_ITERATIONS) {
+      if (hasNoLength(lines)) {
+        return log.end("a line has no length left: its two ends have come together");
+      }
+      stiffening = stiffening < 1e-3 ? 0 : stiffening / 8;
+      while (!formAt(state, lines, loads, stiffening, log) || log.unstable > 0) {
+        stiffening = stiffening == 0 ? 1e-2 : 4 * stiffening;
+        if (stiffening > 1e12) {
+          return log.end("no way down in energy was found");
+        }
+      }
+      double size = solveStep(lines, log);
+      double slope = slope();
+      if (!Double.isFinite(size)) {
+        return log.end("a step has no size");
+      }
+      held.copyFrom(state);
+      double part = Math.min(1, LONGEST_STEP / size);
+      double floor = 1e-12 * (Math.abs(energy) + Math.abs(slope));
+      double before = energy;
+      boolean down = false;
+      for (int halvings = 0; halvings < 30 && !down; halvings++) {
+        state.move(held, atNode, atMiddle, part);
+        lines.lay(state);
+        energy = Energy.of(state, loads, lines, response);
+        down = energy <= before + ARMIJO * part * slope + floor;
+        part = down ? part : part / 2;
+      }
+      if (!down) {
+        return log.end("energy does not fall along the step");
+      }
+      if (size < SETTLED && stiffening == 0) {
+        return log.end("");
+      }
+    }
+    return log.end("the iteration does not settle");
+  }
+
+  private boolean formAt(
+      RodState state, LineForces lines, LoadSet loads, double stiffening, Log log) {
+    forces.run(loads, lines);
+    nodes.gather(state, loads, lines, forces);
+    tangent.form(state, forces, nodes, stiffening);
+    int unstable = coupling.form(state, lines, tangent);
+    log.unstable = unstable;
+    log.mostUnstable = Math.max(log.mostUnstable, unstable);
+    return unstable >= 0;
+  }
+
+  private double solveStep(LineForces lines, Log log) {
+    tangent.descent(atNode, atMiddle);
+    tangent.solve(atNode, atMiddle);
+    coupling.correct(atNode, atMiddle, lines, tensionStep);
+    double most = 0;
+    int element = 0;
+    for (int e = 0; e < mesh.count; e++) {
+      double x = atNode[3 * e];
+      double y = atNode[3 * e + 1];
+      double z = atNode[3 * e + 2];
+      double squared = x * x + y * y + z * z;
+      if (!(squared <= most)) {
+        most = squared;
+        element = e;
+      }
+    }
+    double size = Math.sqrt(most);
+    log.step(size, element);
+    return size;
+  }
+
+  private double slope() {
+    double sum = 0;
+    for (int k = 0; k < atNode.length; k++) {
+      sum += tangent.nodeGradient[k] * atNode[k] + tangent.middleGradient[k] * atMiddle[k];
+    }
+    return sum;
+  }
+
+  /** Moves the tensions of lines of given length; true when one of them is not settled. */
+  private boolean moveTensions(LineForces lines, double part) {
+    boolean changed = false;
+    for (int i = 0; i < tensionStep.length; i++) {
+      if (lines.lines.get(i).byLength()) {
+        double next = lines.tension[i] + part * tensionStep[i];
+        changed |= next < 0 || Math.abs(tensionStep[i]) > SETTLED * lines.tension[i];
+        lines.tension[i] = Math.max(0, next);
+      }
+    }
+    return changed;
+  }
+
+  private static boolean looseEnds(LineForces lines) {
+    for (int i = 0; i < lines.lines.size(); i++) {
+      if (lines.lines.get(i).byLength() && lines.excess(i) > 1e-7 * lines.lines.get(i).value()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean hasNoLength(LineForces lines) {
+    for (int i = 0; i < lines.lines.size(); i++) {
+      if (lines.tension[i] > 0 && !(lines.length[i] > 1e-9)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

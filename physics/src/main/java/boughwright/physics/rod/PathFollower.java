@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.rod;
+
+/**
+ * Brings the loads on step by step, so that the pose found is the one a hand would reach, and a
+ * jump on the way is seen.
+ *
+ * <p>A step is taken when Newton's method settles near where its first step pointed and the state
+ * is stable; else it is made shorter. Steps that shrink to nothing mean that no continuous stable
+ * way goes on from there.
+ */
+final class PathFollower {
+  /** Largest first step [rad]; longer steps are cut before any more work is spent on them. */
+  private static final double LONGEST_STEP = 0.9;
+
+  /** How far later iterations may go beyond the first: a part of it and a floor [1, rad]. */
+  private static final double MOST_CORRECTION = 0.35;
+
+  private static final double CORRECTION_FLOOR = 0.02;
+
+  /** The part of the load below which a step counts as none. */
+  private static final double SHORTEST = 1e-4;
+
+  private static final int MOST_ITERATIONS = 12;
+
+  private final MeshSolver solver;
+  final RodState state;
+  private LineForces lines;
+  private final RodState tried;
+
+  PathFollower(MeshSolver solver) {
+    this.solver = solver;
+    state = new RodState(solver.mesh);
+    state.copyFrom(solver.rest);
+    tried = new RodState(solver.mesh);
+    lines = new LineForces(solver.initial.lines, new double[solver.initial.lines.size()]);
+  }
+
+  /**
+   * How far it came.
+   *
+   * @param arrived whether all stages were reached
+   * @param stage the stage it was in
+   * @param part how much of that stage's change of load was on [1]
+   * @param iterations Newton steps in all
+   * @param unstable unstable modes just beyond, 0 when not known
+   * @param worst element that moved most in the last attempt
+   * @param reason why it stopped; empty when it arrived
+   */
+  record Arrival(
+      boolean arrived,
+      int stage,
+      double part,
+      int iterations,
+      int unstable,
+      int worst,
+      String reason) {}
+
+  LineForces lines() {
+    return lines;
+  }
+
+  Arrival run() {
+    LoadSet from = solver.initial;
+    int iterations = 0;
+    Arrival last = null;
+    for (int stage = 0; stage < solver.stages.size(); stage++) {
+      LoadSet to = solver.stages.get(stage);
+      last = follow(from, to, stage, iterations);
+      if (!last.arrived()) {
+        return last;
+      }
+      iterations = last.iterations();
+      from = to;
+    }
+    return last;
+  }
+
+  private Arrival follow(LoadSet from, LoadSet to, int stage, int before) {
+    double part = 0;
+    double step = 1;
+    int iterations = before;
+    int unstable = 0;
+    while (part < 1) {
+      double next = part + step > 1 - 1e-12 ? 1 : part + step;
+      LoadSet loads = LoadSet.blend(from, to, next);
+      tried.copyFrom(state);
+      LineForces pulled = new LineForces(loads.lines, lines.tension);
+      Newton.Report report =
+          solver.newton.correct(tried, pulled, loads, MOST_ITERATIONS, LONGEST_STEP);
+      iterations += report.iterations();
+      boolean smooth =
+          report.converged()
+              && report.unstable() == 0
+              && report.laterSteps() <= MOST_CORRECTION * report.firstStep() + CORRECTION_FLOOR;
+      if (smooth) {
+        state.copyFrom(tried);
+        lines = pulled;
+        part = next;
+        step *= report.firstStep() < 0.5 * LONGEST_STEP ? 2 : 1;
+        continue;
+      }
+      unstable = report.converged() ? Math.max(0, report.unstable()) : unstable;
+      boolean tooLong = report.firstStep() > LONGEST_STEP && report.unstableOnTheWay() == 0;
+      step *= tooLong ? Math.min(0.5, 0.8 * LONGEST_STEP / report.firstStep()) : 0.5;
+      if (step < SHORTEST) {
+        String reason =
+            report.converged() ? "beyond this load it jumps or falls away" : report.reason();
+        return new Arrival(false, stage, part, iterations, unstable, report.worst(), reason);
+      }
+    }
+    return new Arrival(true, stage, 1, iterations, 0, 0, "");
+  }
+}

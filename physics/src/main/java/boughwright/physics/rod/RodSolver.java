@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.rod;
+
+import boughwright.modeller.geometry.Point3;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the pose of a tree of rods under load, on meshes of its own choice: it solves on a coarse
+ * mesh, halves the elements until the answer no longer changes by more than is asked for, and
+ * reports the change as its error.
+ */
+public final class RodSolver {
+  /** So many meshes in a row must fail before a pose is said not to hold. */
+  private static final int CONFIRMED = 3;
+
+  private RodSolver() {}
+
+  /** The pose under loads brought on together. */
+  public static RodSolution solve(RodModel model, RodLoads loads, RodOptions options) {
+    return solve(model, List.of(loads), options);
+  }
+
+  /**
+   * The pose under the last of several sets of loads, each brought on from the one before.
+   *
+   * @param model the rods
+   * @param stages sets of loads whose lines have the same ends in the same order
+   * @param options how to solve
+   */
+  public static RodSolution solve(RodModel model, List<RodLoads> stages, RodOptions options) {
+    MeshBuilder builder = new MeshBuilder(model, stages);
+    Level level = new Level(new MeshSolver(builder.build(1), stages));
+    level.follow(options.route());
+    RodSolution.Error error = RodSolution.Error.UNKNOWN;
+    int failures = level.holds() ? 0 : 1;
+    for (int halving = 1; halving <= options.mostHalvings(); halving++) {
+      Level finer = new Level(new MeshSolver(builder.build(1 << halving), stages));
+      finer.refine(level, options.route());
+      failures = finer.holds() ? 0 : failures + 1;
+      boolean comparable = level.holds() && finer.holds();
+      error =
+          comparable
+              ? MeshDifference.between(level.pose(), finer.pose(), level.lines, finer.lines)
+              : RodSolution.Error.UNKNOWN;
+      level = finer;
+      if (failures == CONFIRMED || isEnough(error, options, builder.longestPath())) {
+        break;
+      }
+    }
+    return level.solution(error);
+  }
+
+  private static boolean isEnough(RodSolution.Error error, RodOptions options, double length) {
+    return error.position() <= options.positionError() * length
+        && error.tension() <= options.tensionError()
+        && error.strain() <= options.strainError();
+  }
+
+  /** One mesh and what was found on it. */
+  private static final class Level {
+    private final MeshSolver solver;
+    private RodState state;
+    private LineForces lines;
+    private RodStatus status;
+
+    Level(MeshSolver solver) {
+      this.solver = solver;
+    }
+
+    boolean holds() {
+      return status.holds();
+    }
+
+    RodPose pose() {
+      LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      return new RodPose(solver, state, lines, last);
+    }
+
+    void follow(RodOptions.Route route) {
+      boolean byLength = solver.initial.lines.stream().anyMatch(LoadSet.MeshLine::byLength);
+      if (route == RodOptions.Route.DIRECT && !byLength) {
+        descend();
+        return;
+      }
+      PathFollower follower = new PathFollower(solver);
+      PathFollower.Arrival arrival = follower.run();
+      state = follower.state;
+      lines = follower.lines();
+      status = status(arrival);
+    }
+
+    private void descend() {
+      LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      state = new RodState(solver.mesh);
+      state.copyFrom(solver.rest);
+      lines = new LineForces(last.lines, new double[last.lines.size()]);
+      Newton.Report report = solver.newton.minimise(state, lines, last);
+      status = status(arrival(report));
+    }
+
+    private PathFollower.Arrival arrival(Newton.Report report) {
+      return new PathFollower.Arrival(
+          report.converged(),
+          solver.stages.size() - 1,
+          report.converged() ? 1 : 0,
+          report.iterations(),
+          report.unstable(),
+          report.worst(),
+          report.reason());
+    }
+
+    /** Starts from the answer on a coarser mesh; follows the loads again if that does not hold. */
+    void refine(Level coarse, RodOptions.Route route) {
+      if (!coarse.holds()) {
+        follow(route);
+        return;
+      }
+      LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      state = solver.refined(coarse.state);
+      lines = new LineForces(last.lines, coarse.lines.tension);
+      Newton.Report report =
+          solver.newton.correct(state, lines, last, 12, Double.POSITIVE_INFINITY);
+      status = status(arrival(report));
+      boolean near = report.firstStep() + report.laterSteps() < 0.3;
+      if (!report.converged() || report.unstable() != 0 || !near) {
+        follow(route);
+      }
+    }
+
+    private RodStatus status(PathFollower.Arrival arrival) {
+      RodMesh mesh = solver.mesh;
+      int e = Math.min(arrival.worst(), mesh.count - 1);
+      boolean some = e >= 0;
+      boolean stable = arrival.arrived() && arrival.unstable() == 0;
+      return new RodStatus(
+          arrival.arrived(),
+          stable,
+          arrival.unstable(),
+          arrival.stage(),
+          arrival.part(),
+          some ? mesh.span[e] : 0,
+          some ? mesh.from[e] + mesh.h[e] : 0,
+          arrival.reason(),
+          arrival.iterations());
+    }
+
+    RodSolution solution(RodSolution.Error error) {
+      List<RodSolution.LineState> found = new ArrayList<>();
+      for (int i = 0; i < lines.lines.size(); i++) {
+        found.add(line(i));
+      }
+      return new RodSolution(status, pose(), found, error, solver.mesh.count);
+    }
+
+    private RodSolution.LineState line(int i) {
+      lines.lay(state);
+      double[] a = end(lines.lines.get(i).a(), lines.arm[2 * i]);
+      double[] b = end(lines.lines.get(i).b(), lines.arm[2 * i + 1]);
+      return new RodSolution.LineState(
+          lines.tension[i],
+          lines.length[i],
+          lines.tension[i] == 0,
+          new Point3(a[0], a[1], a[2]),
+          new Point3(b[0], b[1], b[2]));
+    }
+
+    private double[] end(LoadSet.LineEnd end, double[] arm) {
+      if (end.node() < 0) {
+        return end.arm();
+      }
+      double[] at = Mat3.slice(state.node, 3 * end.node());
+      return new double[] {at[0] + arm[0], at[1] + arm[1], at[2] + arm[2]};
+    }
+  }
+}

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.rod;
+
+/** The sections along a span. */
+@FunctionalInterface
+public interface SectionLine {
+  /**
+   * The section at a place.
+   *
+   * @param s distance from the start of the span [m]
+   */
+  SectionLaw at(double s);
+
+  /**
+   * Round elastic sections whose radius goes linearly from start to end: EI = E pi r^4 / 4, GJ = G
+   * pi r^4 / 2 (Gere and Timoshenko, Mechanics of Materials, appendix on plane areas; from memory).
+   *
+   * @param moe modulus of elasticity E [Pa]
+   * @param shearModulus modulus of rigidity G [Pa]
+   * @param taper radius along the span
+   */
+  static SectionLine round(double moe, double shearModulus, RadiusTaper taper) {
+    return s -> {
+      double radius = taper.at(s);
+      double squared = radius * radius;
+      double quarter = Math.PI / 4 * squared * squared;
+      return new LinearSection(moe * quarter, moe * quarter, shearModulus * 2 * quarter);
+    };
+  }
+
+  /**
+   * A radius that goes linearly along a span.
+   *
+   * @param start radius at the start [m]
+   * @param end radius at the end [m]
+   * @param length length of the span [m]
+   */
+  record RadiusTaper(double start, double end, double length) {
+    public RadiusTaper {
+      if (!(start > 0 && end > 0 && length > 0)) {
+        throw new IllegalArgumentException(
+            "radii and length are positive, not " + start + ", " + end + ", " + length);
+      }
+    }
+
+    public double at(double s) {
+      return start + (end - start) * (s / length);
+    }
+  }
+}

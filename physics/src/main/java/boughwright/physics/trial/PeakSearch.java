@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.tree.Joint;
+import boughwright.modeller.tree.RoundAngle;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.rod.RodPose;
+import boughwright.physics.rod.RodSection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+
+/** Finds the place of a pose where the wood is bent hardest. */
+final class PeakSearch {
+  /** Bending strain below which nothing counts as bent [1]. */
+  private static final double NOTHING = 1e-12;
+
+  private static final double RELATIVE_PLACE = 1e-6;
+
+  private final TreeRods rods;
+  private final Timber timber;
+  private final Skeleton skeleton;
+  private final RodPose pose;
+  private double best = NOTHING;
+  private int bestSpan = -1;
+  private double bestAt;
+  private double low;
+  private double high;
+
+  PeakSearch(TreeRods rods, RodPose pose) {
+    this.rods = rods;
+    this.pose = pose;
+    timber = rods.timber();
+    skeleton = timber.skeleton();
+  }
+
+  /**
+   * The place bent hardest, if anything is bent.
+   *
+   * @param frontAzimuth the azimuth the tree is seen from, for words [rad]
+   */
+  Optional<Peak> find(double frontAzimuth) {
+    for (int span = 0; span < rods.spans().size(); span++) {
+      if (pose.loadedTo(span) > 0) {
+        scan(span);
+      }
+    }
+    if (bestSpan < 0) {
+      return Optional.empty();
+    }
+    refine();
+    return Optional.of(peak(frontAzimuth));
+  }
+
+  private void scan(int span) {
+    List<Double> stations = pose.stations(span);
+    for (int k = 0; k + 1 < stations.size(); k++) {
+      double from = stations.get(k);
+      double to = stations.get(k + 1);
+      for (int q = 0; q <= 2; q++) {
+        double s = from + (to - from) * q / 2;
+        double strain = strain(span, s);
+        if (strain > best) {
+          best = strain;
+          bestSpan = span;
+          bestAt = s;
+          low = q == 0 ? stations.get(Math.max(0, k - 1)) : from;
+          high = q == 2 ? stations.get(Math.min(stations.size() - 1, k + 2)) : to;
+        }
+      }
+    }
+  }
+
+  private void refine() {
+    BrentOptimizer optimizer = new BrentOptimizer(RELATIVE_PLACE, 1e-9);
+    double at =
+        optimizer
+            .optimize(
+                new MaxEval(200),
+                new UnivariateObjectiveFunction(s -> strain(bestSpan, s)),
+                GoalType.MAXIMIZE,
+                new SearchInterval(low, high, bestAt))
+            .getPoint();
+    if (strain(bestSpan, at) > best) {
+      bestAt = at;
+      best = strain(bestSpan, at);
+    }
+  }
+
+  private double strain(int span, double s) {
+    TreeRods.Run run = rods.run(span);
+    double radius = timber.woodRadius(run.piece().segment(), run.toSegment(s));
+    return radius * pose.section(span, s).addedCurvature();
+  }
+
+  private Peak peak(double frontAzimuth) {
+    TreeRods.Run run = rods.run(bestSpan);
+    int i = run.piece().segment();
+    double s = run.toSegment(bestAt);
+    RodSection section = pose.section(bestSpan, bestAt);
+    Vector3 side = run.frame().turn(PoseReader.stretched(section));
+    return new Peak(
+        skeleton.segment(i).id(),
+        Math.min(1, s / skeleton.length(i)),
+        fromUnion(i, s),
+        RoundAngle.of(skeleton.direction(i), side),
+        SideWord.of(side, frontAzimuth),
+        best,
+        section.bendingMoment());
+  }
+
+  /** Distance along the limb from where it starts to bend; empty on the limb of the trunk base. */
+  private OptionalDouble fromUnion(int i, double s) {
+    double distance = s;
+    int at = i;
+    while (skeleton.parent(at) != Skeleton.NONE && skeleton.joint(at) == Joint.CONTINUES) {
+      at = skeleton.parent(at);
+      distance += skeleton.length(at);
+    }
+    return skeleton.parent(at) == Skeleton.NONE
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Math.max(0, distance - timber.bendsFrom(at)));
+  }
+}

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Hold;
+import boughwright.modeller.plan.HungWeight;
+import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.RoundAngle;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.rod.RodLine;
+import boughwright.physics.rod.RodLoads;
+import boughwright.physics.rod.SpanWeight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The proposals of a plan as loads on rods. */
+final class PlanLoads {
+  private final TreeRods rods;
+  private final Skeleton skeleton;
+  private final List<GuyLine> lines = new ArrayList<>();
+  private final List<Double> restLengths = new ArrayList<>();
+  private final List<RodLine> rodLines = new ArrayList<>();
+  private final List<RodLoads.DeadForce> forces = new ArrayList<>();
+
+  /**
+   * Ties the lines and hangs the weights.
+   *
+   * @param rods the tree
+   * @param proposals what to try
+   * @param gravity gravity in the tree frame [m/s2]
+   */
+  PlanLoads(TreeRods rods, List<Proposal> proposals, Vector3 gravity) {
+    this.rods = rods;
+    skeleton = rods.timber().skeleton();
+    for (Proposal proposal : proposals) {
+      proposal.guyLines().forEach(this::tie);
+      for (HungWeight weight : proposal.hungWeights()) {
+        forces.add(
+            new RodLoads.DeadForce(
+                rods.place(segment(weight.at()), along(weight.at()), Vector3.ZERO),
+                gravity.times(weight.mass())));
+      }
+    }
+  }
+
+  private int segment(Spot spot) {
+    return skeleton.indexOf(spot.segment());
+  }
+
+  private double along(Spot spot) {
+    return spot.along() * skeleton.length(segment(spot));
+  }
+
+  private Point3 point(Spot spot) {
+    return skeleton.point(segment(spot), spot.along());
+  }
+
+  private void tie(GuyLine line) {
+    Vector3 pad = pad(line.at(), line.padRound());
+    Point3 at = point(line.at()).plus(pad);
+    RodLine.End other;
+    Point3 otherPoint;
+    if (line.anchor() instanceof Anchor.OnTree anchor) {
+      otherPoint = point(anchor.spot());
+      other =
+          new RodLine.MovingEnd(
+              rods.place(segment(anchor.spot()), along(anchor.spot()), Vector3.ZERO));
+    } else {
+      otherPoint = ((Anchor.Fixed) line.anchor()).point();
+      other = new RodLine.FixedEnd(otherPoint);
+    }
+    double rest = at.distance(otherPoint);
+    lines.add(line);
+    restLengths.add(rest);
+    rodLines.add(
+        new RodLine(
+            rods.place(segment(line.at()), along(line.at()), pad), other, hold(line, rest)));
+  }
+
+  private Vector3 pad(Spot at, OptionalDouble round) {
+    if (round.isEmpty()) {
+      return Vector3.ZERO;
+    }
+    int i = segment(at);
+    return RoundAngle.direction(skeleton.direction(i), round.getAsDouble())
+        .times(rods.timber().barkRadius(i, along(at)));
+  }
+
+  private static RodLine.Hold hold(GuyLine line, double rest) {
+    if (line.hold() instanceof Hold.Tension tension) {
+      return new RodLine.Constant(tension.newtons());
+    }
+    if (line.hold() instanceof Hold.Length length) {
+      return new RodLine.Length(length.metres(), 0);
+    }
+    return new RodLine.Length(rest - ((Hold.Shortening) line.hold()).metres(), 0);
+  }
+
+  /** All loads, with the weights of the wood added. */
+  RodLoads with(List<SpanWeight> weights) {
+    return new RodLoads(forces, List.of(), weights, rodLines);
+  }
+
+  List<GuyLine> lines() {
+    return lines;
+  }
+
+  /** Distance between the two ends of a line in the measured pose [m]. */
+  double restLength(int line) {
+    return restLengths.get(line);
+  }
+
+  /** What is held fixed: tension, length, weight, joined by a plus sign. */
+  String held() {
+    List<String> held = new ArrayList<>();
+    if (lines.stream().anyMatch(line -> line.hold() instanceof Hold.Tension)) {
+      held.add("tension");
+    }
+    if (lines.stream().anyMatch(line -> !(line.hold() instanceof Hold.Tension))) {
+      held.add("length");
+    }
+    if (!forces.isEmpty()) {
+      held.add("weight");
+    }
+    return held.isEmpty() ? "nothing" : String.join("+", held);
+  }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.plan.Cutting;
+import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.Segment;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.rod.SectionLine;
+import boughwright.physics.wood.BranchStiffness;
+
+/**
+ * The wood of every segment that the cuts leave: where it bends, how thick and how stiff it is.
+ * Distances are from the start of the segment on its parent's axis.
+ */
+final class Timber {
+  private final Cutting cutting;
+  private final Skeleton skeleton;
+  private final double[] collar;
+  private final BranchStiffness[] stiffness;
+
+  Timber(Cutting cutting, Species species) {
+    this.cutting = cutting;
+    skeleton = cutting.skeleton();
+    collar = new double[skeleton.size()];
+    stiffness = new BranchStiffness[skeleton.size()];
+    for (int i = 0; i < skeleton.size(); i++) {
+      collar[i] = Collar.depth(skeleton, i);
+      stiffness[i] =
+          BranchStiffness.of(
+              skeleton.tree().overrideFor(skeleton.segment(i).id()),
+              skeleton.tree().wood(),
+              species);
+    }
+  }
+
+  Skeleton skeleton() {
+    return skeleton;
+  }
+
+  boolean isGone(int i) {
+    return cutting.isGone(i);
+  }
+
+  /** Where a segment ends after the cuts [m]. */
+  double end(int i) {
+    return cutting.left(i) * skeleton.length(i);
+  }
+
+  /** Where a segment starts to bend [m]. */
+  double bendsFrom(int i) {
+    return Math.min(collar[i], end(i));
+  }
+
+  /** True if a segment lies wholly inside its parent. */
+  boolean isBuried(int i) {
+    return collar[i] >= end(i);
+  }
+
+  BranchStiffness stiffness(int i) {
+    return stiffness[i];
+  }
+
+  /** Radius over bark [m]. */
+  double barkRadius(int i, double s) {
+    Segment segment = skeleton.segment(i);
+    double from = Math.min(collar[i], 0.999 * skeleton.length(i));
+    double part = Math.max(0, (s - from) / (skeleton.length(i) - from));
+    return (segment.caliperStart() + part * (segment.caliperEnd() - segment.caliperStart())) / 2;
+  }
+
+  /** Radius of the wood under bark [m]. */
+  double woodRadius(int i, double s) {
+    double bark = skeleton.segment(i).bark().orElse(skeleton.tree().bark().orElse(0));
+    return barkRadius(i, s) - bark;
+  }
+
+  /** Sections of a piece of a segment, from one end to the other in either direction. */
+  SectionLine sections(int i, double from, double to) {
+    SectionLine.RadiusTaper taper =
+        new SectionLine.RadiusTaper(woodRadius(i, from), woodRadius(i, to), Math.abs(to - from));
+    return SectionLine.round(stiffness[i].moe(), stiffness[i].shearModulus(), taper);
+  }
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Rotation;
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Cutting;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Standing;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.rod.RodLoads;
+import boughwright.physics.rod.RodModel;
+import boughwright.physics.rod.RodSolution;
+import boughwright.physics.rod.RodSolver;
+import boughwright.physics.rod.RodStatus;
+import boughwright.physics.rod.SpanWeight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Tries the proposals of a plan on a tree: cuts first, then all proposals together, on wood that is
+ * straight-line elastic.
+ */
+public final class Trial {
+  private final TrialRequest request;
+  private final TreeRods rods;
+  private final PlanLoads loads;
+  private final RodSolution solution;
+
+  private Trial(TrialRequest request) {
+    this.request = request;
+    Skeleton skeleton = new Skeleton(request.tree());
+    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), request.species());
+    rods = new TreeRods(timber, request.plan().clamp());
+    Vector3 gravity = Standing.gravity(request.plan());
+    loads = new PlanLoads(rods, request.proposals(), gravity);
+    RodLoads settled = RodLoads.NONE;
+    List<SpanWeight> weights = List.of();
+    if (request.plan().selfWeight()) {
+      OwnWeight own = new OwnWeight(rods);
+      settled = own.measured(new Vector3(0, 0, -Standing.GRAVITY));
+      weights = own.left(gravity);
+    }
+    RodModel model = new RodModel(rods.base(), Rotation.NONE, rods.spans(), settled);
+    solution = RodSolver.solve(model, loads.with(weights), request.options());
+  }
+
+  /** Tries a request. */
+  public static TrialResult run(TrialRequest request) {
+    return new Trial(request).result();
+  }
+
+  private TrialResult result() {
+    boolean holds = solution.status().holds();
+    TrialNotes notes = new TrialNotes(request, rods.timber());
+    Optional<Peak> peak =
+        holds
+            ? new PeakSearch(rods, solution.pose()).find(request.plan().frontAzimuth().orElse(0))
+            : Optional.empty();
+    return new TrialResult(
+        request.plan().id(),
+        request.proposals().stream().map(Proposal::id).toList(),
+        outcome(),
+        holds ? lines() : List.of(),
+        holds ? new PoseReader(rods, solution.pose()).segments() : List.of(),
+        peak,
+        loads.held(),
+        new TrialResult.ErrorEstimate(
+            solution.error().position(), solution.error().tension(), solution.error().strain()),
+        notes.warnings(),
+        notes.assumptions());
+  }
+
+  private Outcome outcome() {
+    RodStatus status = solution.status();
+    if (status.holds()) {
+      return new Outcome(true, true, 0, "");
+    }
+    TreeRods.Run run = rods.run(status.span());
+    Skeleton skeleton = rods.timber().skeleton();
+    int i = run.piece().segment();
+    String where =
+        String.format(
+            Locale.ROOT,
+            "%s; it held up to %.0f %% of the pull, and \"%s\" gives way first, %.0f mm along",
+            status.reason(),
+            100 * status.part(),
+            skeleton.segment(i).id(),
+            1000 * run.toSegment(status.s()));
+    return new Outcome(status.converged(), status.stable(), status.unstableModes(), where);
+  }
+
+  private List<LineTrial> lines() {
+    List<LineTrial> out = new ArrayList<>();
+    for (int i = 0; i < loads.lines().size(); i++) {
+      GuyLine line = loads.lines().get(i);
+      RodSolution.LineState state = solution.lines().get(i);
+      Point3 pad = state.at();
+      Point3 anchor = state.other();
+      out.add(
+          new LineTrial(
+              line.id(),
+              state.tension(),
+              state.length(),
+              loads.restLength(i) - state.length(),
+              state.slack(),
+              pad,
+              anchor));
+    }
+    return out;
+  }
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.problem.VisibleText;
+
+/** Builds an answer for a terminal of {@value #WIDTH} columns; nothing hidden gets through. */
+final class TextPage {
+  static final int WIDTH = 80;
+
+  private static final int INDENT = 2;
+
+  private final StringBuilder text = new StringBuilder();
+
+  /** Words over the whole width. */
+  TextPage words(String words) {
+    return wrapped(words, 0, 0);
+  }
+
+  /** Words a little to the right. */
+  TextPage inner(String words) {
+    return wrapped(words, INDENT, INDENT);
+  }
+
+  /** Words with a dash before them. */
+  TextPage point(String words) {
+    return wrapped("- " + words, INDENT, INDENT + 2);
+  }
+
+  /** An empty line, then a heading. */
+  TextPage heading(String words) {
+    text.append('\n');
+    return words(words);
+  }
+
+  /** An empty line, then a heading with a line under it. */
+  TextPage title(String words) {
+    text.append('\n');
+    int from = text.length();
+    words(words);
+    int longest = text.substring(from).lines().mapToInt(String::length).max().orElse(0);
+    text.append("=".repeat(Math.min(WIDTH - 1, longest))).append('\n');
+    return this;
+  }
+
+  TextPage table(TextTable table) {
+    table.lines().forEach(line -> text.append(" ".repeat(INDENT)).append(line).append('\n'));
+    return this;
+  }
+
+  private TextPage wrapped(String words, int first, int rest) {
+    StringBuilder line = new StringBuilder(" ".repeat(first));
+    boolean empty = true;
+    for (String word : VisibleText.of(words.strip()).split(" +")) {
+      if (!empty && length(line) + 1 + length(word) >= WIDTH) {
+        text.append(line).append('\n');
+        line = new StringBuilder(" ".repeat(rest));
+        empty = true;
+      }
+      line.append(empty ? "" : " ").append(word);
+      empty = false;
+    }
+    text.append(line).append('\n');
+    return this;
+  }
+
+  private static int length(CharSequence words) {
+    return Character.codePointCount(words, 0, words.length());
+  }
+
+  /** The page; every line ends with a line break. */
+  @Override
+  public String toString() {
+    return text.toString();
+  }
+}
