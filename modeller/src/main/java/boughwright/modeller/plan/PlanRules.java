@@ -29,7 +29,7 @@ public final class PlanRules {
     this.cutting = cutting;
   }
 
-  /** Rules for a tree of which only the ids are sound: they judge names alone. */
+  /** Rules for a tree of which only the ids are sound: they judge names, if there are any. */
   public static PlanRules ofNames(Set<String> segmentIds) {
     return new PlanRules(Set.copyOf(segmentIds), Optional.empty());
   }
@@ -84,7 +84,7 @@ public final class PlanRules {
 
   /** Whether an id is that of a segment. */
   public List<Finding> name(String segment, String field) {
-    if (segments.contains(segment)) {
+    if (segments.contains(segment) || segments.isEmpty()) {
       return List.of();
     }
     List<String> near =

@@ -21,7 +21,7 @@ public final class TreeRules {
   private TreeRules() {}
 
   static void requireTree(List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
-    for (Finding finding : faults(segments, wounds, bark)) {
+    for (Finding finding : judge(segments, wounds, bark, false)) {
       if (finding.isFault()) {
         throw new IllegalArgumentException(finding.found());
       }
@@ -44,22 +44,22 @@ public final class TreeRules {
    */
   public static List<Finding> findings(
       List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
-    List<Finding> findings = new ArrayList<>(faults(segments, wounds, bark));
-    if (findings.stream().noneMatch(Finding::isFault)) {
-      Layout layout = new Layout(segments);
-      findings.addAll(SolidRules.warnings(layout));
-      findings.addAll(SizeRules.warnings(layout));
-    }
-    return findings;
+    return judge(segments, wounds, bark, true);
   }
 
-  private static List<Finding> faults(
-      List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
+  private static List<Finding> judge(
+      List<Segment> segments, List<Wound> wounds, OptionalDouble bark, boolean oddities) {
     List<Finding> findings = new ArrayList<>(linkFindings(Link.of(segments)));
     boolean linked = findings.stream().noneMatch(Finding::isFault);
     findings.addAll(woundFindings(segments.stream().map(Segment::id).toList(), wounds));
-    if (linked) {
-      findings.addAll(SolidRules.faults(new Layout(segments), bark));
+    if (!linked) {
+      return findings;
+    }
+    Layout layout = new Layout(segments);
+    findings.addAll(SolidRules.faults(layout, bark));
+    if (oddities && findings.stream().noneMatch(Finding::isFault)) {
+      findings.addAll(SolidRules.warnings(layout));
+      findings.addAll(SizeRules.warnings(layout));
     }
     return findings;
   }
