@@ -34,7 +34,11 @@ import picocli.CommandLine.Parameters;
     },
     footer = "Example: java -jar boughwright.jar measure larch.csv -o larch.tree.json")
 final class MeasureVerb extends Verb {
-  @Parameters(paramLabel = "SHEET.csv", arity = "0..*", description = "The tape sheet.")
+  @Parameters(
+      paramLabel = "SHEET.csv",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "The tape sheet.")
   private List<String> files;
 
   @Option(

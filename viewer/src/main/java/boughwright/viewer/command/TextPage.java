@@ -26,15 +26,19 @@ final class TextPage {
     return wrapped("- " + words, INDENT, INDENT + 2);
   }
 
+  TextPage blank() {
+    text.append('\n');
+    return this;
+  }
+
   /** An empty line, then a heading. */
   TextPage heading(String words) {
-    text.append('\n');
-    return words(words);
+    return blank().words(words);
   }
 
   /** An empty line, then a heading with a line under it. */
   TextPage title(String words) {
-    text.append('\n');
+    blank();
     int from = text.length();
     words(words);
     int longest = text.substring(from).lines().mapToInt(String::length).max().orElse(0);

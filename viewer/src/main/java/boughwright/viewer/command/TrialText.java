@@ -20,7 +20,7 @@ final class TrialText {
   static String place(Peak peak) {
     String where =
         peak.fromUnion().isPresent()
-            ? Shown.millimetres(peak.fromUnion().getAsDouble()) + " from its union"
+            ? Shown.millimetres(peak.fromUnion().getAsDouble()) + " from the union of its limb"
             : Shown.fixed(100 * peak.along(), 0) + " % along it";
     return "Segment "
         + peak.segment()
@@ -30,7 +30,7 @@ final class TrialText {
         + switch (peak.side()) {
           case "top" -> "top";
           case "underside" -> "the underside";
-          default -> "the " + peak.side() + " side";
+          default -> "the " + peak.side() + " side, seen from the front";
         };
   }
 

@@ -18,6 +18,7 @@ public final class SceneRenderer implements AutoCloseable {
   private final Painter painter;
   private Scene uploaded;
   private GpuScene gpu;
+  private boolean closed;
 
   private SceneRenderer(GraphicsContext context) {
     this.context = context;
@@ -45,7 +46,7 @@ public final class SceneRenderer implements AutoCloseable {
 
   /** What draws: the driver's own words for itself. */
   public String driver() {
-    requireOwner();
+    enter();
     return glGetString(GL_RENDERER) + ", OpenGL " + glGetString(GL_VERSION);
   }
 
@@ -55,7 +56,7 @@ public final class SceneRenderer implements AutoCloseable {
    * @param unit how wide the finest pen is; hatching is drawn in proportion [pixels]
    */
   public Raster draw(Scene scene, Camera camera, double unit) {
-    requireOwner();
+    enter();
     upload(scene);
     int[] pixels = new int[camera.width() * camera.height()];
     float[] depths = new float[pixels.length];
@@ -98,19 +99,28 @@ public final class SceneRenderer implements AutoCloseable {
     }
   }
 
-  private void requireOwner() {
+  private void enter() {
     if (Thread.currentThread() != owner) {
       throw new IllegalStateException("this renderer belongs to thread " + owner.getName());
     }
+    if (closed) {
+      throw new IllegalStateException("this renderer is closed");
+    }
+    context.makeCurrent();
   }
 
+  /** Frees everything; a second time does nothing. */
   @Override
   public void close() {
-    requireOwner();
+    if (closed) {
+      return;
+    }
+    enter();
     if (gpu != null) {
       gpu.close();
     }
     painter.close();
     context.close();
+    closed = true;
   }
 }

@@ -12,6 +12,11 @@ import boughwright.modeller.tree.Wound;
 final class WoundPatch {
   private static final int SIDES = 32;
 
+  /** How deep under the bark the patch is closed, and from where it faces inward, by its size. */
+  private static final double UNDERSIDE = 0.2;
+
+  private static final double DEEP = -0.1;
+
   /** Within this of vertical a segment has no upper side (tree file, version 1). */
   private static final double UPRIGHT = Math.toRadians(10);
 
@@ -49,7 +54,7 @@ final class WoundPatch {
   Mesh mesh(Wound wound) {
     Spread spread = new Spread(wound, skeleton.indexOf(wound.segment()));
     MeshBuilder mesh = new MeshBuilder();
-    double size = Math.min(wound.width(), wound.height());
+    double size = spread.size();
     int middle = spread.vertex(mesh, 0, 0, PROFILE[0][1] * size, Palette.DEADWOOD);
     int inner = -1;
     for (double[] ring : PROFILE) {
@@ -70,7 +75,7 @@ final class WoundPatch {
       }
       inner = first;
     }
-    int under = spread.vertex(mesh, 0, 0, -0.2 * size, Palette.CALLUS);
+    int under = spread.vertex(mesh, 0, 0, -UNDERSIDE * size, Palette.CALLUS);
     for (int j = 0; j < SIDES; j++) {
       mesh.triangle(under, inner + (j + 1) % SIDES, inner + j);
     }
@@ -110,8 +115,13 @@ final class WoundPatch {
               .cross(radial)
               .times(Math.cos(angle))
               .plus(axis.direction().times(Math.sin(angle)));
-      Vector3 normal = radial.plus(outward.times(tilt(share))).direction().vector();
+      Vector3 facing = lift < DEEP * size() ? radial.times(-1) : radial;
+      Vector3 normal = facing.plus(outward.times(tilt(share))).direction().vector();
       return mesh.vertex(at, normal, colour, MeshBuilder.Grain.NONE);
+    }
+
+    private double size() {
+      return Math.min(wound.width(), wound.height());
     }
 
     private double tilt(double share) {

@@ -12,6 +12,7 @@ import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,8 @@ import java.util.OptionalDouble;
 public final class Shoots {
   private final List<Segment> segments = new ArrayList<>();
   private final List<Wound> wounds = new ArrayList<>();
+  private final Map<String, Segment> byId = new HashMap<>();
+  private final Map<String, Point3> starts = new HashMap<>();
 
   /** The one segment without a parent. */
   public Shoots base(String id, double x, double y, double z, double startCaliper, double caliper) {
@@ -44,6 +47,12 @@ public final class Shoots {
   public Shoots branch(
       String id, String parent, double along, double[] way, double startCaliper, double caliper) {
     return grow(id, parent, along, Joint.UNION, Kind.BRANCH, way, startCaliper, caliper);
+  }
+
+  /** A thin piece of 10 mm to 8 mm on the end of its parent, joined as by default. */
+  public Shoots grownOn(String id, String parent, double azimuth, double elevation, double length) {
+    double[] way = {azimuth, elevation, length};
+    return grow(id, parent, 1, null, segment(parent).kind(), way, 10, 8);
   }
 
   /** A root on the trunk base. */
@@ -85,11 +94,7 @@ public final class Shoots {
   }
 
   private Point3 start(Segment segment) {
-    if (segment.parent().isEmpty()) {
-      return segment.start().orElseThrow();
-    }
-    Segment on = segment(segment.parent().get());
-    return start(on).toward(on.end(), segment.along());
+    return starts.get(segment.id());
   }
 
   private Shoots add(
@@ -115,11 +120,16 @@ public final class Shoots {
             OptionalDouble.empty(),
             Optional.empty(),
             Map.of()));
+    Segment added = segments.get(segments.size() - 1);
+    byId.put(id, added);
+    starts.put(
+        id,
+        parent == null ? Point3.ORIGIN : starts.get(parent).toward(segment(parent).end(), along));
     return this;
   }
 
   private Segment segment(String id) {
-    return segments.stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+    return Optional.ofNullable(byId.get(id)).orElseThrow();
   }
 
   /** The tree of all segments so far. */
