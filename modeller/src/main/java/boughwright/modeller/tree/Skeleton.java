@@ -15,11 +15,16 @@ public final class Skeleton {
 
   private final Tree tree;
   private final Layout layout;
+  private final double[] collar;
 
   /** Works out the shape of a tree. */
   public Skeleton(Tree tree) {
     this.tree = tree;
     this.layout = new Layout(tree.segments());
+    collar = new double[layout.segments.size()];
+    for (int i = 0; i < collar.length; i++) {
+      collar[i] = Collar.depth(this, i);
+    }
   }
 
   public Tree tree() {
@@ -95,9 +100,23 @@ public final class Skeleton {
     return layout.point(i, along);
   }
 
-  /** Diameter over bark a fraction along a segment [m]. */
+  /**
+   * Distance along a branch from its parent's axis to its parent's bark, where it starts to bend; 0
+   * where the same shoot goes on, or where the tree's unions bend from the axis [m].
+   */
+  public double collar(int i) {
+    return collar[i];
+  }
+
+  /**
+   * Diameter over bark a fraction along a segment [m]. A branch has its start caliper as far as its
+   * collar, where that is read.
+   */
   public double caliper(int i, double along) {
-    return layout.caliper(i, along);
+    Segment segment = segment(i);
+    double from = Math.min(collar[i] / length(i), 0.999);
+    double part = Math.max(0, (along - from) / (1 - from));
+    return segment.caliperStart() + part * (segment.caliperEnd() - segment.caliperStart());
   }
 
   /**
