@@ -22,13 +22,15 @@ final class MeshSolver {
       ElementPath.fill(rest, e, curvature, curvature);
     }
     rest.placeNodes();
-    initial = LoadSet.of(layout, mesh.model.settledUnder());
-    if (!mesh.model.settledUnder().equals(RodLoads.NONE)) {
-      unload(initial);
+    RodLoads settled = new RodLoads(List.of(), List.of(), mesh.model.settledUnder(), List.of());
+    LoadSet weights = LoadSet.of(layout, settled);
+    if (!mesh.model.settledUnder().isEmpty()) {
+      unload(weights);
     }
     this.stages = stages.stream().map(loads -> LoadSet.of(layout, loads)).toList();
     LoadSet last = this.stages.get(this.stages.size() - 1);
-    initial.lines.addAll(LoadSet.relaxed(last, rest).lines);
+    weights.lines.addAll(LoadSet.relaxed(last, rest).lines);
+    initial = weights;
     newton = new Newton(mesh, last.lines.size());
   }
 
@@ -39,12 +41,17 @@ final class MeshSolver {
     forces.run(weights, noLines);
     NodeTerms nodes = new NodeTerms(mesh);
     nodes.gather(rest, weights, noLines, forces);
-    double[] moments = Statics.balancing(rest, forces, nodes);
-    for (int k = 0; k < moments.length; k += 3) {
-      double[] m = Mat3.applyTransposed(rest.frame, 3 * k, Mat3.slice(moments, k));
-      double[] strain = mesh.law[k / 3].strainUnder(m[0], m[1], m[2]);
-      for (int j = 0; j < 3; j++) {
-        mesh.rest[k + j] -= strain[j];
+    double[] atEnd = new double[3 * mesh.count];
+    double[] atStart = new double[3 * mesh.count];
+    Statics.run(rest, forces, nodes, atEnd, atStart);
+    for (int e = 0; e < mesh.count; e++) {
+      double[][] moments = Statics.atGaussPoints(rest, forces, atEnd, e);
+      for (int g = 0; g < 2; g++) {
+        double[] m = Mat3.applyTransposed(rest.frame, 18 * e + 9 * g, moments[g]);
+        double[] strain = mesh.law[2 * e + g].strainUnder(m[0], m[1], m[2]);
+        for (int k = 0; k < 3; k++) {
+          mesh.rest[6 * e + 3 * g + k] -= strain[k];
+        }
       }
     }
   }
