@@ -22,15 +22,13 @@ final class MeshSolver {
       ElementPath.fill(rest, e, curvature, curvature);
     }
     rest.placeNodes();
-    RodLoads settled = new RodLoads(List.of(), List.of(), mesh.model.settledUnder(), List.of());
-    LoadSet weights = LoadSet.of(layout, settled);
-    if (!mesh.model.settledUnder().isEmpty()) {
-      unload(weights);
+    initial = LoadSet.of(layout, mesh.model.settledUnder());
+    if (!mesh.model.settledUnder().equals(RodLoads.NONE)) {
+      unload(initial);
     }
     this.stages = stages.stream().map(loads -> LoadSet.of(layout, loads)).toList();
     LoadSet last = this.stages.get(this.stages.size() - 1);
-    weights.lines.addAll(LoadSet.relaxed(last, rest).lines);
-    initial = weights;
+    initial.lines.addAll(LoadSet.relaxed(last, rest).lines);
     newton = new Newton(mesh, last.lines.size());
   }
 

@@ -202,8 +202,9 @@ final class Newton {
   private void solveStep(LineForces lines, Log log) {
     log.iterations++;
     tangent.descent(atNode, atMiddle);
-    tangent.solve(atNode, atMiddle);
+    tangent.reduce(atNode, atMiddle);
     coupling.correct(atNode, atMiddle, lines, tensionStep);
+    tangent.finish(atNode, atMiddle);
   }
 
   /** The largest turn of the step. */
