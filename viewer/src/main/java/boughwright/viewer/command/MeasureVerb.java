@@ -9,6 +9,7 @@ import boughwright.modeller.problem.Problem;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -78,7 +79,7 @@ final class MeasureVerb extends Verb {
     }
     String name = sheet.getFileName().toString();
     for (String end : List.of(".sheet.csv", ".csv", ".tsv", ".txt")) {
-      if (name.toLowerCase(java.util.Locale.ROOT).endsWith(end)) {
+      if (name.toLowerCase(Locale.ROOT).endsWith(end)) {
         name = name.substring(0, name.length() - end.length());
         break;
       }
