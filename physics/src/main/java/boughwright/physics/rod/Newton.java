@@ -11,8 +11,8 @@ final class Newton {
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
-  /** A change of tension that turns no section by more than this is none [rad]. */
-  private static final double NO_TURN = 1e-12;
+  /** A change of tension that moves the ends by no more than this part of the line is none [1]. */
+  private static final double NO_MOVE = 1e-12;
 
   /** Largest turn of one iteration [rad]. */
   private static final double LONGEST_STEP = 1.5;
@@ -241,7 +241,8 @@ final class Newton {
       if (lines.lines.get(i).byLength()) {
         double change = Math.abs(tensionStep[i]);
         changed |=
-            change > SETTLED * lines.tension[i] && change * coupling.turnPerTension(i) > NO_TURN;
+            change > SETTLED * lines.tension[i]
+                && change * coupling.givePerTension(i) > NO_MOVE * lines.length[i];
         lines.tension[i] = Math.max(0, lines.tension[i] + part * tensionStep[i]);
       }
     }
