@@ -8,6 +8,8 @@ package boughwright.physics.rod;
  * {@link #minimise} goes down in energy to a stable one, and needs every line held by tension.
  */
 final class Newton {
+  static final String ENDS_MEET = "a line has no length left: its two ends have come together";
+
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
@@ -111,10 +113,10 @@ final class Newton {
     lines.lay(state);
     while (log.iterations < most) {
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       if (!formAt(state, lines, loads, 0, log)) {
-        return log.end("the tangent is singular");
+        return log.end("nothing gives way to a line: it pulls straight along the rods");
       }
       if (!loads.hasPotential()) {
         log.forgetStability();
@@ -136,8 +138,8 @@ final class Newton {
       boolean changed = moveTensions(lines, part);
       lines.lay(state);
       lines.takeUp();
-      if (size < SETTLED && !changed) {
-        return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
+      if (size < SETTLED && !changed && !isTooLong(lines)) {
+        return log.end("");
       }
     }
     return log.end("the iteration does not settle");
@@ -151,7 +153,7 @@ final class Newton {
     double energy = Energy.of(state, loads, lines, response);
     while (log.iterations < MOST_ITERATIONS) {
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       stiffening = stiffening < 1e-3 ? 0 : stiffening / 8;
       while (!formAt(state, lines, loads, stiffening, log) || log.unstable > 0) {
@@ -249,7 +251,7 @@ final class Newton {
     return changed;
   }
 
-  private static boolean looseEnds(LineForces lines) {
+  private static boolean isTooLong(LineForces lines) {
     for (int i = 0; i < lines.lines.size(); i++) {
       if (lines.lines.get(i).byLength() && lines.excess(i) > 1e-7 * lines.lines.get(i).value()) {
         return true;

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What cannot hold is said not to hold, with the place and a reason, and in good time. */
@@ -50,6 +51,7 @@ class FailureTest {
         solve(line(new Point3(-behind, 0, 0), new RodLine.Length(0.95 * (1 + behind), 0)));
     checkRefused(solution);
     assertThat(solution.status().part()).isLessThan(0.01);
+    assertThat(solution.status().reason()).contains("nothing gives way to a line");
   }
 
   /** The anchor is farther from the base than rod and line together. */
@@ -64,10 +66,13 @@ class FailureTest {
     assertThat(reached).isGreaterThan(1);
   }
 
-  @Test
-  void lineDrawnUntilItsEndsMeet_isRefused() {
-    RodSolution solution = solve(line(new Point3(0.9, 0, -0.3), new RodLine.Constant(1000)));
+  @ParameterizedTest
+  @CsvSource({"0.9, 0, -0.3", "0.9, 0.2, -0.3", "0.5, 0, -0.5", "0.97, 0, -0.1"})
+  void lineDrawnUntilItsEndsMeet_isRefused(double x, double y, double z) {
+    RodSolution solution = solve(line(new Point3(x, y, z), new RodLine.Constant(1000)));
     checkRefused(solution);
+    assertThat(solution.status().reason()).contains("ends have come together");
+    assertThat(solution.lines().get(0).length()).isLessThan(0.01);
   }
 
   @Test
@@ -78,7 +83,9 @@ class FailureTest {
                 RodPlace.onAxis(0, 1),
                 new RodLine.MovingEnd(new RodPlace(0, 0.9, new Vector3(0.01, 0, 0))),
                 new RodLine.Constant(1e5)));
-    checkRefused(solve(loads));
+    RodSolution solution = solve(loads);
+    checkRefused(solution);
+    assertThat(solution.status().reason()).contains("ends have come together");
   }
 
   @Test

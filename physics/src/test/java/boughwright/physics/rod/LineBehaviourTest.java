@@ -121,6 +121,22 @@ class LineBehaviourTest {
     assertThat(byTension.lines().get(0).length()).isCloseTo(part * STRAIGHT, within(SAME));
   }
 
+  /**
+   * A column beyond Euler's load stands as long as a stay by length holds it from falling one way;
+   * the stay never pulls, so the column's weight lets it fall the other way.
+   */
+  @Test
+  void columnBeyondItsLoad_withASlackStay_isReportedToFall() {
+    RodModel column = Rods.single(Rods.rootFrame(Math.PI / 2, 0), 1, Vector3.ZERO, Rods.tapered(0));
+    RodLine stay =
+        new RodLine(TIP, new RodLine.FixedEnd(new Point3(-1, 0, 0)), new RodLine.Length(1.5, 0));
+    RodStatus status =
+        RodSolver.solve(column, with(new Vector3(0, 0, -3), stay), RodOptions.DEFAULT).status();
+    assertThat(status.holds()).isFalse();
+    assertThat(status.unstableModes()).isEqualTo(2);
+    assertThat(status.reason()).contains("jumps or falls");
+  }
+
   @Test
   void lineThatStretches_isLongerByItsCompliance() {
     double rest = 0.8 * STRAIGHT;
