@@ -105,22 +105,10 @@ final class Tangent {
     }
     int f = PER_ELEMENT * e;
     negative += Sym3.invert(own, 0, factors, f + NODE_INVERSE);
-    double[] c = blocks.startEnd;
-    for (int j = 0; j < 3; j++) {
-      // TO_PARENT = inverse * startEnd^T
-      Sym3.apply(
-          factors,
-          f + NODE_INVERSE,
-          c[3 * j],
-          c[3 * j + 1],
-          c[3 * j + 2],
-          factors,
-          f + TO_PARENT + j,
-          3);
-    }
+    Sym3.timesTransposed(factors, f + NODE_INVERSE, blocks.startEnd, factors, f + TO_PARENT);
     int p = mesh.parent[e];
     if (p >= 0) {
-      Sym3.subtractReduced(blocks.startStart, c, factors, f + TO_PARENT);
+      Sym3.subtractReduced(blocks.startStart, blocks.startEnd, factors, f + TO_PARENT);
       for (int k = 0; k < 6; k++) {
         nodeBlock[6 * p + k] += blocks.startStart[k];
       }
