@@ -62,7 +62,7 @@ public final class SceneRenderer implements AutoCloseable {
     float[] depths = new float[pixels.length];
     for (int top = 0; top < camera.height(); top += LARGEST_TILE) {
       for (int left = 0; left < camera.width(); left += LARGEST_TILE) {
-        drawTile(scene, camera, new Tile(left, top, unit), pixels, depths);
+        drawTile(camera, new Tile(left, top, unit), pixels, depths);
       }
     }
     return new Raster(camera, pixels, depths);
@@ -71,14 +71,14 @@ public final class SceneRenderer implements AutoCloseable {
   /** Left upper corner of a tile, and the width of the finest pen [pixels]. */
   private record Tile(int left, int top, double unit) {}
 
-  private void drawTile(Scene scene, Camera camera, Tile tile, int[] pixels, float[] depths) {
+  private void drawTile(Camera camera, Tile tile, int[] pixels, float[] depths) {
     int width = Math.min(LARGEST_TILE, camera.width() - tile.left());
     int height = Math.min(LARGEST_TILE, camera.height() - tile.top());
     Camera part = camera.part(tile.left(), tile.top(), width, height);
     try (Target target = new Target(width, height)) {
       float distance = (float) (HATCH * tile.unit());
       Painter.Hatch hatch = new Painter.Hatch(distance, tile.left() - tile.top() - height);
-      painter.paint(scene, gpu, part, target, hatch);
+      painter.paint(gpu, part, target, hatch);
       int[] colours = target.read();
       float[] near = target.readDepth();
       for (int y = 0; y < height; y++) {

@@ -5,6 +5,8 @@ import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
@@ -57,11 +59,19 @@ final class Composer {
 
   private double drawHeading(double left, double width) {
     Paragraph.Room two = new Paragraph.Room(width, 2);
-    double y = page.paragraph(heading.name(), left, page.u(92), Page.Style.NAME, two);
-    y = page.paragraph(heading.about(), left, y - page.u(12), Page.Style.ABOUT, two);
+    double y =
+        page.paragraph(heading.name(), new Point2D.Double(left, page.u(92)), Page.Style.NAME, two);
+    y =
+        page.paragraph(
+            heading.about(), new Point2D.Double(left, y - page.u(12)), Page.Style.ABOUT, two);
     if (scene.trouble().isPresent()) {
       Paragraph.Room three = new Paragraph.Room(width, 3);
-      y = page.paragraph(scene.trouble().get(), left, y + page.u(6), Page.Style.TROUBLE, three);
+      y =
+          page.paragraph(
+              scene.trouble().get(),
+              new Point2D.Double(left, y + page.u(6)),
+              Page.Style.TROUBLE,
+              three);
     }
     return y - page.u(10);
   }
@@ -77,26 +87,20 @@ final class Composer {
     double name = page.width(frame.name(), Page.Style.CAPTION);
     double more = page.width(frame.more(), Page.Style.CAPTION_MORE);
     double left = frame.area().centreX() - (name + page.u(12) + more) / 2;
-    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION, Page.Align.LEFT);
-    page.write(
-        frame.more(),
-        left + name + page.u(12),
-        frame.captionY(),
-        Page.Style.CAPTION_MORE,
-        Page.Align.LEFT);
+    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
+    page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
     return missing;
   }
 
   private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {
     double y = page.image().getHeight() - page.u(104);
-    page.rule(left, y - page.u(46), left + width, y - page.u(46), 1, Ink.FRAME);
+    page.rule(new Line2D.Double(left, y - page.u(46), left + width, y - page.u(46)), 1, Ink.FRAME);
     double end = ScaleBar.fitting(pixelsPerMetre, page.u(260)).draw(page, left, y);
     new Key(page).draw(scene, end + page.u(56), y);
     scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
     String note = missing == 0 ? footnote : footnote + "  " + missing + " labels found no room.";
     String words =
         Lettering.fitted(note, Page.Style.FOOT.weight(), page.u(Page.Style.FOOT.size()), width);
-    page.write(
-        words, left, page.image().getHeight() - page.u(46), Page.Style.FOOT, Page.Align.LEFT);
+    page.write(words, left, page.image().getHeight() - page.u(46), Page.Style.FOOT);
   }
 }

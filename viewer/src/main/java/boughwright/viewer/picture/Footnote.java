@@ -10,6 +10,11 @@ import java.util.Optional;
 final class Footnote {
   private Footnote() {}
 
+  private static String sentence(String words) {
+    String text = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return text.endsWith(".") ? text : text + ".";
+  }
+
   static String of(Optional<TrialResult> trial) {
     if (trial.isEmpty()) {
       return "Lengths square to the line of sight are true to the scale bar.";
@@ -18,7 +23,7 @@ final class Footnote {
         .findFirst()
         .filter(words -> !words.isBlank())
         .map(VisibleText::of)
-        .map(words -> words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".")
+        .map(Footnote::sentence)
         .orElse("");
   }
 }

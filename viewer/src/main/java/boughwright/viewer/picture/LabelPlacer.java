@@ -74,7 +74,11 @@ final class LabelPlacer {
       double y = label.places().get(p)[1];
       for (double reach : REACHES) {
         for (int d = 0; d < DIRECTIONS; d++) {
-          Rect box = box(x, y, label.clearance() + reach * unit, angle(d), size);
+          Rect box =
+              box(
+                  ahead(label.places().get(p), label.clearance() + reach * unit, d),
+                  angle(d),
+                  size);
           PlacedLabel candidate = new PlacedLabel(label, box, x, y);
           double cost = cost(candidate, least - p * OTHER_PLACE_COST) + p * OTHER_PLACE_COST;
           if (cost < least) {
@@ -91,13 +95,18 @@ final class LabelPlacer {
     return 2 * Math.PI * d / DIRECTIONS;
   }
 
-  /** The box whose nearest point lies at a distance from a point, in a direction. */
-  private static Rect box(double x, double y, double distance, double angle, double[] size) {
-    double nearX = x + distance * Math.cos(angle);
-    double nearY = y - distance * Math.sin(angle);
+  /** The point at a distance from a place, in one of the directions. */
+  private static double[] ahead(double[] place, double distance, int d) {
+    return new double[] {
+      place[0] + distance * Math.cos(angle(d)), place[1] - distance * Math.sin(angle(d))
+    };
+  }
+
+  /** The box that begins at a point and lies on in a direction. */
+  private static Rect box(double[] near, double angle, double[] size) {
     double across = (1 - Math.cos(angle)) / 2;
     double down = (1 + Math.sin(angle)) / 2;
-    return new Rect(nearX - across * size[0], nearY - down * size[1], size[0], size[1]);
+    return new Rect(near[0] - across * size[0], near[1] - down * size[1], size[0], size[1]);
   }
 
   private double cost(PlacedLabel candidate, double least) {
@@ -108,7 +117,7 @@ final class LabelPlacer {
     double[] meets = candidate.meets();
     double length = Math.hypot(meets[0] - candidate.x(), meets[1] - candidate.y());
     double cost = length / unit + WOOD_COST * Math.sqrt(occupancy.share(box));
-    cost += occupancy.share(box.grown(2 * unit)) > 0 ? TOUCH_COST : 0;
+    cost += occupancy.share(box.grown(6 * unit)) > 0 ? TOUCH_COST : 0;
     if (cost >= least) {
       return cost;
     }

@@ -21,6 +21,9 @@ import java.util.List;
 final class MarkPainter {
   private static final double RING = 11;
 
+  /** A shorter line before a number would read as a minus. */
+  private static final double SHORTEST_LEADER = 20;
+
   /** How deep under a surface a place still counts as seen, as a share of the scene's size. */
   private static final double SEEN_SKIN = 0.006;
 
@@ -173,15 +176,17 @@ final class MarkPainter {
   private void drawApex(Mark.Apex apex) {
     double[] tip = onPage(apex.at());
     double[] foot = onPage(apex.foot());
-    page.dashes(tip[0], tip[1], foot[0], foot[1], 3.4, Ink.faded(Ink.PAPER, 0.55));
-    page.dashes(tip[0], tip[1], foot[0], foot[1], 1.5, Ink.APEX);
+    page.dashes(
+        new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 3.4, Ink.faded(Ink.PAPER, 0.55));
+    page.dashes(new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 1.5, Ink.APEX);
     double s = page.u(8);
     triangle(tip[0], tip[1] - page.u(5), s, -1.25 * s);
     double[] base = onPage(apex.base());
     double soil = foot[1];
-    page.rule(base[0], soil - page.u(11), base[0], soil + page.u(11), 5, Ink.PAPER);
-    page.rule(base[0], soil - page.u(9), base[0], soil + page.u(9), 2, Ink.APEX);
-    page.rule(base[0], soil, foot[0], soil, 2, Ink.APEX);
+    page.rule(
+        new Line2D.Double(base[0], soil - page.u(11), base[0], soil + page.u(11)), 5, Ink.PAPER);
+    page.rule(new Line2D.Double(base[0], soil - page.u(9), base[0], soil + page.u(9)), 2, Ink.APEX);
+    page.rule(new Line2D.Double(base[0], soil, foot[0], soil), 2, Ink.APEX);
     triangle(foot[0], foot[1], s, -1.25 * s);
   }
 
@@ -217,17 +222,18 @@ final class MarkPainter {
     double dy = meets[1] - placed.y();
     double length = Math.hypot(dx, dy);
     double from = placed.label().clearance() - page.u(3);
-    double to = length - page.u(4);
-    if (to - from < page.u(6)) {
+    double to = length - page.u(7);
+    if (to - from < page.u(SHORTEST_LEADER)) {
       return;
     }
     double x = frame.area().x() + placed.x();
     double y = frame.area().y() + placed.y();
     page.rule(
-        x + dx * from / length,
-        y + dy * from / length,
-        x + dx * to / length,
-        y + dy * to / length,
+        new Line2D.Double(
+            x + dx * from / length,
+            y + dy * from / length,
+            x + dx * to / length,
+            y + dy * to / length),
         1.2,
         Ink.HAIR);
   }

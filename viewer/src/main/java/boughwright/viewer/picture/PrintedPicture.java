@@ -15,6 +15,14 @@ import java.util.Optional;
 
 /** A picture that is drawn and waits to be written, for those who know nothing of graphics. */
 public final class PrintedPicture {
+  static {
+    // Drawing needs no display; asking for one fails where DISPLAY names none that answers. In a
+    // program that has already opened a window this changes nothing.
+    if (System.getProperty("java.awt.headless") == null) {
+      System.setProperty("java.awt.headless", "true");
+    }
+  }
+
   private final BufferedImage image;
 
   private PrintedPicture(BufferedImage image) {
@@ -51,7 +59,7 @@ public final class PrintedPicture {
    */
   public static PrintedPicture view(Subject subject, ViewAngle angle, PictureSize size)
       throws InputException {
-    return drawn(() -> Picture.view(subject.document, subject.plan, subject.trial, angle, size));
+    return drawn(() -> Picture.view(subject, angle, size));
   }
 
   private static PrintedPicture drawn(Drawing drawing) throws InputException {

@@ -4,8 +4,10 @@ package boughwright.viewer.picture;
 import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Scene;
+import java.awt.Color;
 import java.awt.GradientPaint;
 import java.awt.LinearGradientPaint;
+import java.awt.MultipleGradientPaint;
 import java.awt.RadialGradientPaint;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
@@ -37,8 +39,8 @@ final class Soil {
 
   private static void line(Page page, Rect area, double y) {
     float[] stops = {0, 0.08f, 0.92f, 1};
-    java.awt.Color clear = Ink.faded(Ink.SOIL, 0);
-    java.awt.Color full = Ink.SOIL;
+    Color clear = Ink.faded(Ink.SOIL, 0);
+    Color full = Ink.SOIL;
     page.pen()
         .setPaint(
             new GradientPaint(
@@ -52,7 +54,7 @@ final class Soil {
                 (float) area.right(),
                 0,
                 stops,
-                new java.awt.Color[] {clear, full, full, clear}));
+                new Color[] {clear, full, full, clear}));
     page.pen().fill(new Rectangle2D.Double(area.x(), y - page.u(0.75), area.width(), page.u(1.5)));
   }
 
@@ -65,11 +67,11 @@ final class Soil {
                 (float) radius,
                 new Point2D.Double(0, 0),
                 new float[] {0, 0.6f, 1},
-                new java.awt.Color[] {
+                new Color[] {
                   Ink.faded(Ink.SOIL, 0.30), Ink.faded(Ink.SOIL, 0.16), Ink.faded(Ink.SOIL, 0)
                 },
-                java.awt.MultipleGradientPaint.CycleMethod.NO_CYCLE,
-                java.awt.MultipleGradientPaint.ColorSpaceType.SRGB,
+                MultipleGradientPaint.CycleMethod.NO_CYCLE,
+                MultipleGradientPaint.ColorSpaceType.SRGB,
                 flat));
     page.pen()
         .fill(

@@ -50,16 +50,4 @@ record Limb(List<Integer> segments) {
   int first() {
     return segments.get(0);
   }
-
-  /** The same limb without what does not pass a test and what comes after it. */
-  Limb whileTrue(java.util.function.IntPredicate test) {
-    List<Integer> kept = new ArrayList<>();
-    for (int i : segments) {
-      if (!test.test(i)) {
-        break;
-      }
-      kept.add(i);
-    }
-    return new Limb(kept);
-  }
 }

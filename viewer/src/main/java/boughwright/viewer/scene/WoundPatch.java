@@ -52,16 +52,16 @@ final class WoundPatch {
   }
 
   Mesh mesh(Wound wound) {
-    Spread spread = new Spread(wound, skeleton.indexOf(wound.segment()));
     MeshBuilder mesh = new MeshBuilder();
+    Spread spread = new Spread(wound, mesh);
     double size = spread.size();
-    int middle = spread.vertex(mesh, 0, 0, PROFILE[0][1] * size, Palette.DEADWOOD);
+    int middle = spread.vertex(0, 0, PROFILE[0][1] * size, Palette.DEADWOOD);
     int inner = -1;
     for (double[] ring : PROFILE) {
       Colour colour = ring[2] == 0 ? Palette.DEADWOOD : Palette.CALLUS;
       int first = -1;
       for (int j = 0; j < SIDES; j++) {
-        int v = spread.vertex(mesh, ring[0], 2 * Math.PI * j / SIDES, ring[1] * size, colour);
+        int v = spread.vertex(ring[0], 2 * Math.PI * j / SIDES, ring[1] * size, colour);
         first = j == 0 ? v : first;
       }
       for (int j = 0; j < SIDES; j++) {
@@ -75,7 +75,7 @@ final class WoundPatch {
       }
       inner = first;
     }
-    int under = spread.vertex(mesh, 0, 0, -UNDERSIDE * size, Palette.CALLUS);
+    int under = spread.vertex(0, 0, -UNDERSIDE * size, Palette.CALLUS);
     for (int j = 0; j < SIDES; j++) {
       mesh.triangle(under, inner + (j + 1) % SIDES, inner + j);
     }
@@ -85,21 +85,23 @@ final class WoundPatch {
   /** Lays the flat oval of a wound round the bark. */
   private final class Spread {
     private final Wound wound;
+    private final MeshBuilder mesh;
     private final int segment;
     private final double length;
     private final Vector3 restRadial;
     private final Direction3 restWay;
 
-    Spread(Wound wound, int segment) {
+    Spread(Wound wound, MeshBuilder mesh) {
       this.wound = wound;
-      this.segment = segment;
+      this.mesh = mesh;
+      segment = skeleton.indexOf(wound.segment());
       length = skeleton.length(segment);
       Direction3 way = skeleton.direction(segment);
       restRadial = stand.turn().turn(radial(way, wound.round()));
       restWay = stand.turn().turn(way);
     }
 
-    int vertex(MeshBuilder mesh, double share, double angle, double lift, Colour colour) {
+    int vertex(double share, double angle, double lift, Colour colour) {
       double uneven = share * (1 + 0.05 * Math.sin(3 * angle + 1) + 0.03 * Math.sin(5 * angle));
       double across = uneven * Math.cos(angle) * wound.width() / 2;
       double up = uneven * Math.sin(angle) * wound.height() / 2;

@@ -45,7 +45,10 @@ class SceneRendererTest {
   /** An upright pole of 40 mm, 200 mm high. */
   private static Scene pole() {
     Document document =
-        new Document(new Shoots().base("t1", 0, 0, 200, 40, 40).tree("pole"), List.of(), Map.of());
+        new Document(
+            new Shoots().base("t1", new double[] {0, 0, 200}, Shoots.taper(40, 40)).tree("pole"),
+            List.of(),
+            Map.of());
     return Scene.of(document, Optional.empty(), Optional.empty());
   }
 

@@ -196,14 +196,17 @@ class PictureTest {
     PictureSize small = new PictureSize(640, 480);
     List<BufferedImage> images = new ArrayList<>();
     images.add(Picture.beforeAfter(HEDGE, bare, nothing, small));
-    images.add(Picture.view(HEDGE, Optional.empty(), Optional.empty(), ViewAngle.level(0), small));
-    images.add(
-        Picture.view(HEDGE, Optional.of(bare), Optional.empty(), new ViewAngle(2, -0.4), small));
+    images.add(Picture.view(subject(Optional.empty()), ViewAngle.level(0), small));
+    images.add(Picture.view(subject(Optional.of(bare)), new ViewAngle(2, -0.4), small));
     for (BufferedImage image : images) {
       assertThat(image.getWidth()).isEqualTo(640);
       assertThat(image.getHeight()).isEqualTo(480);
       assertThat(count(image, rgb -> rgb != (Ink.PAPER.getRGB() & 0xFFFFFF))).isGreaterThan(9000);
     }
+  }
+
+  private static PrintedPicture.Subject subject(Optional<Plan> plan) {
+    return new PrintedPicture.Subject(HEDGE, plan, Optional.empty());
   }
 
   @Test

@@ -91,21 +91,8 @@ public final class Bending {
 
   private SegmentTrial trial(int i, double upTo) {
     Segment segment = skeleton.segment(i);
-    Direction3 way = skeleton.direction(i);
     Vector3 curvature = curvatures.getOrDefault(segment.id(), Vector3.ZERO);
-    Turned at = start(i);
-    Turned[] places = new Turned[STEPS + 1];
-    places[0] = at;
-    double step = skeleton.length(i) / STEPS;
-    for (int n = 1; n <= STEPS; n++) {
-      double fade = (n - 0.5) / STEPS < stub(i) ? 0 : fade(n - 0.5);
-      Vector3 turn = at.turn().turn(curvature.times(step * fade));
-      Rotation half = Rotation.ofVector(turn.times(0.5)).after(at.turn());
-      Rotation full = Rotation.ofVector(turn).after(at.turn());
-      at = new Turned(at.point().plus(half.turn(way).times(step)), full);
-      places[n] = at;
-    }
-    turned.put(i, places);
+    Turned[] places = places(i, curvature);
     List<PathSample> samples = new ArrayList<>();
     for (int n = 0; n <= STEPS; n++) {
       double along = (double) n / STEPS;
@@ -147,6 +134,24 @@ public final class Bending {
       return 0;
     }
     return Collar.of(skeleton, i).surface() / skeleton.length(i);
+  }
+
+  private Turned[] places(int i, Vector3 curvature) {
+    Direction3 way = skeleton.direction(i);
+    Turned at = start(i);
+    Turned[] places = new Turned[STEPS + 1];
+    places[0] = at;
+    double step = skeleton.length(i) / STEPS;
+    for (int n = 1; n <= STEPS; n++) {
+      double fade = (n - 0.5) / STEPS < stub(i) ? 0 : fade(n - 0.5);
+      Vector3 turn = at.turn().turn(curvature.times(step * fade));
+      Rotation half = Rotation.ofVector(turn.times(0.5)).after(at.turn());
+      Rotation full = Rotation.ofVector(turn).after(at.turn());
+      at = new Turned(at.point().plus(half.turn(way).times(step)), full);
+      places[n] = at;
+    }
+    turned.put(i, places);
+    return places;
   }
 
   private static double fade(double n) {

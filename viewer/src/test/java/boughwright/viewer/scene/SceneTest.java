@@ -28,7 +28,7 @@ class SceneTest {
   private static final Plan PLAN = HEDGE.plans().get(0);
 
   private static Tree pole() {
-    return new Shoots().base("t1", 0, 0, 200, 20, 16).tree("pole");
+    return new Shoots().base("t1", new double[] {0, 0, 200}, Shoots.taper(20, 16)).tree("pole");
   }
 
   private static Scene scene(Tree tree, Plan plan) {
@@ -70,7 +70,8 @@ class SceneTest {
     "270, '40 mm right, 100 mm in front of the root base'"
   })
   void apex_isToldFromTheFront(double frontDeg, String words) {
-    Tree tree = new Shoots().base("t1", 100, 40, 200, 20, 16).tree("leaning");
+    Tree tree =
+        new Shoots().base("t1", new double[] {100, 40, 200}, Shoots.taper(20, 16)).tree("leaning");
     Mark.Apex apex =
         Mark.apex(scene(tree, apexPlan(Optional.empty(), frontDeg)).marks()).orElseThrow();
     assertThat(apex.words()).containsExactly("apex t1", words);
@@ -159,10 +160,10 @@ class SceneTest {
 
   @Test
   void thousandsOfSegments_areDrawnCoarserInBoundedMeshes() {
-    Shoots shoots = new Shoots().base("s0", 0, 0, 2, 60, 59);
+    Shoots shoots = new Shoots().base("s0", new double[] {0, 0, 2}, Shoots.taper(60, 59));
     for (int n = 1; n < 2500; n++) {
       double azimuth = 137.5 * n % 360;
-      shoots.grownOn("s" + n, "s" + (n - 1) / 2, azimuth, 30, 12);
+      shoots.grownOn("s" + n, "s" + (n - 1) / 2, Shoots.way(azimuth, 30, 12));
     }
     Scene scene =
         Scene.of(

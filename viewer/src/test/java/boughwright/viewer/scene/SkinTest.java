@@ -43,7 +43,9 @@ class SkinTest {
 
   /** One trunk and nothing else: leaning, tapered from 60 to 40 mm over 200 mm. */
   private static Tree pole() {
-    return new Shoots().base("t1", 60, 0, 190.788, 60, 40).tree("pole");
+    return new Shoots()
+        .base("t1", new double[] {60, 0, 190.788}, Shoots.taper(60, 40))
+        .tree("pole");
   }
 
   @Test
@@ -169,7 +171,8 @@ class SkinTest {
 
   @Test
   void bentLimb_runsThroughThePlacesOfTheTrial() {
-    Tree tree = new Shoots().base("t1", 0, 0, 200, 20, 20).tree("pole");
+    Tree tree =
+        new Shoots().base("t1", new double[] {0, 0, 200}, Shoots.taper(20, 20)).tree("pole");
     Plan plan = InventedTrees.plan(List.of(), List.of(), Optional.empty(), Optional.empty());
     TrialResult trial = new Bending(tree).bend("t1", new Vector3(0, 4, 0)).result(plan);
     Scene scene =
@@ -197,7 +200,8 @@ class SkinTest {
 
   @Test
   void strainColours_areSignedRoundTheLimb() {
-    Tree tree = new Shoots().base("t1", 0, 0, 200, 20, 20).tree("pole");
+    Tree tree =
+        new Shoots().base("t1", new double[] {0, 0, 200}, Shoots.taper(20, 20)).tree("pole");
     Plan plan = InventedTrees.plan(List.of(), List.of(), Optional.empty(), Optional.empty());
     TrialResult trial = new Bending(tree).bend("t1", new Vector3(0, 2, 0)).result(plan);
     Scene scene =
