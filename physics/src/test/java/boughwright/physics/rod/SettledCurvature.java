@@ -80,7 +80,7 @@ final class SettledCurvature implements ShootingTree.RestCurvature {
     RodCase.Limb rod = rods.limbs().get(limb);
     ShootingPose.Section here = shape.at(limb, s);
     Vector3 moment = moment(limb, s, here.position());
-    double ei = ShootingTree.bendingStiffness(rod, s);
+    double ei = ShootingRun.bendingStiffness(rod, s);
     double gj = 2 * rod.wood().shear() / rod.wood().moe() * ei;
     Vector3 strain =
         new Vector3(

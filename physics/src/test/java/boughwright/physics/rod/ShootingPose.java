@@ -62,15 +62,15 @@ final class ShootingPose {
   }
 
   private Section section(int limb, double s, double[] y) {
-    Vector3 moment = ShootingTree.vector(y, 15);
-    double ei = ShootingTree.bendingStiffness(rods.limbs().get(limb), s);
-    double m1 = moment.dot(ShootingTree.vector(y, 3));
-    double m2 = moment.dot(ShootingTree.vector(y, 6));
+    Vector3 moment = ShootingRun.vector(y, 15);
+    double ei = ShootingRun.bendingStiffness(rods.limbs().get(limb), s);
+    double m1 = moment.dot(ShootingRun.vector(y, 3));
+    double m2 = moment.dot(ShootingRun.vector(y, 6));
     return new Section(
         new Point3(y[0], y[1], y[2]),
-        ShootingTree.vector(y, 9),
-        ShootingTree.vector(y, 3),
-        ShootingTree.vector(y, 12),
+        ShootingRun.vector(y, 9),
+        ShootingRun.vector(y, 3),
+        ShootingRun.vector(y, 12),
         moment,
         Math.hypot(m1, m2) / ei);
   }
