@@ -8,6 +8,7 @@ import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Whether the two ends of a guy-line, whose places are sound, make a line that can pull. */
 final class LineRules {
@@ -47,8 +48,10 @@ final class LineRules {
               "shorten_mm",
               "shortened-to-nothing",
               String.format(
+                  Locale.ROOT,
                   "the line is shortened by %s, but the straight distance is only %s",
-                  Amount.millimetres(shortening.metres()), Amount.millimetres(gap)),
+                  Amount.millimetres(shortening.metres()),
+                  Amount.millimetres(gap)),
               "Shorten it by less than the distance between its two points"));
     }
     return findings;
@@ -81,7 +84,10 @@ final class LineRules {
                 "anchor_mm",
                 "anchor-in-wood",
                 String.format(
-                    "the anchor of guy-line \"%s\" is inside the wood of \"%s\"", line.id(), id),
+                    Locale.ROOT,
+                    "the anchor of guy-line \"%s\" is inside the wood of \"%s\"",
+                    line.id(),
+                    id),
                 "Measure the anchor again; to tie the line to the tree, give \"anchor\" with a"
                     + " segment and along"));
       }

@@ -8,6 +8,7 @@ import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -29,7 +30,7 @@ public final class PlanRules {
     this.cutting = cutting;
   }
 
-  /** Rules for a tree of which only the ids are sound: they judge names alone. */
+  /** Rules for a tree of which only the ids are sound: they judge names, if there are any. */
   public static PlanRules ofNames(Set<String> segmentIds) {
     return new PlanRules(Set.copyOf(segmentIds), Optional.empty());
   }
@@ -84,7 +85,7 @@ public final class PlanRules {
 
   /** Whether an id is that of a segment. */
   public List<Finding> name(String segment, String field) {
-    if (segments.contains(segment)) {
+    if (segments.contains(segment) || segments.isEmpty()) {
       return List.of();
     }
     List<String> near =
@@ -115,8 +116,12 @@ public final class PlanRules {
             new Words(
                 "cut-away",
                 String.format(
+                    Locale.ROOT,
                     "the place at %s of \"%s\" is gone with the cut at %s of \"%s\"",
-                    spot.along(), spot.segment(), cut.along(), cut.segment()),
+                    spot.along(),
+                    spot.segment(),
+                    cut.along(),
+                    cut.segment()),
                 "Choose a place the cut leaves, or cut further out")));
   }
 

@@ -26,13 +26,14 @@ final class IdLooks {
         continue;
       }
       if (hides(id)) {
-        String found = "the id \"" + id + "\" holds a character that cannot be seen";
+        String found = "the id \"" + shown(id) + "\" holds a character that cannot be seen";
         findings.add(warning(List.of(id), i, "hidden-character", found));
       }
       String twin = seen.putIfAbsent(looks(id), id);
       if (twin != null) {
         String found =
-            String.format("the ids \"%s\" and \"%s\" look alike but are two segments", twin, id);
+            String.format(
+                Locale.ROOT, "the ids \"%s\" and \"%s\" look alike but are two segments", twin, id);
         findings.add(warning(List.of(id, twin), i, "ids-look-alike", found));
       }
     }
@@ -63,6 +64,18 @@ final class IdLooks {
 
   private static boolean isHidden(int point) {
     return VisibleText.isHidden(point) || Character.getType(point) == Character.FORMAT;
+  }
+
+  private static String shown(String id) {
+    StringBuilder out = new StringBuilder();
+    id.codePoints()
+        .forEach(
+            point ->
+                out.append(
+                    isHidden(point)
+                        ? String.format(Locale.ROOT, "<U+%04X>", point)
+                        : Character.toString(point)));
+    return out.toString();
   }
 
   private static String looks(String id) {

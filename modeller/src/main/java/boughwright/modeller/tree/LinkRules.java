@@ -5,6 +5,7 @@ import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -56,7 +57,10 @@ final class LinkRules {
             new Words(
                 "unknown-parent",
                 String.format(
-                    "\"%s\" starts on \"%s\", which is no segment here", link.id(), parent),
+                    Locale.ROOT,
+                    "\"%s\" starts on \"%s\", which is no segment here",
+                    link.id(),
+                    parent),
                 "Correct the parent, or add the segment that is missing"));
       }
     }

@@ -6,6 +6,7 @@ import boughwright.modeller.problem.Amount;
 import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -59,6 +60,7 @@ final class SizeRules {
           new Words(
               "caliper-jump",
               String.format(
+                  Locale.ROOT,
                   "\"%s\" starts with a caliper of %s on \"%s\", which has %s there: the parent is"
                       + " much below its child",
                   segment.id(),
@@ -78,6 +80,7 @@ final class SizeRules {
           new Words(
               "widening",
               String.format(
+                  Locale.ROOT,
                   "\"%s\" widens from %s to %s",
                   segment.id(),
                   Amount.millimetres(segment.caliperStart()),
@@ -143,6 +146,7 @@ final class SizeRules {
         new Words(
             kind,
             String.format(
+                Locale.ROOT,
                 "the whole tree reaches %s with calipers up to %s; with mm and inches mixed up it would"
                     + " be %s",
                 Amount.millimetres(reach),

@@ -7,6 +7,7 @@ import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -68,8 +69,11 @@ final class SolidRules {
     if (bark.isPresent() && !(thinnest / 2 > bark.getAsDouble())) {
       String found =
           String.format(
+              Locale.ROOT,
               "\"%s\" is %s thick with %s of bark on each side: no wood is left",
-              id(i), Amount.millimetres(thinnest), Amount.millimetres(bark.getAsDouble()));
+              id(i),
+              Amount.millimetres(thinnest),
+              Amount.millimetres(bark.getAsDouble()));
       String remedy =
           segment.bark().isPresent()
               ? "Correct its bark_mm or its caliper"
@@ -97,7 +101,8 @@ final class SolidRules {
               field(i, "end_mm"),
               new Words(
                   "same-end",
-                  String.format("\"%s\" and \"%s\" end at the same point", id(other), id(i)),
+                  String.format(
+                      Locale.ROOT, "\"%s\" and \"%s\" end at the same point", id(other), id(i)),
                   "Check both ends; two branches do not end in one point")));
     }
   }
@@ -114,7 +119,11 @@ final class SolidRules {
               field(i, "end_mm"),
               new Words(
                   "inside-parent",
-                  String.format("\"%s\" lies wholly inside the wood of \"%s\"", id(i), id(parent)),
+                  String.format(
+                      Locale.ROOT,
+                      "\"%s\" lies wholly inside the wood of \"%s\"",
+                      id(i),
+                      id(parent)),
                   "It starts on the axis of its parent; measure its end outside the parent's bark")));
     }
   }
@@ -131,8 +140,10 @@ final class SolidRules {
               new Words(
                   "continues-midway",
                   String.format(
+                      Locale.ROOT,
                       "\"%s\" continues \"%s\" but starts before its end",
-                      id(i), id(layout.parent[i])),
+                      id(i),
+                      id(layout.parent[i])),
                   "Write \"union\" for a branch, or start it at the end of its parent")));
     }
   }

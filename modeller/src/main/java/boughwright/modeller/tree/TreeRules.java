@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,7 +22,7 @@ public final class TreeRules {
   private TreeRules() {}
 
   static void requireTree(List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
-    for (Finding finding : faults(segments, wounds, bark)) {
+    for (Finding finding : judge(segments, wounds, bark, false)) {
       if (finding.isFault()) {
         throw new IllegalArgumentException(finding.found());
       }
@@ -44,22 +45,22 @@ public final class TreeRules {
    */
   public static List<Finding> findings(
       List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
-    List<Finding> findings = new ArrayList<>(faults(segments, wounds, bark));
-    if (findings.stream().noneMatch(Finding::isFault)) {
-      Layout layout = new Layout(segments);
-      findings.addAll(SolidRules.warnings(layout));
-      findings.addAll(SizeRules.warnings(layout));
-    }
-    return findings;
+    return judge(segments, wounds, bark, true);
   }
 
-  private static List<Finding> faults(
-      List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
+  private static List<Finding> judge(
+      List<Segment> segments, List<Wound> wounds, OptionalDouble bark, boolean oddities) {
     List<Finding> findings = new ArrayList<>(linkFindings(Link.of(segments)));
     boolean linked = findings.stream().noneMatch(Finding::isFault);
     findings.addAll(woundFindings(segments.stream().map(Segment::id).toList(), wounds));
-    if (linked) {
-      findings.addAll(SolidRules.faults(new Layout(segments), bark));
+    if (!linked) {
+      return findings;
+    }
+    Layout layout = new Layout(segments);
+    findings.addAll(SolidRules.faults(layout, bark));
+    if (oddities && findings.stream().noneMatch(Finding::isFault)) {
+      findings.addAll(SolidRules.warnings(layout));
+      findings.addAll(SizeRules.warnings(layout));
     }
     return findings;
   }
@@ -94,8 +95,10 @@ public final class TreeRules {
                 new Words(
                     "unknown-segment",
                     String.format(
+                        Locale.ROOT,
                         "wound \"%s\" is on \"%s\", which is no segment here",
-                        wound.id(), wound.segment()),
+                        wound.id(),
+                        wound.segment()),
                     "Correct the segment")));
       }
     }

@@ -15,6 +15,11 @@ final class ElementBlocks {
   private static final double BUBBLE = 4 * NEAR * FAR;
   private static final double SLOPE = 4 - 8 * RodMesh.GAUSS_1;
 
+  /** Weights of the moments in what couples an end of the element with its middle. */
+  private static final double TURN_FAR = 0.25 * (SLOPE * NEAR + BUBBLE);
+
+  private static final double TURN_NEAR = 0.25 * (BUBBLE - SLOPE * FAR);
+
   /** First variation at start, middle and end [N m], shape (3, 3). */
   final double[] gradient = new double[9];
 
@@ -24,6 +29,9 @@ final class ElementBlocks {
   private final double[] middleMiddle = new double[6];
   private final double[] startMiddle = new double[9];
   private final double[] endMiddle = new double[9];
+  private final double[] evenStartEnd = new double[6];
+  private final double[] evenStartMiddle = new double[6];
+  private final double[] evenEndMiddle = new double[6];
   private final Point first = new Point();
   private final Point second = new Point();
 
@@ -105,54 +113,49 @@ final class ElementBlocks {
     double stiff = (1 + stiffening) / (2 * h);
     double w = h / 2;
     for (int k = 0; k < 6; k++) {
-      double sum = stiff * (first.section[k] + second.section[k]);
-      double loads = w * (first.load[k] + second.load[k]);
-      double tilt = w * (NEAR - FAR) * (first.load[k] - second.load[k]) / 2;
-      double square = (NEAR * NEAR + FAR * FAR) / 2;
-      startStart[k] = sum + square * loads + tilt;
-      endEnd[k] = sum + square * loads - tilt;
-      middleMiddle[k] = SLOPE * SLOPE * sum + BUBBLE * BUBBLE * loads;
+      symmetric(k, stiff, w);
     }
-    fill(startEnd, -stiff, -stiff, w * NEAR * FAR, w * NEAR * FAR);
-    fill(startMiddle, -SLOPE * stiff, SLOPE * stiff, w * BUBBLE * NEAR, w * BUBBLE * FAR);
-    fill(endMiddle, SLOPE * stiff, -SLOPE * stiff, w * BUBBLE * FAR, w * BUBBLE * NEAR);
-    turn(startEnd, 0.25, 0.25);
-    turn(startMiddle, 0.25 * (SLOPE * NEAR + BUBBLE), 0.25 * (BUBBLE - SLOPE * FAR));
-    turn(endMiddle, 0.25 * (SLOPE * FAR - BUBBLE), -0.25 * (SLOPE * NEAR + BUBBLE));
+    fill(evenStartEnd, 0.25, 0.25, startEnd);
+    fill(evenStartMiddle, TURN_FAR, TURN_NEAR, startMiddle);
+    fill(evenEndMiddle, -TURN_NEAR, -TURN_FAR, endMiddle);
     formGradient(w);
   }
 
-  /** Symmetric part: weights on the section tangents and on the load terms of both points. */
-  private void fill(double[] out, double a1, double a2, double b1, double b2) {
-    double[] s = first.section;
-    double[] t = second.section;
-    double[] p = first.load;
-    double[] q = second.load;
-    double xy = a1 * s[1] + a2 * t[1] + b1 * p[1] + b2 * q[1];
-    double xz = a1 * s[2] + a2 * t[2] + b1 * p[2] + b2 * q[2];
-    double yz = a1 * s[4] + a2 * t[4] + b1 * p[4] + b2 * q[4];
-    out[0] = a1 * s[0] + a2 * t[0] + b1 * p[0] + b2 * q[0];
-    out[1] = xy;
-    out[2] = xz;
-    out[3] = xy;
-    out[4] = a1 * s[3] + a2 * t[3] + b1 * p[3] + b2 * q[3];
-    out[5] = yz;
-    out[6] = xz;
-    out[7] = yz;
-    out[8] = a1 * s[5] + a2 * t[5] + b1 * p[5] + b2 * q[5];
+  /** One entry of the symmetric part of every block. */
+  private void symmetric(int k, double stiff, double w) {
+    double s = first.section[k];
+    double t = second.section[k];
+    double p = first.load[k];
+    double q = second.load[k];
+    double sum = stiff * (s + t);
+    double change = SLOPE * stiff * (s - t);
+    double loads = w * (p + q);
+    double tilt = w * (NEAR - FAR) / 2 * (p - q);
+    double both = sum + (NEAR * NEAR + FAR * FAR) / 2 * loads;
+    double half = BUBBLE / 2 * loads;
+    double lean = BUBBLE * tilt - change;
+    startStart[k] = both + tilt;
+    endEnd[k] = both - tilt;
+    middleMiddle[k] = SLOPE * SLOPE * sum + BUBBLE * BUBBLE * loads;
+    evenStartEnd[k] = NEAR * FAR * loads - sum;
+    evenStartMiddle[k] = half + lean;
+    evenEndMiddle[k] = half - lean;
   }
 
-  /** Skew part: weights on the moments of both points. */
-  private void turn(double[] out, double c1, double c2) {
+  /** A full block: its symmetric part and, from weights on the moments, its skew part. */
+  private void fill(double[] symmetric, double c1, double c2, double[] out) {
     double x = c1 * first.mx + c2 * second.mx;
     double y = c1 * first.my + c2 * second.my;
     double z = c1 * first.mz + c2 * second.mz;
-    out[1] -= z;
-    out[2] += y;
-    out[3] += z;
-    out[5] -= x;
-    out[6] -= y;
-    out[7] += x;
+    out[0] = symmetric[0];
+    out[1] = symmetric[1] - z;
+    out[2] = symmetric[2] + y;
+    out[3] = symmetric[1] + z;
+    out[4] = symmetric[3];
+    out[5] = symmetric[4] - x;
+    out[6] = symmetric[2] - y;
+    out[7] = symmetric[4] + x;
+    out[8] = symmetric[5];
   }
 
   private void formGradient(double w) {
@@ -178,23 +181,11 @@ final class ElementBlocks {
    */
   int eliminateMiddle(double[] factors, int at) {
     int negative = Sym3.invert(middleMiddle, 0, factors, at);
-    double[] s = startMiddle;
-    double[] t = endMiddle;
-    for (int j = 0; j < 3; j++) {
-      Sym3.apply(factors, at, s[3 * j], s[3 * j + 1], s[3 * j + 2], factors, at + 6 + j, 3);
-      Sym3.apply(factors, at, t[3 * j], t[3 * j + 1], t[3 * j + 2], factors, at + 15 + j, 3);
-    }
-    Sym3.subtractReduced(startStart, s, factors, at + 6);
-    Sym3.subtractReduced(endEnd, t, factors, at + 15);
-    for (int i = 0; i < 9; i += 3) {
-      double a = s[i];
-      double b = s[i + 1];
-      double c = s[i + 2];
-      for (int j = 0; j < 3; j++) {
-        int y = at + 15 + j;
-        startEnd[i + j] -= a * factors[y] + b * factors[y + 3] + c * factors[y + 6];
-      }
-    }
+    Sym3.timesTransposed(factors, at, startMiddle, factors, at + 6);
+    Sym3.timesTransposed(factors, at, endMiddle, factors, at + 15);
+    Sym3.subtractReduced(startStart, startMiddle, factors, at + 6);
+    Sym3.subtractReduced(endEnd, endMiddle, factors, at + 15);
+    Sym3.subtractProduct(startEnd, startMiddle, factors, at + 15);
     return negative;
   }
 }

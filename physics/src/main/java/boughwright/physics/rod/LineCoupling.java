@@ -14,12 +14,14 @@ import java.util.Arrays;
  */
 final class LineCoupling {
   private final RodMesh mesh;
-  private final double[][] rightNode;
-  private final double[][] rightMiddle;
-  private final double[][] answerNode;
-  private final double[][] answerMiddle;
+  private final LineColumn[][] ofLine;
+  private final LineColumn[] column;
   private final double[] diagonal;
   private final double[] unknown;
+
+  /** What a unit force along each column moves along it [m/N], shape (columns). */
+  private final double[] give;
+
   private final int[] alongOf;
   private final SmallSymmetric small;
   private int columns;
@@ -28,12 +30,11 @@ final class LineCoupling {
   LineCoupling(RodMesh mesh, int lines) {
     this.mesh = mesh;
     int most = 3 * lines;
-    rightNode = new double[most][3 * mesh.count];
-    rightMiddle = new double[most][3 * mesh.count];
-    answerNode = new double[most][3 * mesh.count];
-    answerMiddle = new double[most][3 * mesh.count];
+    ofLine = new LineColumn[lines][];
+    column = new LineColumn[most];
     diagonal = new double[most];
     unknown = new double[most];
+    give = new double[most];
     alongOf = new int[lines];
     small = new SmallSymmetric(most);
   }
@@ -48,29 +49,15 @@ final class LineCoupling {
     negativeAcross = 0;
     Arrays.fill(alongOf, -1);
     for (int i = 0; i < lines.lines.size(); i++) {
-      if (!lines.pulls(i)) {
-        continue;
-      }
-      double[] d = lines.direction[i];
-      double[] across = square(d);
-      double stiffness = lines.tension[i] / lines.length[i];
-      if (stiffness != 0) {
-        addColumn(state, lines, i, across, stiffness);
-        addColumn(state, lines, i, Mat3.cross(d, across), stiffness);
-      }
-      if (lines.lines.get(i).byLength()) {
-        alongOf[i] = columns;
-        addColumn(state, lines, i, d, 1);
-        diagonal[columns - 1] = lines.lines.get(i).compliance();
+      if (lines.pulls(i)) {
+        addLine(state, lines, i, tangent);
       }
     }
     for (int c = 0; c < columns; c++) {
-      System.arraycopy(rightNode[c], 0, answerNode[c], 0, rightNode[c].length);
-      System.arraycopy(rightMiddle[c], 0, answerMiddle[c], 0, rightMiddle[c].length);
-      tangent.solve(answerNode[c], answerMiddle[c]);
       for (int b = 0; b <= c; b++) {
-        small.matrix()[c][b] = product(b, answerNode[c], answerMiddle[c]);
+        small.matrix()[c][b] = column[c].product(column[b]);
       }
+      give[c] = small.matrix()[c][c];
       small.matrix()[c][c] += diagonal[c];
     }
     if (!small.factorise(columns)) {
@@ -79,59 +66,33 @@ final class LineCoupling {
     return tangent.negative() - small.negative() + negativeAcross;
   }
 
-  private void addColumn(
-      RodState state, LineForces lines, int i, double[] direction, double stiffness) {
-    double size = Math.sqrt(Math.abs(stiffness));
-    double[] force = {size * direction[0], size * direction[1], size * direction[2]};
-    double[] back = {-force[0], -force[1], -force[2]};
-    int c = columns++;
-    Arrays.fill(rightNode[c], 0);
-    Arrays.fill(rightMiddle[c], 0);
-    push(state, lines.lines.get(i).a().node(), lines.arm[2 * i], force, c);
-    push(state, lines.lines.get(i).b().node(), lines.arm[2 * i + 1], back, c);
-    diagonal[c] = Math.signum(stiffness);
-    negativeAcross += stiffness < 0 ? 1 : 0;
-  }
-
-  /** Adds what a force at a node with an arm does to every turn between the node and the clamp. */
-  private void push(RodState state, int node, double[] arm, double[] force, int c) {
-    if (node < 0) {
-      return;
+  private void addLine(RodState state, LineForces lines, int i, Tangent tangent) {
+    LoadSet.MeshLine line = lines.lines.get(i);
+    if (ofLine[i] == null) {
+      LineReach reach = new LineReach(mesh, line);
+      ofLine[i] = new LineColumn[3];
+      Arrays.setAll(ofLine[i], k -> new LineColumn(mesh, line, reach));
     }
-    addCross(rightNode[c], node, arm, force);
-    for (int e = node; e >= 0; e = mesh.parent[e]) {
-      double w = mesh.h[e] / 2;
-      int p = mesh.parent[e];
-      for (int g = 0; g < 2; g++) {
-        int f = 18 * e + 9 * g;
-        double tx = state.frame[f + 2];
-        double ty = state.frame[f + 5];
-        double tz = state.frame[f + 8];
-        double x = w * (ty * force[2] - tz * force[1]);
-        double y = w * (tz * force[0] - tx * force[2]);
-        double z = w * (tx * force[1] - ty * force[0]);
-        double[] n = Shape.N[g];
-        add(rightMiddle[c], e, n[1], x, y, z);
-        add(rightNode[c], e, n[2], x, y, z);
-        if (p >= 0) {
-          add(rightNode[c], p, n[0], x, y, z);
-        }
-      }
-      if (p >= 0 && mesh.offset[e] != null) {
-        addCross(rightNode[c], p, state.link(e), force);
+    double[] d = lines.direction[i];
+    double stiffness = lines.tension[i] / lines.length[i];
+    if (stiffness != 0) {
+      double[] across = square(d);
+      double[][] both = {across, Mat3.cross(d, across)};
+      double size = Math.sqrt(Math.abs(stiffness));
+      for (int k = 0; k < 2; k++) {
+        double[] force = {size * both[k][0], size * both[k][1], size * both[k][2]};
+        diagonal[columns] = Math.signum(stiffness);
+        negativeAcross += stiffness < 0 ? 1 : 0;
+        column[columns] = ofLine[i][k];
+        column[columns++].form(state, lines.arm[2 * i], lines.arm[2 * i + 1], force, tangent);
       }
     }
-  }
-
-  private static void addCross(double[] out, int node, double[] arm, double[] force) {
-    double[] turn = Mat3.cross(arm, force);
-    add(out, node, 1, turn[0], turn[1], turn[2]);
-  }
-
-  private static void add(double[] out, int node, double factor, double x, double y, double z) {
-    out[3 * node] += factor * x;
-    out[3 * node + 1] += factor * y;
-    out[3 * node + 2] += factor * z;
+    if (line.byLength()) {
+      alongOf[i] = columns;
+      diagonal[columns] = line.compliance();
+      column[columns] = ofLine[i][2];
+      column[columns++].form(state, lines.arm[2 * i], lines.arm[2 * i + 1], d, tangent);
+    }
   }
 
   private static double[] square(double[] d) {
@@ -143,26 +104,17 @@ final class LineCoupling {
     return new double[] {out[0] / norm, out[1] / norm, out[2] / norm};
   }
 
-  private double product(int c, double[] atNode, double[] atMiddle) {
-    double sum = 0;
-    double[] n = rightNode[c];
-    double[] m = rightMiddle[c];
-    for (int k = 0; k < n.length; k++) {
-      sum += n[k] * atNode[k] + m[k] * atMiddle[k];
-    }
-    return sum;
-  }
-
   /**
-   * Corrects the answer of the tree part for the lines.
+   * Corrects a right side of the tree part, between the two halves of its solution, for the lines.
    *
-   * @param atNode turns at the nodes from the tree part alone, written over
-   * @param atMiddle turns at the middles likewise
+   * @param atNode reduced right side at the nodes, written over
+   * @param atMiddle reduced right side at the middles likewise
+   * @param lines the lines
    * @param tensionStep receives the change of tension of each line [N]
    */
   void correct(double[] atNode, double[] atMiddle, LineForces lines, double[] tensionStep) {
     for (int c = 0; c < columns; c++) {
-      unknown[c] = product(c, atNode, atMiddle);
+      unknown[c] = column[c].product(atNode, atMiddle);
     }
     for (int i = 0; i < alongOf.length; i++) {
       if (alongOf[i] >= 0) {
@@ -171,16 +123,15 @@ final class LineCoupling {
     }
     small.solve(unknown);
     for (int c = 0; c < columns; c++) {
-      double y = unknown[c];
-      double[] n = answerNode[c];
-      double[] m = answerMiddle[c];
-      for (int k = 0; k < n.length; k++) {
-        atNode[k] -= y * n[k];
-        atMiddle[k] -= y * m[k];
-      }
+      column[c].subtract(unknown[c], atNode, atMiddle);
     }
     for (int i = 0; i < alongOf.length; i++) {
       tensionStep[i] = alongOf[i] >= 0 ? -unknown[alongOf[i]] : 0;
     }
+  }
+
+  /** How far the ends of a line of given length come together per tension [m/N]. */
+  double givePerTension(int line) {
+    return alongOf[line] < 0 ? 0 : give[alongOf[line]];
   }
 }

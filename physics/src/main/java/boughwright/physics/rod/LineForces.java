@@ -9,6 +9,9 @@ import java.util.List;
  * <p>A line with a given tension keeps it; one with a given length has the tension as an unknown.
  */
 final class LineForces {
+  /** Lengths that agree to this part are the same. */
+  private static final double ROUNDING = 1e-13;
+
   final List<LoadSet.MeshLine> lines;
 
   /** Tension of each line [N], shape (lines). */
@@ -20,6 +23,9 @@ final class LineForces {
   /** Direction from end a to end b, shape (lines)(3). */
   final double[][] direction;
 
+  /** Lines of given length let go because they would have to push, shape (lines). */
+  private final boolean[] released;
+
   /** Arms from node to end in space [m], shape (lines, ends a and b)(3). */
   final double[][] arm;
 
@@ -29,6 +35,7 @@ final class LineForces {
     length = new double[lines.size()];
     direction = new double[lines.size()][3];
     arm = new double[2 * lines.size()][3];
+    released = new boolean[lines.size()];
     for (int i = 0; i < lines.size(); i++) {
       if (!lines.get(i).byLength()) {
         this.tension[i] = lines.get(i).value();
@@ -74,10 +81,40 @@ final class LineForces {
     return length[i] - line.value() - line.compliance() * tension[i];
   }
 
-  /** Whether a line pulls: tight, or longer than its given length. */
+  /** Whether a line pulls: tight, or longer than its given length, and not let go. */
   boolean pulls(int i) {
-    return lines.get(i).byLength()
-        ? tension[i] > 0 || length[i] >= lines.get(i).value() * (1 - 1e-13)
-        : tension[i] > 0;
+    if (!lines.get(i).byLength()) {
+      return tension[i] > 0;
+    }
+    return !released[i] && (tension[i] > 0 || length[i] >= lines.get(i).value() * (1 - ROUNDING));
+  }
+
+  /**
+   * Lets the line go that a step would make push the most.
+   *
+   * @param step change of the tension of each line of given length [N]
+   * @return whether there was one; the step is then void
+   */
+  boolean release(double[] step) {
+    int worst = -1;
+    double push = 0;
+    for (int i = 0; i < step.length; i++) {
+      if (lines.get(i).byLength() && tension[i] + step[i] < push) {
+        push = tension[i] + step[i];
+        worst = i;
+      }
+    }
+    if (worst >= 0) {
+      tension[worst] = 0;
+      released[worst] = true;
+    }
+    return worst >= 0;
+  }
+
+  /** Takes hold again of lines that were let go and are too long as they lie now. */
+  void takeUp() {
+    for (int i = 0; i < released.length; i++) {
+      released[i] &= length[i] <= lines.get(i).value() * (1 + ROUNDING);
+    }
   }
 }

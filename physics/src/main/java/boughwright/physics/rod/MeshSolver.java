@@ -39,12 +39,17 @@ final class MeshSolver {
     forces.run(weights, noLines);
     NodeTerms nodes = new NodeTerms(mesh);
     nodes.gather(rest, weights, noLines, forces);
-    double[] moments = Statics.balancing(rest, forces, nodes);
-    for (int k = 0; k < moments.length; k += 3) {
-      double[] m = Mat3.applyTransposed(rest.frame, 3 * k, Mat3.slice(moments, k));
-      double[] strain = mesh.law[k / 3].strainUnder(m[0], m[1], m[2]);
-      for (int j = 0; j < 3; j++) {
-        mesh.rest[k + j] -= strain[j];
+    double[] atEnd = new double[3 * mesh.count];
+    double[] atStart = new double[3 * mesh.count];
+    Statics.run(rest, forces, nodes, atEnd, atStart);
+    for (int e = 0; e < mesh.count; e++) {
+      double[][] moments = Statics.atGaussPoints(rest, forces, atEnd, e);
+      for (int g = 0; g < 2; g++) {
+        double[] m = Mat3.applyTransposed(rest.frame, 18 * e + 9 * g, moments[g]);
+        double[] strain = mesh.law[2 * e + g].strainUnder(m[0], m[1], m[2]);
+        for (int k = 0; k < 3; k++) {
+          mesh.rest[6 * e + 3 * g + k] -= strain[k];
+        }
       }
     }
   }

@@ -8,8 +8,13 @@ package boughwright.physics.rod;
  * {@link #minimise} goes down in energy to a stable one, and needs every line held by tension.
  */
 final class Newton {
+  static final String ENDS_MEET = "a line has no length left: its two ends have come together";
+
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
+
+  /** A change of tension that moves the ends by no more than this part of the line is none [1]. */
+  private static final double NO_MOVE = 1e-12;
 
   /** Largest turn of one iteration [rad]. */
   private static final double LONGEST_STEP = 1.5;
@@ -71,9 +76,10 @@ final class Newton {
     double first;
     double later;
     int worst;
+    int moves;
 
     void step(double size, int element) {
-      if (iterations++ == 0) {
+      if (moves++ == 0) {
         first = size;
         worst = element;
       } else {
@@ -104,31 +110,36 @@ final class Newton {
    */
   Report correct(RodState state, LineForces lines, LoadSet loads, int most, double longestFirst) {
     Log log = new Log();
+    lines.lay(state);
     while (log.iterations < most) {
-      lines.lay(state);
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       if (!formAt(state, lines, loads, 0, log)) {
-        return log.end("the tangent is singular");
+        return log.end("nothing gives way to a line: it pulls straight along the rods");
       }
       if (!loads.hasPotential()) {
         log.forgetStability();
       }
-      double size = solveStep(lines, log);
+      solveStep(lines, log);
+      if (lines.release(tensionStep)) {
+        continue;
+      }
+      double size = logStep(log);
       if (!Double.isFinite(size)) {
         return log.end("a step has no size");
       }
-      if (log.iterations == 1 && size > longestFirst) {
+      if (log.moves == 1 && size > longestFirst) {
         return log.end("the step is too long");
       }
       double part = Math.min(1, LONGEST_STEP / size);
       held.copyFrom(state);
       state.move(held, atNode, atMiddle, part);
       boolean changed = moveTensions(lines, part);
-      if (size < SETTLED && !changed) {
-        lines.lay(state);
-        return log.end(looseEnds(lines) ? "a line is longer than its given length" : "");
+      lines.lay(state);
+      lines.takeUp();
+      if (size < SETTLED && !changed && !isTooLong(lines)) {
+        return log.end("");
       }
     }
     return log.end("the iteration does not settle");
@@ -142,7 +153,7 @@ final class Newton {
     double energy = Energy.of(state, loads, lines, response);
     while (log.iterations < MOST_ITERATIONS) {
       if (hasNoLength(lines)) {
-        return log.end("a line has no length left: its two ends have come together");
+        return log.end(ENDS_MEET);
       }
       stiffening = stiffening < 1e-3 ? 0 : stiffening / 8;
       while (!formAt(state, lines, loads, stiffening, log) || log.unstable > 0) {
@@ -151,7 +162,8 @@ final class Newton {
           return log.end("no way down in energy was found");
         }
       }
-      double size = solveStep(lines, log);
+      solveStep(lines, log);
+      double size = logStep(log);
       double slope = slope();
       if (!Double.isFinite(size)) {
         return log.end("a step has no size");
@@ -189,10 +201,16 @@ final class Newton {
     return unstable >= 0;
   }
 
-  private double solveStep(LineForces lines, Log log) {
+  private void solveStep(LineForces lines, Log log) {
+    log.iterations++;
     tangent.descent(atNode, atMiddle);
-    tangent.solve(atNode, atMiddle);
+    tangent.reduce(atNode, atMiddle);
     coupling.correct(atNode, atMiddle, lines, tensionStep);
+    tangent.finish(atNode, atMiddle);
+  }
+
+  /** The largest turn of the step. */
+  private double logStep(Log log) {
     double most = 0;
     int element = 0;
     for (int e = 0; e < mesh.count; e++) {
@@ -223,15 +241,17 @@ final class Newton {
     boolean changed = false;
     for (int i = 0; i < tensionStep.length; i++) {
       if (lines.lines.get(i).byLength()) {
-        double next = lines.tension[i] + part * tensionStep[i];
-        changed |= next < 0 || Math.abs(tensionStep[i]) > SETTLED * lines.tension[i];
-        lines.tension[i] = Math.max(0, next);
+        double change = Math.abs(tensionStep[i]);
+        changed |=
+            change > SETTLED * lines.tension[i]
+                && change * coupling.givePerTension(i) > NO_MOVE * lines.length[i];
+        lines.tension[i] = Math.max(0, lines.tension[i] + part * tensionStep[i]);
       }
     }
     return changed;
   }
 
-  private static boolean looseEnds(LineForces lines) {
+  private static boolean isTooLong(LineForces lines) {
     for (int i = 0; i < lines.lines.size(); i++) {
       if (lines.lines.get(i).byLength() && lines.excess(i) > 1e-7 * lines.lines.get(i).value()) {
         return true;

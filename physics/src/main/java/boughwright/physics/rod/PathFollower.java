@@ -23,6 +23,11 @@ final class PathFollower {
 
   private static final int MOST_ITERATIONS = 12;
 
+  /**
+   * A line this much shorter than at rest, where steps shrink to nothing, is drawn in whole [1].
+   */
+  private static final double NO_LENGTH = 0.02;
+
   private final MeshSolver solver;
   final RodState state;
   private LineForces lines;
@@ -100,15 +105,27 @@ final class PathFollower {
         step *= report.firstStep() < 0.5 * LONGEST_STEP ? 2 : 1;
         continue;
       }
-      unstable = report.converged() ? Math.max(0, report.unstable()) : unstable;
+      unstable = Math.max(0, report.converged() ? report.unstable() : report.unstableOnTheWay());
       boolean tooLong = report.firstStep() > LONGEST_STEP && report.unstableOnTheWay() == 0;
       step *= tooLong ? Math.min(0.5, 0.8 * LONGEST_STEP / report.firstStep()) : 0.5;
       if (step < SHORTEST) {
-        String reason =
-            report.converged() ? "beyond this load it jumps or falls away" : report.reason();
-        return new Arrival(false, stage, part, iterations, unstable, report.worst(), reason);
+        return new Arrival(
+            false, stage, part, iterations, unstable, report.worst(), reason(report, unstable));
       }
     }
     return new Arrival(true, stage, 1, iterations, 0, 0, "");
+  }
+
+  private String reason(Newton.Report report, int unstable) {
+    lines.lay(state);
+    for (int i = 0; i < lines.tension.length; i++) {
+      double atRest = LineForces.distance(solver.rest, lines.lines.get(i));
+      if (lines.tension[i] > 0 && lines.length[i] < NO_LENGTH * atRest) {
+        return Newton.ENDS_MEET;
+      }
+    }
+    return report.converged() || unstable > 0
+        ? "beyond this load it jumps or falls away"
+        : report.reason();
   }
 }

@@ -63,6 +63,7 @@ public final class RodSolver {
     private RodState state;
     private LineForces lines;
     private RodStatus status;
+    private int iterations;
 
     Level(MeshSolver solver) {
       this.solver = solver;
@@ -85,6 +86,7 @@ public final class RodSolver {
       }
       PathFollower follower = new PathFollower(solver);
       PathFollower.Arrival arrival = follower.run();
+      iterations += arrival.iterations();
       state = follower.state;
       lines = follower.lines();
       status = status(arrival);
@@ -96,6 +98,7 @@ public final class RodSolver {
       state.copyFrom(solver.rest);
       lines = new LineForces(last.lines, new double[last.lines.size()]);
       Newton.Report report = solver.newton.minimise(state, lines, last);
+      iterations += report.iterations();
       status = status(arrival(report));
     }
 
@@ -112,6 +115,7 @@ public final class RodSolver {
 
     /** Starts from the answer on a coarser mesh; follows the loads again if that does not hold. */
     void refine(Level coarse, RodOptions.Route route) {
+      iterations = coarse.iterations;
       if (!coarse.holds()) {
         follow(route);
         return;
@@ -121,6 +125,7 @@ public final class RodSolver {
       lines = new LineForces(last.lines, coarse.lines.tension);
       Newton.Report report =
           solver.newton.correct(state, lines, last, 12, Double.POSITIVE_INFINITY);
+      iterations += report.iterations();
       status = status(arrival(report));
       boolean near = report.firstStep() + report.laterSteps() < 0.3;
       if (!report.converged() || report.unstable() != 0 || !near) {
@@ -142,7 +147,7 @@ public final class RodSolver {
           some ? mesh.span[e] : 0,
           some ? mesh.from[e] + mesh.h[e] : 0,
           arrival.reason(),
-          arrival.iterations());
+          iterations);
     }
 
     RodSolution solution(RodSolution.Error error) {

@@ -14,7 +14,7 @@ package boughwright.physics.rod;
  * @param span the span that moved most when it failed
  * @param s where on it [m]
  * @param reason why it failed; empty when it holds
- * @param iterations Newton steps in all
+ * @param iterations Newton steps in all, over all meshes
  */
 public record RodStatus(
     boolean converged,

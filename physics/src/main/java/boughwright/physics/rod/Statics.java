@@ -44,38 +44,28 @@ final class Statics {
   }
 
   /**
-   * Moments at the Gauss points that balance the forces exactly on the mesh, so that the first
-   * variation is zero.
+   * The moments at the Gauss points of an element that balance its load exactly as the elements see
+   * it: tested with their shape functions of the middle and of the end.
    *
-   * @return moments [N m, space], shape (count, 2, 3)
+   * @param atEnd moments through the ends of the elements, from {@link #run}
+   * @return moment at each Gauss point [N m, space], shape (2)(3)
    */
-  static double[] balancing(RodState state, ForceSweep forces, NodeTerms nodes) {
-    RodMesh mesh = state.mesh;
-    double[] out = new double[6 * mesh.count];
-    double[] atNode = new double[3 * mesh.count];
-    for (int k = 0; k < atNode.length; k++) {
-      atNode[k] = -nodes.gradient[k];
+  static double[][] atGaussPoints(RodState state, ForceSweep forces, double[] atEnd, int e) {
+    double h = state.mesh.h[e];
+    double[][] out = new double[2][3];
+    double[][] turn = new double[2][];
+    for (int g = 0; g < 2; g++) {
+      int f = 18 * e + 9 * g;
+      double[] t = {state.frame[f + 2], state.frame[f + 5], state.frame[f + 8]};
+      turn[g] = Mat3.cross(t, Mat3.slice(forces.through, 6 * e + 3 * g));
     }
-    double[][] n = Shape.N;
-    double slope = Shape.D[0][1];
-    for (int e = mesh.count - 1; e >= 0; e--) {
-      double w = mesh.h[e] / 2;
-      double[][] turn = new double[2][];
-      for (int g = 0; g < 2; g++) {
-        int f = 18 * e + 9 * g;
-        double[] t = {state.frame[f + 2], state.frame[f + 5], state.frame[f + 8]};
-        turn[g] = Mat3.cross(t, Mat3.slice(forces.through, 6 * e + 3 * g));
-      }
-      for (int k = 0; k < 3; k++) {
-        double mean = atNode[3 * e + k] + w * (n[0][2] * turn[0][k] + n[1][2] * turn[1][k]);
-        double half = w * n[0][1] * (turn[0][k] + turn[1][k]) / slope;
-        out[6 * e + k] = mean + half;
-        out[6 * e + 3 + k] = mean - half;
-        if (mesh.parent[e] >= 0) {
-          atNode[3 * mesh.parent[e] + k] +=
-              mean + w * (n[0][0] * turn[0][k] + n[1][0] * turn[1][k]);
-        }
-      }
+    for (int k = 0; k < 3; k++) {
+      double middle = h / 2 * (Shape.N[0][1] * turn[0][k] + Shape.N[1][1] * turn[1][k]);
+      double end = h / 2 * (Shape.N[0][2] * turn[0][k] + Shape.N[1][2] * turn[1][k]);
+      // slopes of the middle shape function are opposite, those of the end's sum to 2
+      double fall = 2 * middle / Shape.D[0][1];
+      out[1][k] = atEnd[3 * e + k] + end - Shape.D[0][2] * fall / 2;
+      out[0][k] = out[1][k] + fall;
     }
     return out;
   }

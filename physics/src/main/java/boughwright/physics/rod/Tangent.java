@@ -105,22 +105,10 @@ final class Tangent {
     }
     int f = PER_ELEMENT * e;
     negative += Sym3.invert(own, 0, factors, f + NODE_INVERSE);
-    double[] c = blocks.startEnd;
-    for (int j = 0; j < 3; j++) {
-      // TO_PARENT = inverse * startEnd^T
-      Sym3.apply(
-          factors,
-          f + NODE_INVERSE,
-          c[3 * j],
-          c[3 * j + 1],
-          c[3 * j + 2],
-          factors,
-          f + TO_PARENT + j,
-          3);
-    }
+    Sym3.timesTransposed(factors, f + NODE_INVERSE, blocks.startEnd, factors, f + TO_PARENT);
     int p = mesh.parent[e];
     if (p >= 0) {
-      Sym3.subtractReduced(blocks.startStart, c, factors, f + TO_PARENT);
+      Sym3.subtractReduced(blocks.startStart, blocks.startEnd, factors, f + TO_PARENT);
       for (int k = 0; k < 6; k++) {
         nodeBlock[6 * p + k] += blocks.startStart[k];
       }
@@ -128,39 +116,59 @@ final class Tangent {
   }
 
   /**
-   * Solves the factorised system.
+   * Brings a right side from the tips to the base: the first half of a solution.
    *
-   * @param atNode right side at the nodes, written over with the turns there, shape (count, 3)
-   * @param atMiddle right side at the middles, written over likewise, shape (count, 3)
+   * @param atNode right side at the nodes, written over, shape (count, 3)
+   * @param atMiddle right side at the middles, not changed, shape (count, 3)
    */
-  void solve(double[] atNode, double[] atMiddle) {
+  void reduce(double[] atNode, double[] atMiddle) {
     for (int e = mesh.count - 1; e >= 0; e--) {
-      int f = PER_ELEMENT * e;
-      int i = 3 * e;
-      double mx = atMiddle[i];
-      double my = atMiddle[i + 1];
-      double mz = atMiddle[i + 2];
-      subtractTransposed(f + TO_END, mx, my, mz, atNode, i);
-      int p = 3 * mesh.parent[e];
-      if (p >= 0) {
-        subtractTransposed(f + TO_START, mx, my, mz, atNode, p);
-        subtractTransposed(f + TO_PARENT, atNode[i], atNode[i + 1], atNode[i + 2], atNode, p);
-      }
+      reduce(e, atNode, atMiddle);
     }
+  }
+
+  /** Takes one element out of a right side; everything beyond it must be out. */
+  void reduce(int e, double[] atNode, double[] atMiddle) {
+    int f = PER_ELEMENT * e;
+    int i = 3 * e;
+    double mx = atMiddle[i];
+    double my = atMiddle[i + 1];
+    double mz = atMiddle[i + 2];
+    subtractTransposed(f + TO_END, mx, my, mz, atNode, i);
+    int p = 3 * mesh.parent[e];
+    if (p >= 0) {
+      subtractTransposed(f + TO_START, mx, my, mz, atNode, p);
+      subtractTransposed(f + TO_PARENT, atNode[i], atNode[i + 1], atNode[i + 2], atNode, p);
+    }
+  }
+
+  /** Divides what a reduced right side has at the node of an element by its pivot. */
+  void scale(int e, double[] atNode, double[] out) {
+    int i = 3 * e;
+    int f = PER_ELEMENT * e + NODE_INVERSE;
+    Sym3.apply(factors, f, atNode[i], atNode[i + 1], atNode[i + 2], out, i, 1);
+  }
+
+  /** Divides what a right side has in the middle of an element by its pivot. */
+  void scaleMiddle(int e, double[] atMiddle, double[] out) {
+    int i = 3 * e;
+    int f = PER_ELEMENT * e + MIDDLE_INVERSE;
+    Sym3.apply(factors, f, atMiddle[i], atMiddle[i + 1], atMiddle[i + 2], out, i, 1);
+  }
+
+  /**
+   * Goes from the base to the tips: the second half of a solution.
+   *
+   * @param atNode reduced right side at the nodes, written over with the turns there
+   * @param atMiddle right side at the middles, written over likewise
+   */
+  void finish(double[] atNode, double[] atMiddle) {
     for (int e = 0; e < mesh.count; e++) {
       int f = PER_ELEMENT * e;
       int i = 3 * e;
       int p = 3 * mesh.parent[e];
-      Sym3.apply(factors, f + NODE_INVERSE, atNode[i], atNode[i + 1], atNode[i + 2], atNode, i, 1);
-      Sym3.apply(
-          factors,
-          f + MIDDLE_INVERSE,
-          atMiddle[i],
-          atMiddle[i + 1],
-          atMiddle[i + 2],
-          atMiddle,
-          i,
-          1);
+      scale(e, atNode, atNode);
+      scaleMiddle(e, atMiddle, atMiddle);
       if (p >= 0) {
         subtract(f + TO_PARENT, atNode, p, atNode, i);
         subtract(f + TO_START, atNode, p, atMiddle, i);
@@ -184,15 +192,6 @@ final class Tangent {
     out[o] -= a[m] * x + a[m + 3] * y + a[m + 6] * z;
     out[o + 1] -= a[m + 1] * x + a[m + 4] * y + a[m + 7] * z;
     out[o + 2] -= a[m + 2] * x + a[m + 5] * y + a[m + 8] * z;
-  }
-
-  /** The largest entry of the first variation [N m]. */
-  double gradientNorm() {
-    double most = 0;
-    for (int k = 0; k < nodeGradient.length; k++) {
-      most = Math.max(most, Math.max(Math.abs(nodeGradient[k]), Math.abs(middleGradient[k])));
-    }
-    return most;
   }
 
   /** Sets both right sides to the first variation with its sign turned. */

@@ -14,11 +14,18 @@ final class ShootingPose {
    *
    * @param position [m]
    * @param tangent along the limb [1]
+   * @param across the section's first axis [1]
    * @param force through the section [N, space]
    * @param moment through the section [N m, space]
    * @param bending added curvature of bending [1/m]
    */
-  record Section(Point3 position, Vector3 tangent, Vector3 force, Vector3 moment, double bending) {}
+  record Section(
+      Point3 position,
+      Vector3 tangent,
+      Vector3 across,
+      Vector3 force,
+      Vector3 moment,
+      double bending) {}
 
   private record Piece(double to, DenseOutputModel path) {}
 
@@ -62,6 +69,7 @@ final class ShootingPose {
     return new Section(
         new Point3(y[0], y[1], y[2]),
         ShootingTree.vector(y, 9),
+        ShootingTree.vector(y, 3),
         ShootingTree.vector(y, 12),
         moment,
         Math.hypot(m1, m2) / ei);

@@ -29,13 +29,24 @@ final class ShootingTree {
   private static final double SETTLED = 1e-10;
   private static final double PERTURBATION = 1e-6;
 
+  /** Curvature of the stress-free shape [rad/m, section frame]. */
+  interface RestCurvature {
+    Vector3 at(int limb, double s);
+  }
+
   private final RodCase rods;
+  private final RestCurvature curvature;
   private final int limbs;
   private final double scaleForce;
   private final double scaleLength;
 
   ShootingTree(RodCase rods) {
+    this(rods, (limb, s) -> rods.limbs().get(limb).curvature());
+  }
+
+  ShootingTree(RodCase rods, RestCurvature curvature) {
     this.rods = rods;
+    this.curvature = curvature;
     limbs = rods.limbs().size();
     double force = 1e-30;
     for (RodCase.Pull pull : rods.pulls()) {
@@ -178,9 +189,10 @@ final class ShootingTree {
           Vector3 m = vector(y, 15);
           double ei = bendingStiffness(limb, s);
           double gj = 2 * limb.wood().shear() / limb.wood().moe() * ei;
-          double u1 = limb.curvature().x() + m.dot(d1) / ei;
-          double u2 = limb.curvature().y() + m.dot(d2) / ei;
-          double u3 = limb.curvature().z() + m.dot(d3) / gj;
+          Vector3 rest = curvature.at(i, s);
+          double u1 = rest.x() + m.dot(d1) / ei;
+          double u2 = rest.y() + m.dot(d2) / ei;
+          double u3 = rest.z() + m.dot(d3) / gj;
           double[] out = new double[18];
           put(out, 0, d3);
           put(out, 3, d2.times(u3).minus(d3.times(u2)));

@@ -90,8 +90,9 @@ class TangentTest {
     double[] solve(double[] right, double[] tensionStep) {
       double[] atNode = Arrays.copyOfRange(right, 0, size / 2);
       double[] atMiddle = Arrays.copyOfRange(right, size / 2, size);
-      tangent.solve(atNode, atMiddle);
+      tangent.reduce(atNode, atMiddle);
       coupling.correct(atNode, atMiddle, lines, tensionStep);
+      tangent.finish(atNode, atMiddle);
       double[] out = Arrays.copyOf(atNode, size);
       System.arraycopy(atMiddle, 0, out, size / 2, size / 2);
       return out;

@@ -43,9 +43,11 @@ final class BendJson {
     if (holds) {
       pose(trial, node);
       tried.apex().ifPresent(apex -> node.set("apex", apex(tried, apex)));
-      node.set("error_estimate", TrialJson.errors(trial.error()));
+      node.set("error_estimate", TrialJson.errors(trial));
     } else {
-      node.put("unstable_modes", trial.outcome().unstableModes());
+      if (trial.outcome().unstableModes() > 0) {
+        node.put("unstable_modes", trial.outcome().unstableModes());
+      }
       node.put("reason", trial.outcome().where());
     }
     limits.ifPresent(species -> node.set("limits", Published.json(species)));

@@ -41,7 +41,11 @@ import picocli.CommandLine.Parameters;
       "Lines under tension fly: wear eye protection."
     })
 final class BendVerb extends Verb {
-  @Parameters(paramLabel = "FILE", arity = "0..*", description = "A tree file, NAME.tree.json.")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "A tree file, NAME.tree.json.")
   private List<String> files;
 
   @Option(

@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import java.io.PrintWriter;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 
 /** The program: {@code java -jar boughwright.jar VERB}. */
 public final class Boughwright {
   private Boughwright() {}
 
-  /** Runs one command and leaves the process with its exit code. */
+  /** Runs one command, in the same words everywhere, and leaves with its exit code. */
   public static void main(String[] args) {
+    Locale.setDefault(Locale.ROOT);
     System.exit(run(Console.ofProcess(), List.of(args)));
   }
 
@@ -34,8 +37,8 @@ public final class Boughwright {
     line.addSubcommand(new ViewVerb(console));
     line.setExpandAtFiles(false);
     line.setPosixClusteredShortOptionsAllowed(false);
-    line.setOut(new java.io.PrintWriter(console.out(), true));
-    line.setErr(new java.io.PrintWriter(console.err(), true));
+    line.setOut(new PrintWriter(console.out(), true));
+    line.setErr(new PrintWriter(console.err(), true));
     line.setParameterExceptionHandler(handler);
     line.setExecutionExceptionHandler(handler);
     line.setUsageHelpWidth(TextPage.WIDTH);

@@ -29,7 +29,7 @@ final class BranchJson {
       node.put("force_N", number(pull.force()));
       node.put("tip_in_mm", number(1000 * pull.tipIn()));
       pull.trial().peak().ifPresent(peak -> node.set("peak", TrialJson.peak(peak)));
-      node.set("error_estimate", TrialJson.errors(pull.trial().error()));
+      node.set("error_estimate", TrialJson.errors(pull.trial()));
     } else {
       node.put("reason", pull.trial().outcome().where());
     }

@@ -11,6 +11,9 @@ import java.util.Optional;
 
 /** The answer for one plain branch, for a person. */
 final class BranchText {
+  /** Nearer than this is shown as no distance [m]. */
+  private static final double NOTHING = 5e-5;
+
   private BranchText() {}
 
   static String of(TipPull pull, Species species) {
@@ -34,8 +37,8 @@ final class BranchText {
     page.heading("Bent hardest");
     double from = peak.along() * pull.branch().length();
     page.inner(
-        Shown.millimetres(from)
-            + " from where it is held, stretched on top, bending moment "
+        (from < NOTHING ? "Where it is held" : Shown.millimetres(from) + " from where it is held")
+            + ", stretched on top, bending moment "
             + Shown.newtonMetres(peak.moment())
             + ".");
     Published.write(page, "bending strain there", peak.bendingStrain(), Optional.of(species));

@@ -31,7 +31,11 @@ import picocli.CommandLine.Parameters;
       "Exit code 2 if any file has a fault."
     })
 final class CheckVerb extends Verb {
-  @Parameters(paramLabel = "FILE", arity = "0..*", description = "Tree files, NAME.tree.json.")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "Tree files, NAME.tree.json.")
   private List<String> files;
 
   CheckVerb(Console console) {

@@ -2,8 +2,10 @@
 package boughwright.viewer.command;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -54,7 +56,10 @@ final class JsonAnswer {
   /** The answer as text that ends with a line break. */
   static String text(JsonNode node) {
     DefaultPrettyPrinter printer =
-        new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
+        new DefaultPrettyPrinter(
+                PrettyPrinter.DEFAULT_SEPARATORS.withObjectFieldValueSpacing(
+                    Separators.Spacing.AFTER))
+            .withObjectIndenter(new DefaultIndenter("  ", "\n"));
     try {
       return MAPPER.writer(printer).writeValueAsString(node) + "\n";
     } catch (JsonProcessingException e) {

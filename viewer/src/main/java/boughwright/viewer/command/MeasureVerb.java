@@ -9,6 +9,7 @@ import boughwright.modeller.problem.Problem;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -34,7 +35,11 @@ import picocli.CommandLine.Parameters;
     },
     footer = "Example: java -jar boughwright.jar measure larch.csv -o larch.tree.json")
 final class MeasureVerb extends Verb {
-  @Parameters(paramLabel = "SHEET.csv", arity = "0..*", description = "The tape sheet.")
+  @Parameters(
+      paramLabel = "SHEET.csv",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "The tape sheet.")
   private List<String> files;
 
   @Option(
@@ -74,7 +79,7 @@ final class MeasureVerb extends Verb {
     }
     String name = sheet.getFileName().toString();
     for (String end : List.of(".sheet.csv", ".csv", ".tsv", ".txt")) {
-      if (name.toLowerCase(java.util.Locale.ROOT).endsWith(end)) {
+      if (name.toLowerCase(Locale.ROOT).endsWith(end)) {
         name = name.substring(0, name.length() - end.length());
         break;
       }

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 
 /** Places to write to, looked at before anything is computed. */
 final class OutputFile {
@@ -26,7 +27,7 @@ final class OutputFile {
    */
   static Path forPicture(String name, Path input) throws InputException {
     Path file = place(name, input);
-    if (!name.toLowerCase(java.util.Locale.ROOT).endsWith(".png")) {
+    if (!name.toLowerCase(Locale.ROOT).endsWith(".png")) {
       throw refused(name, "no-png-name", "pictures are written as PNG", "End the name with .png");
     }
     if (Files.exists(file) && !isPictureOrEmpty(file)) {
@@ -49,7 +50,7 @@ final class OutputFile {
    */
   static Path forTree(String name, Path input, boolean replace) throws InputException {
     Path file = place(name, input);
-    if (!name.toLowerCase(java.util.Locale.ROOT).endsWith(".tree.json")) {
+    if (!name.toLowerCase(Locale.ROOT).endsWith(".tree.json")) {
       throw refused(
           name, "no-tree-name", "tree files are called NAME.tree.json", "End it with .tree.json");
     }

@@ -7,7 +7,9 @@ import boughwright.modeller.problem.Problem;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds the wood a person names. */
 final class SpeciesChoice {
@@ -34,8 +36,28 @@ final class SpeciesChoice {
       throw refused(
           where, "several-species", quoted + " may be one of " + found.size() + " woods", keys);
     }
+    List<String> near = table.suggest(name);
     throw refused(
-        where, "unknown-species", quoted + " is not in the table of woods", table.suggest(name));
+        where,
+        "unknown-species",
+        quoted + " is not in the table of woods",
+        near.isEmpty() ? holding(name, table) : near);
+  }
+
+  /** Keys of woods with a word in one of their names. */
+  private static List<String> holding(String word, SpeciesTable table) {
+    String low = word.strip().toLowerCase(Locale.ROOT);
+    return table.all().stream()
+        .filter(
+            wood ->
+                !low.isEmpty()
+                    && Stream.concat(
+                            Stream.of(wood.key(), wood.botanicalName()),
+                            wood.commonNames().stream())
+                        .anyMatch(name -> name.toLowerCase(Locale.ROOT).contains(low)))
+        .map(Species::key)
+        .limit(MOST_NAMED)
+        .toList();
   }
 
   private static InputException refused(

@@ -16,7 +16,7 @@ final class SpeciesText {
   static String list(List<Species> all) {
     TextPage page = new TextPage();
     page.words("Green clear stem wood, as published. A star marks a wood another stands in for.");
-    page.heading("");
+    page.blank();
     TextTable table = new TextTable(1).row("key", "MOE", "rupture", "crushing", "density");
     for (Species species : all) {
       table.row(

@@ -23,7 +23,11 @@ import picocli.CommandLine.Parameters;
       "          java -jar boughwright.jar species carpinus betulus"
     })
 final class SpeciesVerb extends Verb {
-  @Parameters(paramLabel = "NAME", arity = "0..*", description = "A wood; all of them without it.")
+  @Parameters(
+      paramLabel = "NAME",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "A wood; all of them without it.")
   private List<String> words;
 
   SpeciesVerb(Console console) {

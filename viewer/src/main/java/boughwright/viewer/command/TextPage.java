@@ -2,12 +2,19 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.problem.VisibleText;
+import java.util.regex.Pattern;
 
 /** Builds an answer for a terminal of {@value #WIDTH} columns; nothing hidden gets through. */
 final class TextPage {
   static final int WIDTH = 80;
 
   private static final int INDENT = 2;
+
+  /** Stands for a space that must not break; no visible text holds it. */
+  private static final char GLUE = '\u0000';
+
+  private static final Pattern UNIT =
+      Pattern.compile("([0-9]) (mm|%|Nm?|[GM]Pa|kg|kg/m3|pixels)(?![A-Za-z0-9])");
 
   private final StringBuilder text = new StringBuilder();
 
@@ -26,15 +33,19 @@ final class TextPage {
     return wrapped("- " + words, INDENT, INDENT + 2);
   }
 
+  TextPage blank() {
+    text.append('\n');
+    return this;
+  }
+
   /** An empty line, then a heading. */
   TextPage heading(String words) {
-    text.append('\n');
-    return words(words);
+    return blank().words(words);
   }
 
   /** An empty line, then a heading with a line under it. */
   TextPage title(String words) {
-    text.append('\n');
+    blank();
     int from = text.length();
     words(words);
     int longest = text.substring(from).lines().mapToInt(String::length).max().orElse(0);
@@ -50,17 +61,22 @@ final class TextPage {
   private TextPage wrapped(String words, int first, int rest) {
     StringBuilder line = new StringBuilder(" ".repeat(first));
     boolean empty = true;
-    for (String word : VisibleText.of(words.strip()).split(" +")) {
+    for (String word : glued(VisibleText.of(words.strip())).split(" +")) {
       if (!empty && length(line) + 1 + length(word) >= WIDTH) {
         text.append(line).append('\n');
         line = new StringBuilder(" ".repeat(rest));
         empty = true;
       }
-      line.append(empty ? "" : " ").append(word);
+      line.append(empty ? "" : " ").append(word.replace(GLUE, ' '));
       empty = false;
     }
     text.append(line).append('\n');
     return this;
+  }
+
+  /** Keeps a number and its unit on one line. */
+  private static String glued(String words) {
+    return UNIT.matcher(words).replaceAll("$1" + GLUE + "$2");
   }
 
   private static int length(CharSequence words) {

@@ -27,10 +27,14 @@ final class TrialJson {
     return node;
   }
 
-  static ObjectNode errors(TrialResult.ErrorEstimate error) {
+  /** The solver's own error; of tensions only where there is a line. */
+  static ObjectNode errors(TrialResult trial) {
+    TrialResult.ErrorEstimate error = trial.error();
     ObjectNode node = JsonAnswer.object();
     node.put("position_mm", number(1000 * error.position()));
-    node.put("tension_percent", number(100 * error.tension()));
+    if (!trial.lines().isEmpty()) {
+      node.put("tension_percent", number(100 * error.tension()));
+    }
     node.put("strain_percent", number(100 * error.strain()));
     return node;
   }

@@ -20,7 +20,7 @@ final class TrialText {
   static String place(Peak peak) {
     String where =
         peak.fromUnion().isPresent()
-            ? Shown.millimetres(peak.fromUnion().getAsDouble()) + " from its union"
+            ? Shown.millimetres(peak.fromUnion().getAsDouble()) + " from the union of its limb"
             : Shown.fixed(100 * peak.along(), 0) + " % along it";
     return "Segment "
         + peak.segment()
@@ -30,14 +30,14 @@ final class TrialText {
         + switch (peak.side()) {
           case "top" -> "top";
           case "underside" -> "the underside";
-          default -> "the " + peak.side() + " side";
+          default -> "the " + peak.side() + " side, seen from the front";
         };
   }
 
   /** Says plainly that there is nothing to show, and what to try. */
   static void noPose(TextPage page, Outcome outcome) {
     page.words(
-        outcome.converged()
+        outcome.converged() || outcome.unstableModes() > 0
             ? "The tree would not stay in this pose: it snaps over or falls away on the way."
             : "No pose was found in which the forces balance.");
     if (!outcome.where().isBlank()) {

@@ -22,7 +22,11 @@ final class UsageFaults {
   static List<Problem> of(ParameterException e) {
     CommandSpec spec = e.getCommandLine().getCommandSpec();
     if (e instanceof UnmatchedArgumentException unmatched) {
-      return unmatched.getUnmatched().stream().map(word -> unknown(spec, word)).toList();
+      boolean verbMissing = !spec.subcommands().isEmpty();
+      return unmatched.getUnmatched().stream()
+          .limit(verbMissing ? 1 : Long.MAX_VALUE)
+          .map(word -> unknown(spec, word))
+          .toList();
     }
     if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       return missing.getMissing().stream().map(UsageFaults::noValue).toList();

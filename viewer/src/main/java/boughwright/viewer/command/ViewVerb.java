@@ -38,7 +38,11 @@ import picocli.CommandLine.Parameters;
       "                                    --plan a --front 330"
     })
 final class ViewVerb extends Verb {
-  @Parameters(paramLabel = "FILE", arity = "0..*", description = "A tree file, NAME.tree.json.")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "A tree file, NAME.tree.json.")
   private List<String> files;
 
   @Option(
