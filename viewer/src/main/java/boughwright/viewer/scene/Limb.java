@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
@@ -45,6 +46,21 @@ record Limb(List<Integer> segments) {
       }
     }
     return Skeleton.NONE;
+  }
+
+  /** How many of its segments the cuts leave, the last one maybe in part. */
+  int count(Cutting kept) {
+    int count = 0;
+    for (int i : segments) {
+      if (kept.isGone(i)) {
+        break;
+      }
+      count++;
+      if (kept.left(i) < 1) {
+        break;
+      }
+    }
+    return count;
   }
 
   int first() {

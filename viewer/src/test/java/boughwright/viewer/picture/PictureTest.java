@@ -45,13 +45,17 @@ class PictureTest {
   private record Composed(BufferedImage image, List<ViewFrame> frames) {}
 
   private static Composed compose(Scene scene) {
+    return compose(scene, SIZE);
+  }
+
+  private static Composed compose(Scene scene, PictureSize size) {
     ViewAngle front = ViewAngle.level(scene.front());
     ViewAngle side = ViewAngle.level(scene.front() - Math.PI / 2);
     List<Arrangement.Wanted> views =
         List.of(
             new Arrangement.Wanted(front, "Front", ""), new Arrangement.Wanted(side, "Side", ""));
     try (SceneRenderer renderer = Graphics.open();
-        Page page = new Page(SIZE)) {
+        Page page = new Page(size)) {
       Heading heading = new Heading("tree", "about");
       List<ViewFrame> frames = new Composer(page, scene, heading, "note").compose(views, renderer);
       return new Composed(page.image(), frames);
@@ -131,6 +135,14 @@ class PictureTest {
     assertThat(frames.get(0).area().y() + a.project(SCENE.base()).y())
         .isCloseTo(frames.get(1).area().y() + b.project(SCENE.base()).y(), within(rounding));
     assertThat(frames.get(0).area().overlaps(frames.get(1).area())).isFalse();
+  }
+
+  @Test
+  void tallPage_hasItsViewsAboveEachOther() {
+    List<ViewFrame> frames = compose(SCENE, new PictureSize(700, 1400)).frames();
+    assertThat(frames.get(0).area().bottom()).isLessThan(frames.get(1).area().y());
+    assertThat(frames.get(0).camera().pixelsPerMetre())
+        .isEqualTo(frames.get(1).camera().pixelsPerMetre());
   }
 
   @Test

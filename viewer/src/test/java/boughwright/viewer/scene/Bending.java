@@ -6,6 +6,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
@@ -51,12 +52,12 @@ public final class Bending {
 
   /** A trial whose pose holds. */
   public TrialResult result(Plan plan) {
-    Kept kept = new Kept(skeleton, plan.cuts());
+    Cutting kept = new Cutting(skeleton, plan.cuts());
     List<SegmentTrial> trials = new ArrayList<>();
     for (int n = 0; n < skeleton.size(); n++) {
       int i = skeleton.outward(n);
       if (!kept.isGone(i)) {
-        trials.add(trial(i, kept.upTo(i)));
+        trials.add(trial(i, kept.left(i)));
       }
     }
     return new TrialResult(

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
@@ -130,12 +131,12 @@ class SceneTest {
   @Test
   void cut_takesWhatIsBeyondIt() {
     Skeleton skeleton = new Skeleton(HEDGE.tree());
-    Kept kept = new Kept(skeleton, List.of(new Spot("t4", 0.35)));
-    assertThat(kept.upTo(skeleton.indexOf("t4"))).isEqualTo(0.35);
+    Cutting kept = new Cutting(skeleton, List.of(new Spot("t4", 0.35)));
+    assertThat(kept.left(skeleton.indexOf("t4"))).isEqualTo(0.35);
     assertThat(kept.isGone(skeleton.indexOf("t5"))).isTrue();
     assertThat(kept.isGone(skeleton.indexOf("c1"))).as("branch beyond the cut").isTrue();
     assertThat(kept.isGone(skeleton.indexOf("c3"))).as("branch on what is gone").isTrue();
-    assertThat(kept.upTo(skeleton.indexOf("l1"))).as("branch before the cut").isEqualTo(1);
+    assertThat(kept.left(skeleton.indexOf("l1"))).as("branch before the cut").isEqualTo(1);
   }
 
   /** Clockwise when looking from start to end: from above toward the right hand. */
