@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boughwright.viewer.gl.GraphicsContext.GraphicsFailure;
 import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.lwjgl.opengl.GL;
+import org.lwjgl.system.Platform;
 
 class ContextChainTest {
   private record Closed(String name) implements GraphicsContext.Way {
@@ -57,5 +60,25 @@ class ContextChainTest {
         };
     assertThat(ContextChain.open(List.of(new Closed("shut"), open, new Broken("last")), ""))
         .isSameAs(context);
+  }
+
+  /** The second link of the chain on Linux, where the library has it. */
+  @Test
+  void glfwWithoutADisplay_opensOpenGl33() {
+    Assumptions.assumeTrue(Platform.get() == Platform.LINUX);
+    Graphics.require();
+    GraphicsContext context;
+    try {
+      context = new GlfwWay(GlfwWay.Kind.NO_DISPLAY).open();
+    } catch (GraphicsFailure | LinkageError e) {
+      Assumptions.abort(e.getMessage());
+      return;
+    }
+    try {
+      context.makeCurrent();
+      assertThat(GL.getCapabilities().OpenGL33).isTrue();
+    } finally {
+      context.close();
+    }
   }
 }
