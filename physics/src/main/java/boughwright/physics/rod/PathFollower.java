@@ -31,6 +31,7 @@ final class PathFollower {
   private final MeshSolver solver;
   final RodState state;
   private LineForces lines;
+  private LoadSet held;
   private final RodState tried;
 
   PathFollower(MeshSolver solver) {
@@ -38,6 +39,7 @@ final class PathFollower {
     state = new RodState(solver.mesh);
     state.copyFrom(solver.rest);
     tried = new RodState(solver.mesh);
+    held = solver.initial;
     lines = new LineForces(solver.initial.lines, new double[solver.initial.lines.size()]);
   }
 
@@ -63,6 +65,11 @@ final class PathFollower {
 
   LineForces lines() {
     return lines;
+  }
+
+  /** The loads under which the state holds. */
+  LoadSet loads() {
+    return held;
   }
 
   Arrival run() {
@@ -101,6 +108,7 @@ final class PathFollower {
       if (smooth) {
         state.copyFrom(tried);
         lines = pulled;
+        held = loads;
         part = next;
         step *= report.firstStep() < 0.5 * LONGEST_STEP ? 2 : 1;
         continue;

@@ -62,6 +62,7 @@ public final class RodSolver {
     private final MeshSolver solver;
     private RodState state;
     private LineForces lines;
+    private LoadSet loads;
     private RodStatus status;
     private int iterations;
 
@@ -74,8 +75,7 @@ public final class RodSolver {
     }
 
     RodPose pose() {
-      LoadSet last = solver.stages.get(solver.stages.size() - 1);
-      return new RodPose(solver, state, lines, last);
+      return new RodPose(solver, state, lines, loads);
     }
 
     void follow(RodOptions.Route route) {
@@ -89,11 +89,13 @@ public final class RodSolver {
       iterations += arrival.iterations();
       state = follower.state;
       lines = follower.lines();
+      loads = follower.loads();
       status = status(arrival);
     }
 
     private void descend() {
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      loads = last;
       state = new RodState(solver.mesh);
       state.copyFrom(solver.rest);
       lines = new LineForces(last.lines, new double[last.lines.size()]);
@@ -121,6 +123,7 @@ public final class RodSolver {
         return;
       }
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
+      loads = last;
       state = solver.refined(coarse.state);
       lines = new LineForces(last.lines, coarse.lines.tension);
       Newton.Report report =
