@@ -66,7 +66,7 @@ public final class Trial {
         request.proposals().stream().map(Proposal::id).toList(),
         outcome(),
         holds ? lines() : List.of(),
-        holds ? new PoseReader(rods, solution.pose()).segments() : List.of(),
+        holds ? new PoseReader(rods, solution.pose()).segments(peak) : List.of(),
         peak,
         loads.held(),
         new TrialResult.ErrorEstimate(
