@@ -13,6 +13,8 @@ import java.util.Optional;
 
 /** What a bend gave, for the person at the bench. */
 final class BendText {
+  private static final int MOST_NOTES = 5;
+
   private final BendAnswer answer;
   private final TextPage page = new TextPage();
 
@@ -53,7 +55,9 @@ final class BendText {
     peak(trial, Published.limitsOf(document.tree()));
     tried.apex().ifPresent(apex -> apex(tried, apex));
     SegmentText.write(page, trial.segments());
-    TrialText.errors(page, trial);
+    if (trial.peak().isPresent()) {
+      TrialText.errors(page, trial);
+    }
   }
 
   private static String proposals(List<String> ids) {
@@ -92,7 +96,10 @@ final class BendText {
     List<Problem> notes = answer.file().warnings();
     if (!notes.isEmpty()) {
       page.heading("Worth a look in the file");
-      notes.forEach(note -> page.point(note.line()));
+      notes.stream().limit(MOST_NOTES).forEach(note -> page.point(note.line()));
+      if (notes.size() > MOST_NOTES) {
+        page.point((notes.size() - MOST_NOTES) + " more; the verb check shows them all");
+      }
     }
   }
 }

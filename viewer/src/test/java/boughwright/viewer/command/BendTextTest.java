@@ -64,6 +64,14 @@ class BendTextTest {
   }
 
   @Test
+  void notesOnTheFile_areShown() {
+    String text = TreeFixture.branchedText("Note").replace("carpinus-betulus", "no such wood");
+    Ran ran = Ran.command("bend", TreeFixture.write(folder, "note.tree.json", text));
+    assertThat(ran.code()).isZero();
+    assertThat(ran.words()).contains("Worth a look in the file - note: ", "\"no such wood\"");
+  }
+
+  @Test
   void woodOfOnesOwn_hasNoLimits() {
     assertThat(Ran.command("bend", TreeFixture.cantilever(folder)).out())
         .contains("No limits are known for wood of one's own.");
