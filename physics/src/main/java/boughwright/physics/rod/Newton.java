@@ -16,10 +16,22 @@ final class Newton {
   /** A change of tension that moves the ends by no more than this part of the line is none [1]. */
   private static final double NO_MOVE = 1e-12;
 
+  /**
+   * So does a small step after which the next, by the rate of the last two, is below this [rad].
+   */
+  private static final double NEGLIGIBLE = 1e-11;
+
+  private static final double SMALL = 1e-3;
+
   /** Largest turn of one iteration [rad]. */
   private static final double LONGEST_STEP = 1.5;
 
   private static final int MOST_ITERATIONS = 60;
+
+  /** Part of the section tangent added when the energy curves down, and its growth and decay. */
+  private static final double FIRST_STIFFENING = 0.5;
+
+  private static final double STIFFENING_RATIO = 8;
 
   /** Part of the predicted decrease that counts as progress (Nocedal and Wright 2006, ch. 3). */
   private static final double ARMIJO = 1e-4;
@@ -77,8 +89,14 @@ final class Newton {
     double later;
     int worst;
     int moves;
+    double last;
+    double beforeLast;
+    boolean whole;
 
     void step(double size, int element) {
+      beforeLast = whole ? last : 0;
+      last = size;
+      whole = true;
       if (moves++ == 0) {
         first = size;
         worst = element;
@@ -91,6 +109,17 @@ final class Newton {
     void forgetStability() {
       unstable = 0;
       mostUnstable = 0;
+    }
+
+    /** Notes that the last step was not a whole step of Newton's method. */
+    void damped() {
+      whole = false;
+    }
+
+    /** Whether what is left is negligible, by quadratic convergence at the rate seen last. */
+    boolean settled() {
+      double rate = last / beforeLast;
+      return whole && (last < SETTLED || last < SMALL && last * rate * rate < NEGLIGIBLE);
     }
 
     Report end(String reason) {
@@ -133,12 +162,14 @@ final class Newton {
         return log.end("the step is too long");
       }
       double part = Math.min(1, LONGEST_STEP / size);
-      held.copyFrom(state);
-      state.move(held, atNode, atMiddle, part);
+      if (part < 1) {
+        log.damped();
+      }
+      state.move(state, atNode, atMiddle, part);
       boolean changed = moveTensions(lines, part);
       lines.lay(state);
       lines.takeUp();
-      if (size < SETTLED && !changed && !isTooLong(lines)) {
+      if (log.settled() && !changed && !isTooLong(lines)) {
         return log.end("");
       }
     }
@@ -155,39 +186,50 @@ final class Newton {
       if (hasNoLength(lines)) {
         return log.end(ENDS_MEET);
       }
-      stiffening = stiffening < 1e-3 ? 0 : stiffening / 8;
+      stiffening = stiffening < 0.1 ? 0 : stiffening / STIFFENING_RATIO;
       while (!formAt(state, lines, loads, stiffening, log) || log.unstable > 0) {
-        stiffening = stiffening == 0 ? 1e-2 : 4 * stiffening;
+        stiffening = stiffening == 0 ? FIRST_STIFFENING : STIFFENING_RATIO * stiffening;
         if (stiffening > 1e12) {
           return log.end("no way down in energy was found");
         }
       }
       solveStep(lines, log);
-      double size = logStep(log);
-      double slope = slope();
-      if (!Double.isFinite(size)) {
+      if (!Double.isFinite(logStep(log))) {
         return log.end("a step has no size");
       }
-      held.copyFrom(state);
-      double part = Math.min(1, LONGEST_STEP / size);
-      double floor = 1e-12 * (Math.abs(energy) + Math.abs(slope));
-      double before = energy;
-      boolean down = false;
-      for (int halvings = 0; halvings < 30 && !down; halvings++) {
-        state.move(held, atNode, atMiddle, part);
-        lines.lay(state);
-        energy = Energy.of(state, loads, lines, response);
-        down = energy <= before + ARMIJO * part * slope + floor;
-        part = down ? part : part / 2;
+      if (stiffening > 0) {
+        log.damped();
       }
-      if (!down) {
+      energy = descend(state, lines, loads, energy, log);
+      if (Double.isNaN(energy)) {
         return log.end("energy does not fall along the step");
       }
-      if (size < SETTLED && stiffening == 0) {
+      if (log.settled()) {
         return log.end("");
       }
     }
     return log.end("the iteration does not settle");
+  }
+
+  /** Goes along the step until the energy has fallen; returns it, or NaN if it does not fall. */
+  private double descend(RodState state, LineForces lines, LoadSet loads, double before, Log log) {
+    double slope = slope();
+    double part = Math.min(1, LONGEST_STEP / log.last);
+    double floor = 1e-12 * (Math.abs(before) + Math.abs(slope));
+    held.copyFrom(state);
+    for (int halvings = 0; halvings < 30; halvings++) {
+      if (part < 1) {
+        log.damped();
+      }
+      state.move(held, atNode, atMiddle, part);
+      lines.lay(state);
+      double energy = Energy.of(state, loads, lines, response);
+      if (energy <= before + ARMIJO * part * slope + floor) {
+        return energy;
+      }
+      part /= 2;
+    }
+    return Double.NaN;
   }
 
   private boolean formAt(

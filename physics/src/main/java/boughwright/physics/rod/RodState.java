@@ -151,16 +151,32 @@ final class RodState {
   /** Cayley turn: C v = v + c (w x v + w x (w x v) / 2), c = 1 / (1 + w.w / 4). */
   private static void turn(
       double[] from, double[] to, int f, double x, double y, double z, double c) {
+    double half = 0.5 * c;
+    double xx = half * x * x;
+    double yy = half * y * y;
+    double zz = half * z * z;
+    double xy = half * x * y;
+    double xz = half * x * z;
+    double yz = half * y * z;
+    double cx = c * x;
+    double cy = c * y;
+    double cz = c * z;
+    double m0 = 1 - (yy + zz);
+    double m1 = xy - cz;
+    double m2 = xz + cy;
+    double m3 = xy + cz;
+    double m4 = 1 - (xx + zz);
+    double m5 = yz - cx;
+    double m6 = xz - cy;
+    double m7 = yz + cx;
+    double m8 = 1 - (xx + yy);
     for (int j = f; j < f + 3; j++) {
       double a = from[j];
       double b = from[j + 3];
       double d = from[j + 6];
-      double u = y * d - z * b;
-      double v = z * a - x * d;
-      double w = x * b - y * a;
-      to[j] = a + c * (u + 0.5 * (y * w - z * v));
-      to[j + 3] = b + c * (v + 0.5 * (z * u - x * w));
-      to[j + 6] = d + c * (w + 0.5 * (x * v - y * u));
+      to[j] = m0 * a + m1 * b + m2 * d;
+      to[j + 3] = m3 * a + m4 * b + m5 * d;
+      to[j + 6] = m6 * a + m7 * b + m8 * d;
     }
   }
 }
