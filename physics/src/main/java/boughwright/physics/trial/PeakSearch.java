@@ -100,7 +100,7 @@ final class PeakSearch {
   private double strain(int span, double s) {
     TreeRods.Run run = rods.run(span);
     double radius = timber.woodRadius(run.piece().segment(), run.toSegment(s));
-    return radius * pose.section(span, s).addedCurvature();
+    return radius * pose.addedCurvature(span, s);
   }
 
   private Peak peak(double frontAzimuth) {

@@ -92,7 +92,8 @@ public final class Trial {
             hardestPull(),
             skeleton.segment(i).id(),
             1000 * run.toSegment(status.s()));
-    return new Outcome(status.converged(), status.stable(), status.unstableModes(), where);
+    boolean balanced = status.converged() || status.unstableModes() > 0;
+    return new Outcome(balanced, status.stable(), status.unstableModes(), where);
   }
 
   /** What the hardest pulling line had come to, where lines are held by length; else nothing. */

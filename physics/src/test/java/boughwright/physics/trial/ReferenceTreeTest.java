@@ -253,6 +253,7 @@ class ReferenceTreeTest {
                       -400 * behind - 1e-9, part * critical * stiffness / 0.16))
               .tryIn(folder);
       assertThat(result.outcome().holds()).isEqualTo(part < 1);
+      assertThat(result.outcome().converged()).isTrue();
       assertThat(result.outcome().unstableModes()).isEqualTo(part < 1 ? 0 : 2);
       assertThat(result.segments().isEmpty()).isEqualTo(part > 1);
     }

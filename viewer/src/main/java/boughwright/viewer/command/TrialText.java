@@ -37,7 +37,7 @@ final class TrialText {
   /** Says plainly that there is nothing to show, and what to try. */
   static void noPose(TextPage page, Outcome outcome) {
     page.words(
-        outcome.converged() || outcome.unstableModes() > 0
+        outcome.converged()
             ? "The tree would not stay in this pose: it snaps over or falls away on the way."
             : "No pose was found in which the forces balance.");
     if (!outcome.where().isBlank()) {
