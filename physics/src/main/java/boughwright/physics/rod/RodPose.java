@@ -20,15 +20,10 @@ public final class RodPose {
   private final int[] firstElement;
   private final int[] endElement;
 
-<<<<<<< HEAD
   /** Where each span stops carrying load: frame and position, shape (spans)(9) and (spans)(3). */
   private final double[][] restFrame;
 
   private final double[][] restFrom;
-=======
-  /** Ends of spans that were asked for; null where not. */
-  private final RodSection[] spanEnds;
->>>>>>> a94d361d285534cc7d1a06bd1b96375a5e1f8af9
 
   RodPose(MeshSolver solver, RodState state, LineForces lines, LoadSet loads) {
     layout = solver.layout;
@@ -46,7 +41,6 @@ public final class RodPose {
     int spans = mesh.model.spans().size();
     firstElement = new int[spans];
     endElement = new int[spans];
-    spanEnds = new RodSection[spans];
     for (int e = mesh.count - 1; e >= 0; e--) {
       firstElement[mesh.span[e]] = e;
       endElement[mesh.span[e]] = Math.max(endElement[mesh.span[e]], e + 1);
@@ -167,36 +161,8 @@ public final class RodPose {
     return new RodSection(end, rotation(frame), Vector3.ZERO, Vector3.ZERO, Vector3.ZERO);
   }
 
-<<<<<<< HEAD
   private static double[] array(Vector3 v) {
     return new double[] {v.x(), v.y(), v.z()};
-=======
-  private double[] startOfUnloaded(int span, double[] frame) {
-    RodSpan rod = mesh.model.spans().get(span);
-    double[] parentFrame;
-    double[] at;
-    if (rod.parent() < 0) {
-      parentFrame = mesh.baseFrame;
-      at = mesh.base.clone();
-    } else {
-      RodSection end = endOf(rod.parent());
-      parentFrame = Mat3.of(end.frame());
-      at = new double[] {end.position().x(), end.position().y(), end.position().z()};
-    }
-    double[] link = {rod.offset().x(), rod.offset().y(), rod.offset().z()};
-    double[] moved = Mat3.apply(parentFrame, 0, link);
-    Mat3.multiply(parentFrame, 0, Mat3.of(rod.turn()), 0, frame, 0);
-    return new double[] {at[0] + moved[0], at[1] + moved[1], at[2] + moved[2]};
->>>>>>> a94d361d285534cc7d1a06bd1b96375a5e1f8af9
-  }
-
-  private RodSection endOf(int span) {
-    RodSection end = spanEnds[span];
-    if (end == null) {
-      end = section(span, mesh.model.spans().get(span).length());
-      spanEnds[span] = end;
-    }
-    return end;
   }
 
   private static Point3 point(double[] p) {
