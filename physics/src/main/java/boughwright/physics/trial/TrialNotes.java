@@ -55,7 +55,7 @@ final class TrialNotes {
     Species species = request.species();
     boolean tableWood = request.tree().wood() instanceof TreeWood.OfSpecies;
     if (tableWood && species.isProxy()) {
-      out.add(species.proxyFor().orElseThrow());
+      out.add(species.botanicalName() + ": " + species.proxyFor().orElseThrow() + ".");
     }
     boolean coils = request.proposals().stream().anyMatch(proposal -> !proposal.coils().isEmpty());
     if (coils) {

@@ -10,6 +10,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
@@ -21,9 +22,9 @@ final class Composer {
   private final Page page;
   private final Scene scene;
   private final Heading heading;
-  private final String footnote;
+  private final List<String> footnote;
 
-  Composer(Page page, Scene scene, Heading heading, String footnote) {
+  Composer(Page page, Scene scene, Heading heading, List<String> footnote) {
     this.page = page;
     this.scene = scene;
     this.heading = heading;
@@ -98,9 +99,20 @@ final class Composer {
     double end = ScaleBar.fitting(pixelsPerMetre, page.u(260)).draw(page, left, y);
     new Key(page).draw(scene, end + page.u(56), y);
     scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
-    String note = missing == 0 ? footnote : footnote + "  " + missing + " labels found no room.";
-    String words =
-        Lettering.fitted(note, Page.Style.FOOT.weight(), page.u(Page.Style.FOOT.size()), width);
-    page.write(words, left, page.image().getHeight() - page.u(46), Page.Style.FOOT);
+    List<String> notes = new ArrayList<>(footnote);
+    if (missing > 0) {
+      notes.add(missing + " labels found no room.");
+    }
+    double step = page.u(22);
+    double foot = page.image().getHeight() - page.u(46) - step * (notes.size() - 1) / 2;
+    for (String note : notes) {
+      page.write(fitted(note, width), left, foot, Page.Style.FOOT);
+      foot += step;
+    }
+  }
+
+  private String fitted(String words, double width) {
+    double size = page.u(Page.Style.FOOT.size());
+    return Lettering.fitted(words, Page.Style.FOOT.weight(), size, width);
   }
 }

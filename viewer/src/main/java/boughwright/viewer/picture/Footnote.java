@@ -3,11 +3,15 @@ package boughwright.viewer.picture;
 
 import boughwright.modeller.problem.VisibleText;
 import boughwright.physics.trial.TrialResult;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The line at the foot of a picture: what its numbers rest on. */
+/** The words at the foot of a picture: what its numbers rest on. */
 final class Footnote {
+  /** What the wood is taken as, and how stiff: the first two assumptions of a trial. */
+  private static final int SHOWN = 2;
+
   private Footnote() {}
 
   private static String sentence(String words) {
@@ -15,15 +19,16 @@ final class Footnote {
     return text.endsWith(".") ? text : text + ".";
   }
 
-  static String of(Optional<TrialResult> trial) {
+  /** One text for each line. */
+  static List<String> of(Optional<TrialResult> trial) {
     if (trial.isEmpty()) {
-      return "Lengths square to the line of sight are true to the scale bar.";
+      return List.of("Lengths square to the line of sight are true to the scale bar.");
     }
     return trial.get().assumptions().stream()
-        .findFirst()
+        .limit(SHOWN)
         .filter(words -> !words.isBlank())
         .map(VisibleText::of)
         .map(Footnote::sentence)
-        .orElse("");
+        .toList();
   }
 }

@@ -57,7 +57,8 @@ class PictureTest {
     try (SceneRenderer renderer = Graphics.open();
         Page page = new Page(size)) {
       Heading heading = new Heading("tree", "about");
-      List<ViewFrame> frames = new Composer(page, scene, heading, "note").compose(views, renderer);
+      List<ViewFrame> frames =
+          new Composer(page, scene, heading, List.of("note")).compose(views, renderer);
       return new Composed(page.image(), frames);
     }
   }
