@@ -6,9 +6,22 @@ import java.util.List;
 
 /** One solve on a mesh of given fineness, straight down in energy from the unbent state. */
 public final class DirectSolve {
+  /**
+   * How finely a case is solved.
+   *
+   * @param elements elements along the rod; more where its taper asks for them
+   * @param negligible turns that the iteration may leave out [rad]
+   */
+  public record Fineness(int elements, double negligible) {
+    /** As fine as the program iterates, on a mesh of given size. */
+    public static Fineness usual(int elements) {
+      return new Fineness(elements, Newton.NEGLIGIBLE);
+    }
+  }
+
   private final RodModel model;
   private final RodLoads loads;
-  private final int perPiece;
+  private final Fineness fineness;
   private final MeshSolver solver;
   private final RodState state;
   private Newton.Report report;
@@ -17,27 +30,37 @@ public final class DirectSolve {
    * Lays the mesh.
    *
    * @param bend the case
-   * @param perPiece elements per piece of the coarsest mesh
+   * @param fineness how fine
    */
-  public DirectSolve(BendCase bend, int perPiece) {
+  public DirectSolve(BendCase bend, Fineness fineness) {
     model = bend.model();
     loads = bend.loads();
-    this.perPiece = perPiece;
+    this.fineness = fineness;
     solver = lay();
     state = new RodState(solver.mesh);
   }
 
   private MeshSolver lay() {
-    return new MeshSolver(new MeshBuilder(model, List.of(loads)).build(perPiece), List.of(loads));
+    List<RodLoads> stages = List.of(loads);
+    MeshBuilder.Layout layout = new MeshBuilder(model, stages, fineness.elements()).build(1);
+    return new MeshSolver(layout, stages, fineness.negligible());
   }
 
-  /** The coarsest fineness whose tip is as near as asked for [fraction of the length]. */
-  public static int perPieceFor(BendCase bend, double error) {
-    int perPiece = 1;
-    while (bend.error(new DirectSolve(bend, perPiece).solveAll()) > error) {
-      perPiece++;
+  /** The coarsest choice whose tip is as near as asked for [fraction of the length]. */
+  public static Fineness finenessFor(BendCase bend, double error) {
+    for (int elements = 1; ; elements++) {
+      for (double negligible : new double[] {error, 0.1 * error, Newton.NEGLIGIBLE}) {
+        Fineness fineness = new Fineness(elements, negligible);
+        if (new DirectSolve(bend, fineness).error(bend) <= error) {
+          return fineness;
+        }
+      }
     }
-    return perPiece;
+  }
+
+  /** Error of the tip as a fraction of the length. */
+  public double error(BendCase bend) {
+    return bend.error(solve());
   }
 
   public int elements() {

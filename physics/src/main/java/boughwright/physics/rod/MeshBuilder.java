@@ -21,9 +21,20 @@ final class MeshBuilder {
   private final RodModel model;
   private final List<TreeSet<Double>> nodes = new ArrayList<>();
   private final double[] loadedTo;
+  private final double elementsAlong;
 
   MeshBuilder(RodModel model, List<RodLoads> loads) {
+    this(model, loads, ELEMENTS_ALONG);
+  }
+
+  /**
+   * For meshes of a chosen fineness.
+   *
+   * @param elementsAlong elements along the longest loaded path, at the coarsest level
+   */
+  MeshBuilder(RodModel model, List<RodLoads> loads, double elementsAlong) {
     this.model = model;
+    this.elementsAlong = elementsAlong;
     int count = model.spans().size();
     loadedTo = new double[count];
     Arrays.fill(loadedTo, -1);
@@ -74,7 +85,7 @@ final class MeshBuilder {
     List<RodMesh.Stretch> elements = new ArrayList<>();
     int[] lastNode = new int[nodes.size()];
     List<int[]> parents = new ArrayList<>();
-    double coarse = longestPath() / ELEMENTS_ALONG;
+    double coarse = longestPath() / elementsAlong;
     for (int i = 0; i < nodes.size(); i++) {
       int parent = model.spans().get(i).parent();
       int node = parent < 0 ? RodSpan.CLAMP : lastNode[parent];

@@ -14,6 +14,15 @@ final class MeshSolver {
 
   /** Lays a model and the loads of successive stages on a mesh. */
   MeshSolver(MeshBuilder.Layout layout, List<RodLoads> stages) {
+    this(layout, stages, Newton.NEGLIGIBLE);
+  }
+
+  /**
+   * For answers of a chosen accuracy.
+   *
+   * @param negligible turns that the iteration may leave out [rad]
+   */
+  MeshSolver(MeshBuilder.Layout layout, List<RodLoads> stages, double negligible) {
     this.layout = layout;
     mesh = layout.mesh();
     rest = new RodState(mesh);
@@ -29,7 +38,7 @@ final class MeshSolver {
     this.stages = stages.stream().map(loads -> LoadSet.of(layout, loads)).toList();
     LoadSet last = this.stages.get(this.stages.size() - 1);
     initial.lines.addAll(LoadSet.relaxed(last, rest).lines);
-    newton = new Newton(mesh, last.lines.size());
+    newton = new Newton(mesh, last.lines.size(), negligible);
   }
 
   /** Takes out of the rest curvature what the given weights bend into the given shape. */

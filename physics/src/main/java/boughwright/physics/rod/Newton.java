@@ -19,7 +19,7 @@ final class Newton {
   /**
    * So does a small step after which the next, by the rate of the last two, is below this [rad].
    */
-  private static final double NEGLIGIBLE = 1e-11;
+  static final double NEGLIGIBLE = 1e-11;
 
   private static final double SMALL = 1e-3;
 
@@ -46,8 +46,16 @@ final class Newton {
   private final RodState held;
   private final LineCoupling coupling;
   private final double[] tensionStep;
+  private final double negligible;
 
-  Newton(RodMesh mesh, int lines) {
+  /**
+   * Makes room for a mesh.
+   *
+   * @param lines how many lines
+   * @param negligible a step foretold to be smaller than this is not taken [rad]
+   */
+  Newton(RodMesh mesh, int lines, double negligible) {
+    this.negligible = negligible;
     this.mesh = mesh;
     forces = new ForceSweep(mesh);
     nodes = new NodeTerms(mesh);
@@ -117,9 +125,9 @@ final class Newton {
     }
 
     /** Whether what is left is negligible, by quadratic convergence at the rate seen last. */
-    boolean settled() {
+    boolean settled(double negligible) {
       double rate = last / beforeLast;
-      return whole && (last < SETTLED || last < SMALL && last * rate * rate < NEGLIGIBLE);
+      return whole && (last < SETTLED || last * rate * rate < negligible);
     }
 
     Report end(String reason) {
@@ -169,7 +177,7 @@ final class Newton {
       boolean changed = moveTensions(lines, part);
       lines.lay(state);
       lines.takeUp();
-      if (log.settled() && !changed && !isTooLong(lines)) {
+      if (log.settled(negligible) && !changed && !isTooLong(lines)) {
         return log.end("");
       }
     }
@@ -204,7 +212,7 @@ final class Newton {
       if (Double.isNaN(energy)) {
         return log.end("energy does not fall along the step");
       }
-      if (log.settled()) {
+      if (log.settled(negligible)) {
         return log.end("");
       }
     }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.rod;
 
-import java.util.Arrays;
-
 /**
  * The second variation of the energy of a tree of rods, factorised from the tips to the base, and
  * its first variation; a workspace.
@@ -196,7 +194,9 @@ final class Tangent {
 
   /** Sets both right sides to the first variation with its sign turned. */
   void descent(double[] atNode, double[] atMiddle) {
-    Arrays.setAll(atNode, k -> -nodeGradient[k]);
-    Arrays.setAll(atMiddle, k -> -middleGradient[k]);
+    for (int k = 0; k < nodeGradient.length; k++) {
+      atNode[k] = -nodeGradient[k];
+      atMiddle[k] = -middleGradient[k];
+    }
   }
 }

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.bench;
+
+import boughwright.physics.trial.HornbeamBenchmark;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.openjdk.jmh.runner.RunnerException;
+
+/** Measures and prints the tables of docs/performance.md. */
+public final class Bench {
+  private static final Path CPU = Path.of("/proc/cpuinfo");
+
+  private final Report report;
+
+  private Bench(Report report) {
+    this.report = report;
+  }
+
+  /** Runs one part (peers, elements, hornbeam) or all; the second argument is the file to write. */
+  public static void main(String[] args) throws IOException, RunnerException {
+    String part = args[0];
+    Bench bench = new Bench(new Report(Path.of(args[1])));
+    bench.machine("at the start");
+    RodReport rods = new RodReport(bench.report);
+    if (part.equals("all") || part.equals("peers")) {
+      rods.peers();
+    }
+    if (part.equals("all") || part.equals("elements")) {
+      rods.elements();
+    }
+    if (part.equals("all") || part.equals("hornbeam")) {
+      bench.hornbeam();
+    }
+    bench.machine("at the end");
+  }
+
+  private void machine(String when) throws IOException {
+    report.line(
+        "%s, %d processors, Java %s, load %.1f %s",
+        processor(),
+        Runtime.getRuntime().availableProcessors(),
+        Runtime.version(),
+        ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
+        when);
+    report.line("");
+  }
+
+  private static String processor() throws IOException {
+    if (!Files.exists(CPU)) {
+      return System.getProperty("os.arch");
+    }
+    try (Stream<String> lines = Files.lines(CPU)) {
+      return lines
+          .filter(line -> line.startsWith("model name"))
+          .map(line -> line.substring(line.indexOf(':') + 1).strip())
+          .findFirst()
+          .orElse(System.getProperty("os.arch"));
+    }
+  }
+
+  private void hornbeam() throws IOException, RunnerException {
+    report.line("| hornbeam | trial |");
+    report.line("|---|---|");
+    for (String plan : new String[] {"a", "b"}) {
+      Times times = Jmh.run(HornbeamBenchmark.class, Map.of("plan", plan), 500).get("trial");
+      report.line("| plan %s | %s |", plan, times.text());
+    }
+    report.line("");
+  }
+}
