@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;
@@ -91,12 +91,26 @@ final class DocumentReader {
   }
 
   private Head head(ObjectReader top) {
+    refuseOtherUnits(top);
     return new Head(
         name(top),
         WoodReader.wood(top),
         top.date("measured_on"),
         top.numbers().optional("bark_mm", Quantity.MILLIMETRES, NumberReader.Range.NOT_NEGATIVE),
         top.choice("unions", Unions.class).orElse(Unions.SURFACE));
+  }
+
+  /** The unit is in the name of each field; a file that names another one contradicts itself. */
+  private static void refuseOtherUnits(ObjectReader top) {
+    Value units = top.at("units");
+    boolean other = units instanceof Value.Text text && !text.text().equals("mm");
+    if (other) {
+      top.fault(
+          "units",
+          "other-units",
+          "units is " + units.words() + ", but every length of a tree file is in millimetres",
+          "Turn the values into the unit each field name ends in, and take units out");
+    }
   }
 
   private static String name(ObjectReader top) {

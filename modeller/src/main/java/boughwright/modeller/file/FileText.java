@@ -15,6 +15,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Gets the text of a file, which is UTF-8 or is refused with what it looks like. */
 final class FileText {
@@ -38,7 +39,8 @@ final class FileText {
         throw refuse(
             source,
             "file-too-large",
-            String.format("the file has %,d bytes, at most %,d are read", size, Limits.BYTES),
+            String.format(
+                Locale.ROOT, "the file has %,d bytes, at most %,d are read", size, Limits.BYTES),
             Limits.words() + "; divide the tree or leave out what was not measured");
       }
       return Files.readAllBytes(path);
@@ -102,8 +104,10 @@ final class FileText {
         new Place(source, line, column, ""),
         "not-utf-8",
         String.format(
+            Locale.ROOT,
             "this is not UTF-8 text: byte %d is 0x%02X, as Windows-1252 or Latin-1 have it",
-            at, bytes[at] & 0xFF),
+            at,
+            bytes[at] & 0xFF),
         "Save the file as UTF-8 in the program it comes from");
   }
 

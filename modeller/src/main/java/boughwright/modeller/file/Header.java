@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
+import boughwright.modeller.tree.Finding.Words;
 import java.math.BigDecimal;
 import java.util.Optional;
 

@@ -27,7 +27,7 @@ final class JsonLayout {
    */
   static String of(Map<String, Object> value) {
     JsonLayout layout = new JsonLayout();
-    layout.brackets("{", value.entrySet().iterator(), entry -> layout.member(entry, ""), "}", "");
+    layout.brackets("{}", "", value.entrySet().iterator(), entry -> layout.member(entry, ""));
     return layout.out.append('\n').toString();
   }
 
@@ -40,10 +40,10 @@ final class JsonLayout {
     if (line != null && line.length() + indent.length() <= LINE) {
       out.append(line);
     } else if (value instanceof Map<?, ?> map) {
-      brackets("{", map.entrySet().iterator(), entry -> member(entry, indent), "}", indent);
+      brackets("{}", indent, map.entrySet().iterator(), entry -> member(entry, indent));
     } else {
       List<?> list = (List<?>) value;
-      brackets("[", list.iterator(), inner -> value(inner, indent + INDENT), "]", indent);
+      brackets("[]", indent, list.iterator(), inner -> value(inner, indent + INDENT));
     }
   }
 
@@ -52,16 +52,15 @@ final class JsonLayout {
     value(entry.getValue(), indent + INDENT);
   }
 
-  private <T> void brackets(
-      String start, Iterator<T> parts, Consumer<T> part, String end, String indent) {
-    out.append(start);
+  private <T> void brackets(String pair, String indent, Iterator<T> parts, Consumer<T> part) {
+    out.append(pair.charAt(0));
     boolean any = parts.hasNext();
     while (parts.hasNext()) {
       out.append('\n').append(indent).append(INDENT);
       part.accept(parts.next());
       out.append(parts.hasNext() ? "," : "");
     }
-    out.append(any ? "\n" + indent : "").append(end);
+    out.append(any ? "\n" + indent : "").append(pair.charAt(1));
   }
 
   private static boolean isScalar(Object value) {

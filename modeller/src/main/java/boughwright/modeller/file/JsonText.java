@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Reads strict JSON (RFC 8259) into values that know where in the file they stand. */
@@ -127,8 +128,10 @@ final class JsonText {
     if (first != null) {
       String found =
           String.format(
+              Locale.ROOT,
               "the field %s stands twice in one object, first in line %d",
-              Value.Text.quoted(name), first.line());
+              Value.Text.quoted(name),
+              first.line());
       throw fault("duplicate-field", at, List.of(found, "Keep the right one of the two"));
     }
   }
@@ -146,7 +149,8 @@ final class JsonText {
               && Character.isLowSurrogate(part.charAt(i + 1));
       if (!pair) {
         String found =
-            String.format("a text holds half a character (lone surrogate \\u%04X)", (int) c);
+            String.format(
+                Locale.ROOT, "a text holds half a character (lone surrogate \\u%04X)", (int) c);
         throw fault("lone-surrogate", at, List.of(found, "Write the whole character or drop it"));
       }
       i++;

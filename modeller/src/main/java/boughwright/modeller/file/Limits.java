@@ -2,6 +2,7 @@
 package boughwright.modeller.file;
 
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import java.util.Locale;
 
 /**
  * The largest tree file that is read, so that a wrong file is refused instead of filling memory.
@@ -12,6 +13,12 @@ final class Limits {
 
   /** Segments of a tree. */
   static final int SEGMENTS = 50_000;
+
+  /** Plans of a tree. */
+  static final int PLANS = 100;
+
+  /** Guy-lines, hung weights or coils of one proposal, each. */
+  static final int PARTS = 100;
 
   /** Characters of an id. */
   static final int ID = 100;
@@ -41,8 +48,13 @@ final class Limits {
   /** The limits as words for a person. */
   static String words() {
     return String.format(
+        Locale.ROOT,
         "A tree file holds at most %d MB, %,d segments, %d levels of brackets, %,d characters in a"
             + " text and %d in a number",
-        BYTES >> 20, SEGMENTS, NESTING, TEXT, NUMBER);
+        BYTES >> 20,
+        SEGMENTS,
+        NESTING,
+        TEXT,
+        NUMBER);
   }
 }

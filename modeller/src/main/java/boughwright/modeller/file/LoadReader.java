@@ -36,7 +36,7 @@ final class LoadReader {
 
   List<GuyLine> guyLines(Set<String> lineIds) {
     List<GuyLine> lines = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("guy_lines")) {
+    for (Value.Fields fields : proposal.objects("guy_lines", Limits.PARTS)) {
       ObjectReader object = part(fields, SegmentReader.name(fields, "guy-line"));
       guyLine(object, lineIds)
           .ifPresent(
@@ -112,7 +112,7 @@ final class LoadReader {
 
   List<HungWeight> hungWeights() {
     List<HungWeight> weights = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("hung_weights")) {
+    for (Value.Fields fields : proposal.objects("hung_weights", Limits.PARTS)) {
       ObjectReader object = part(fields, "hung weight");
       String segment = object.id("segment");
       double along = object.numbers().along("along");
@@ -129,7 +129,7 @@ final class LoadReader {
 
   List<Coil> coils() {
     List<Coil> coils = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("coils")) {
+    for (Value.Fields fields : proposal.objects("coils", Limits.PARTS)) {
       coil(part(fields, "coil")).ifPresent(coils::add);
     }
     return coils;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -67,10 +67,19 @@ final class NumberReader {
   /** A number that must be there; NaN after a fault. */
   double required(String field, Quantity quantity, Range range) {
     if (!object.has(field)) {
-      object.missing(field, "Measure it and give " + range.words + quantity.suffix());
+      object.missing(field, remedy(quantity, range));
+      return Double.NaN;
+    }
+    if (object.at(field) instanceof Value.Nothing) {
+      object.fault(
+          field, "null-value", field + " is null, nobody knows it", remedy(quantity, range));
       return Double.NaN;
     }
     return optional(field, quantity, range).orElse(Double.NaN);
+  }
+
+  private static String remedy(Quantity quantity, Range range) {
+    return "Measure it and give " + range.words + quantity.suffix();
   }
 
   /** A fraction along a segment that must be there. */

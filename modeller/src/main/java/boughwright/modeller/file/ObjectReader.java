@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.problem.NearNames;
+import boughwright.modeller.tree.Finding.Words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -23,6 +23,9 @@ import java.util.function.Function;
  * stands for zero, for unknown or for the default.
  */
 final class ObjectReader {
+  /** Tells an editor where the schema of a file is; it needs no warning. */
+  private static final String SCHEMA = "$schema";
+
   private final Value.Fields fields;
   private final String subject;
   private final ProblemList problems;
@@ -89,6 +92,8 @@ final class ObjectReader {
       fault(field, "null-value", found, "Give the value, or leave the field out where it may be");
     } else if (value instanceof Value.Text && expected.contains("number")) {
       fault(field, "no-number", found, "Write the number without quotation marks");
+    } else if (value instanceof Value.Numeral && expected.contains("text")) {
+      fault(field, "wrong-type", found, "Write it in quotation marks");
     } else {
       fault(field, "wrong-type", found, "Give " + expected);
     }
@@ -176,9 +181,16 @@ final class ObjectReader {
     return value(field, Value.Items.class, "a list […]").map(Value.Items::values).orElse(List.of());
   }
 
-  /** The objects in a list; an element that is no object is a fault. */
-  List<Value.Fields> objects(String field) {
+  /** The objects in a list that is not too long; an element that is no object is a fault. */
+  List<Value.Fields> objects(String field, int most) {
     List<Value> items = items(field);
+    if (items.size() > most) {
+      String found =
+          String.format(
+              Locale.ROOT, "%s has %,d elements, at most %,d are read", field, items.size(), most);
+      fault(field, "too-many-" + field.replace('_', '-'), found, Limits.words());
+      return List.of();
+    }
     for (Value item : items) {
       if (!(item instanceof Value.Fields)) {
         String found = "an element of " + field + " is " + item.words();
@@ -203,7 +215,9 @@ final class ObjectReader {
         .forEach(
             (name, value) -> {
               if (!known.contains(name)) {
-                problems.unknownField(value, subject, name, remedy(name));
+                if (!name.equals(SCHEMA)) {
+                  problems.unknownField(value, subject, name, remedy(name));
+                }
                 extras.put(name, ExtraValues.of(value, subject, problems));
               }
             });

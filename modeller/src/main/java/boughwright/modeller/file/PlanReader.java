@@ -2,13 +2,13 @@
 package boughwright.modeller.file;
 
 import boughwright.modeller.file.NumberReader.Range;
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -39,7 +39,7 @@ final class PlanReader {
   static List<Plan> plans(ObjectReader top, Set<String> segmentIds, Optional<Skeleton> skeleton) {
     List<Plan> plans = new ArrayList<>();
     Set<String> ids = new HashSet<>();
-    for (Value.Fields fields : top.objects("plans")) {
+    for (Value.Fields fields : top.objects("plans", Limits.PLANS)) {
       ObjectReader object = SegmentReader.named(fields, "plan", top.problems());
       new PlanReader(object, segmentIds, skeleton).plan(ids).ifPresent(plans::add);
     }
@@ -53,7 +53,7 @@ final class PlanReader {
     Optional<Planting> planting =
         object.object("planting", subject("planting")).flatMap(PlanReader::planting);
     List<ObjectReader> cutObjects =
-        object.objects("cuts").stream()
+        object.objects("cuts", Limits.SEGMENTS).stream()
             .map(fields -> new ObjectReader(fields, subject("cut"), object.problems()))
             .toList();
     List<Spot> cuts = cutObjects.stream().flatMap(cut -> spot(cut).stream()).toList();
@@ -96,7 +96,7 @@ final class PlanReader {
     List<Proposal> proposals = new ArrayList<>();
     Set<String> proposalIds = new HashSet<>();
     Set<String> lineIds = new HashSet<>();
-    for (Value.Fields fields : object.objects("proposals")) {
+    for (Value.Fields fields : object.objects("proposals", Limits.PLANS)) {
       ObjectReader one =
           new ObjectReader(
               fields, subject(SegmentReader.name(fields, "proposal")), object.problems());
@@ -144,7 +144,7 @@ final class PlanReader {
 
   static void note(ObjectReader object, List<Finding> findings) {
     for (Finding finding : findings) {
-      Words words = new Words(finding.kind(), finding.found(), finding.remedy());
+      Words words = finding.words();
       object
           .problems()
           .add(finding.severity(), object.at(finding.field()), object.subject(), words);

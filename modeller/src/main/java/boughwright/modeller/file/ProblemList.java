@@ -4,6 +4,7 @@ package boughwright.modeller.file;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
 import boughwright.modeller.problem.Severity;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -38,9 +39,6 @@ final class ProblemList {
   ProblemList(String source) {
     this.source = source;
   }
-
-  /** What is wrong and what to do about it. */
-  record Words(String kind, String found, String remedy) {}
 
   void fault(Value at, String subject, Words words) {
     add(Severity.FAULT, at, subject, words);

@@ -14,12 +14,12 @@ import java.math.RoundingMode;
  * double.
  */
 enum Quantity {
-  MILLIMETRES("mm", new BigDecimal("1e-3")),
+  MILLIMETRES("mm", "e-3"),
   DEGREES("deg", pi().divide(BigDecimal.valueOf(180), new MathContext(40))),
-  GIGAPASCALS("GPa", new BigDecimal("1e9")),
-  NEWTONS("N", BigDecimal.ONE),
-  KILOGRAMS("kg", BigDecimal.ONE),
-  FRACTION("", BigDecimal.ONE);
+  GIGAPASCALS("GPa", "e9"),
+  NEWTONS("N", "e0"),
+  KILOGRAMS("kg", "e0"),
+  FRACTION("", "e0");
 
   /** Digits every decimal keeps through a double (IEEE 754 binary64). */
   private static final int SAFE_DIGITS = 15;
@@ -29,9 +29,19 @@ enum Quantity {
   private final String unit;
   private final BigDecimal factor;
 
+  /** Exponent to put after the digits where the factor is a power of ten, else null. */
+  private final String shift;
+
+  Quantity(String unit, String shift) {
+    this.unit = unit;
+    this.factor = new BigDecimal("1" + shift);
+    this.shift = shift;
+  }
+
   Quantity(String unit, BigDecimal factor) {
     this.unit = unit;
     this.factor = factor;
+    this.shift = null;
   }
 
   private static BigDecimal pi() {
@@ -49,6 +59,9 @@ enum Quantity {
    * @return infinity for a number too large, 0 for one too small to be told from it
    */
   double toSi(String digits) {
+    if (shift != null && digits.indexOf('e') < 0 && digits.indexOf('E') < 0) {
+      return Double.parseDouble(digits + shift) + 0.0;
+    }
     double rough = Double.parseDouble(digits);
     if (Double.isInfinite(rough) || rough == 0) {
       return rough + 0.0;
@@ -57,9 +70,7 @@ enum Quantity {
   }
 
   private double toSi(BigDecimal decimal) {
-    return factor.equals(BigDecimal.ONE)
-        ? decimal.doubleValue()
-        : decimal.multiply(factor).doubleValue();
+    return decimal.multiply(factor).doubleValue();
   }
 
   /** The shortest decimal in this unit that stands for an SI value. */

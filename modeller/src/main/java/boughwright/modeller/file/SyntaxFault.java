@@ -62,8 +62,11 @@ final class SyntaxFault {
     String found =
         exceeds.lookingAt()
             ? String.format(
+                Locale.ROOT,
                 "here is too much: %s %s, at most %s is read",
-                exceeds.group(1).toLowerCase(Locale.ROOT), exceeds.group(2), exceeds.group(3))
+                exceeds.group(1).toLowerCase(Locale.ROOT),
+                exceeds.group(2),
+                exceeds.group(3))
             : "the file holds too much";
     return at(source, at, "too-much", List.of(found, Limits.words()));
   }
@@ -89,7 +92,8 @@ final class SyntaxFault {
     String message = e.getOriginalMessage().toLowerCase(Locale.ROOT);
     if (start.startsWith("<<<<<<<") || line.matches("(<{7}|={7}|>{7}).*")) {
       return List.of(
-          "here are the marks of an unfinished merge", "Keep one of the two versions, drop marks");
+          "here are the marks of an unfinished merge",
+          "Keep one of the two versions and drop the marks");
     }
     if (start.startsWith("<")) {
       return List.of(
@@ -113,11 +117,17 @@ final class SyntaxFault {
           "a backslash in a text is followed by the wrong character",
           "Write \\\\ for a backslash, \\\" for a quotation mark");
     }
+    if (!start.startsWith("{") && !start.startsWith("[") && text.startsWith(start, offset)) {
+      return List.of(
+          "this is no tree file: it starts with " + Value.Text.quoted(start.substring(0, 1)),
+          "Give a tree file; it starts with {");
+    }
     return character(text, offset, c);
   }
 
   private static List<String> character(String text, int offset, char c) {
-    String shown = Value.Text.quoted(String.valueOf(c)) + String.format(" (U+%04X)", (int) c);
+    String shown =
+        Value.Text.quoted(String.valueOf(c)) + String.format(Locale.ROOT, " (U+%04X)", (int) c);
     if ("'‘’“”".indexOf(c) >= 0) {
       return List.of("the quotation mark is " + shown, "Use the straight double quotation mark");
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /** Which texts can be names: those that can be shown, printed and written to other formats. */
@@ -23,6 +24,9 @@ final class TextRules {
   }
 
   private static Optional<String> fault(String text, int longest) {
+    if (!text.isEmpty() && text.length() <= longest && isPlain(text)) {
+      return Optional.empty();
+    }
     if (text.codePoints().allMatch(TextRules::isBlank)) {
       return Optional.of("is blank");
     }
@@ -35,8 +39,20 @@ final class TextRules {
         .mapToObj(
             point ->
                 String.format(
-                    "holds the character U+%04X, which no page or picture can show", point))
+                    Locale.ROOT,
+                    "holds the character U+%04X, which no page or picture can show",
+                    point))
         .findFirst();
+  }
+
+  /** True if a text is letters, digits and signs of ASCII. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) <= ' ' || text.charAt(i) > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isBlank(int point) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.file.ProblemList.Words;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Link;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.TreeRules;
@@ -36,7 +36,7 @@ final class TreeParts {
   private TreeParts(ObjectReader top) {
     this.top = top;
     readSegments();
-    for (Value.Fields fields : top.objects("wounds")) {
+    for (Value.Fields fields : top.objects("wounds", Limits.SEGMENTS)) {
       ObjectReader object = SegmentReader.named(fields, "wound", top.problems());
       SegmentReader.wound(object)
           .ifPresent(
@@ -76,17 +76,7 @@ final class TreeParts {
       top.missing("segments", "Measure at least the trunk and list it here");
       return;
     }
-    if (top.items("segments").size() > Limits.SEGMENTS) {
-      top.fault(
-          "segments",
-          "too-many-segments",
-          String.format(
-              "the tree has %,d segments, at most %,d are read",
-              top.items("segments").size(), Limits.SEGMENTS),
-          "Leave out the finest twigs, or divide the tree");
-      return;
-    }
-    for (Value.Fields fields : top.objects("segments")) {
+    for (Value.Fields fields : top.objects("segments", Limits.SEGMENTS)) {
       ObjectReader object = SegmentReader.named(fields, "segment", top.problems());
       segmentObjects.add(object);
       Optional<Segment> segment = SegmentReader.segment(object);
@@ -117,7 +107,7 @@ final class TreeParts {
   }
 
   private void note(Finding finding) {
-    Words words = new Words(finding.kind(), finding.found(), finding.remedy());
+    Words words = finding.words();
     Matcher element = ELEMENT.matcher(finding.field());
     if (element.matches()) {
       List<ObjectReader> objects =

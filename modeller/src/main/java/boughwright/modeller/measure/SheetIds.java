@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Judges the names of segments: each one once, short, and told apart by eye. */
+/** Judges the names of segments as a sheet holds them: each one once, short, on one line. */
 final class SheetIds {
   private static final Set<Integer> JOINERS = Set.of(0x200C, 0x200D);
 
@@ -35,7 +35,7 @@ final class SheetIds {
     String shown = '"' + SheetLimits.shown(id) + '"';
     String subject = "segment " + shown;
     SheetRow first = seen.putIfAbsent(id, row);
-    String twin = alike.putIfAbsent(look(id), id);
+    alike.putIfAbsent(look(id), id);
     if (first != null) {
       problems.fault(
           problems.place(row.line(), subject),
@@ -57,40 +57,11 @@ final class SheetIds {
           "control-character",
           "the name holds a line break or another control character",
           "Type the name again");
-    } else if (id.codePoints().anyMatch(SheetIds::isInvisible)) {
-      problems.warn(
-          problems.place(row.line(), subject),
-          "invisible-character",
-          "the name " + escaped(id) + " holds a character that cannot be seen, and is kept with it",
-          "Type the name again if that was not meant");
-    }
-    if (twin != null) {
-      problems.warn(
-          problems.place(row.line(), subject),
-          "similar-ids",
-          "the name "
-              + shown
-              + " is not the name \""
-              + SheetLimits.shown(twin)
-              + "\" but looks like it",
-          "Rename one of them if they are easily mixed up");
     }
   }
 
   private static boolean isInvisible(int point) {
     return VisibleText.isHidden(point) || JOINERS.contains(point);
-  }
-
-  private static String escaped(String id) {
-    StringBuilder out = new StringBuilder();
-    id.codePoints()
-        .forEach(
-            point ->
-                out.append(
-                    isInvisible(point)
-                        ? String.format("<U+%04X>", point)
-                        : Character.toString(point)));
-    return '"' + out.toString() + '"';
   }
 
   /** What the eye sees of a name. */

@@ -9,6 +9,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Turns the bytes of a sheet into text: UTF-8, or Windows-1252 with a remark. */
@@ -56,7 +57,10 @@ final class SheetText {
     String raw = new String(bytes, StandardCharsets.ISO_8859_1);
     int line = 1 + (int) raw.substring(0, bad).chars().filter(sign -> sign == '\n').count();
     String found =
-        "byte " + (bad + 1) + String.format(" (%02X)", bytes[bad]) + " is not UTF-8 text";
+        "byte "
+            + (bad + 1)
+            + String.format(Locale.ROOT, " (%02X)", bytes[bad])
+            + " is not UTF-8 text";
     if (MULTI_BYTE.matcher(raw).find() || NEVER_WESTERN.matcher(raw).find()) {
       throw problems.stop(problems.place(line, ""), "not-utf-8", found, REMEDY);
     }

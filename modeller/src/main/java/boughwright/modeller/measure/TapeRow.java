@@ -38,7 +38,8 @@ record TapeRow(
     Optional<String> note) {
 
   /**
-   * Where a segment starts on its parent's axis; neither given means the parent's end.
+   * Where a segment starts on its parent's axis; neither given means the parent's end, or for a
+   * root on the trunk the parent's start.
    *
    * @param along fraction of the parent's length from the parent's start [1]
    * @param distance distance from the parent's start [m]

@@ -2,6 +2,7 @@
 package boughwright.modeller.measure;
 
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import java.util.HashMap;
 import java.util.Locale;
@@ -24,6 +25,7 @@ final class TreePlacer {
   private final Map<String, Double> lengths = new HashMap<>();
   private final Map<String, Point3> starts = new HashMap<>();
   private final Map<String, Point3> ends = new HashMap<>();
+  private final Map<String, Kind> kinds = new HashMap<>();
 
   TreePlacer(Calipers calipers, SheetCells cells) {
     this.calipers = calipers;
@@ -41,6 +43,7 @@ final class TreePlacer {
     lengths.put(row.id(), row.step().norm());
     starts.put(row.id(), start);
     ends.put(row.id(), end);
+    kinds.put(row.id(), row.kind());
     return along.map(fraction -> segment(row, fraction, start, end));
   }
 
@@ -63,7 +66,7 @@ final class TreePlacer {
   private Optional<Double> along(TapeRow row) {
     OptionalDouble distance = row.seat().distance();
     if (distance.isEmpty()) {
-      return Optional.of(row.seat().along().orElse(1));
+      return Optional.of(row.seat().along().orElse(usual(row)));
     }
     String parent = row.parent().orElseThrow();
     double length = lengths.get(parent);
@@ -83,6 +86,12 @@ final class TreePlacer {
             1000 * length),
         "Measure from the start of that piece, or name the next piece as its parent");
     return Optional.empty();
+  }
+
+  /** A shoot goes on from the end of its parent; a root leaves the trunk at its foot. */
+  private double usual(TapeRow row) {
+    boolean leavesTrunk = kinds.get(row.parent().orElseThrow()) != Kind.ROOT;
+    return row.kind() == Kind.ROOT && leavesTrunk ? 0 : 1;
   }
 
   private static Point3 rounded(Point3 point) {

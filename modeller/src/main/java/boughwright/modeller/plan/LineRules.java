@@ -4,9 +4,11 @@ package boughwright.modeller.plan;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.problem.Amount;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Whether the two ends of a guy-line, whose places are sound, make a line that can pull. */
 final class LineRules {
@@ -46,8 +48,10 @@ final class LineRules {
               "shorten_mm",
               "shortened-to-nothing",
               String.format(
+                  Locale.ROOT,
                   "the line is shortened by %s, but the straight distance is only %s",
-                  Amount.millimetres(shortening.metres()), Amount.millimetres(gap)),
+                  Amount.millimetres(shortening.metres()),
+                  Amount.millimetres(gap)),
               "Shorten it by less than the distance between its two points"));
     }
     return findings;
@@ -80,7 +84,10 @@ final class LineRules {
                 "anchor_mm",
                 "anchor-in-wood",
                 String.format(
-                    "the anchor of guy-line \"%s\" is inside the wood of \"%s\"", line.id(), id),
+                    Locale.ROOT,
+                    "the anchor of guy-line \"%s\" is inside the wood of \"%s\"",
+                    line.id(),
+                    id),
                 "Measure the anchor again; to tie the line to the tree, give \"anchor\" with a"
                     + " segment and along"));
       }
@@ -89,6 +96,6 @@ final class LineRules {
   }
 
   private Finding fault(String field, String kind, String found, String remedy) {
-    return PlanRules.fault(List.of(line.id()), field, kind, found, remedy);
+    return Finding.fault(List.of(line.id()), field, new Words(kind, found, remedy));
   }
 }

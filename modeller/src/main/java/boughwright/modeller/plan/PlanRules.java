@@ -2,12 +2,13 @@
 package boughwright.modeller.plan;
 
 import boughwright.modeller.problem.NearNames;
-import boughwright.modeller.problem.Severity;
 import boughwright.modeller.tree.Finding;
+import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,7 +20,7 @@ import java.util.Set;
  * the field of a finding is a field of the part asked about.
  */
 public final class PlanRules {
-  private static final int MOST_FOR_NEAR_NAMES = 2_000;
+  private static final int MOST_FOR_NEAR_NAMES = 300;
 
   private final Set<String> segments;
   private final Optional<Cutting> cutting;
@@ -29,7 +30,7 @@ public final class PlanRules {
     this.cutting = cutting;
   }
 
-  /** Rules for a tree of which only the ids are sound: they judge names alone. */
+  /** Rules for a tree of which only the ids are sound: they judge names, if there are any. */
   public static PlanRules ofNames(Set<String> segmentIds) {
     return new PlanRules(Set.copyOf(segmentIds), Optional.empty());
   }
@@ -66,12 +67,13 @@ public final class PlanRules {
     cuts.forEach(cut -> findings.addAll(name(cut.segment(), "segment")));
     if (cutting.isPresent() && cutting.get().isGone(cutting.get().skeleton().outward(0))) {
       findings.add(
-          fault(
+          Finding.fault(
               List.of(),
               "cuts",
-              "nothing-left",
-              "the cuts take the whole tree, trunk base and all",
-              "Cut further out"));
+              new Words(
+                  "nothing-left",
+                  "the cuts take the whole tree, trunk base and all",
+                  "Cut further out")));
     }
     return findings;
   }
@@ -83,20 +85,21 @@ public final class PlanRules {
 
   /** Whether an id is that of a segment. */
   public List<Finding> name(String segment, String field) {
-    if (segments.contains(segment)) {
+    if (segments.contains(segment) || segments.isEmpty()) {
       return List.of();
     }
     List<String> near =
         segments.size() > MOST_FOR_NEAR_NAMES ? List.of() : NearNames.of(segment, segments);
     return List.of(
-        fault(
+        Finding.fault(
             List.of(segment),
             field,
-            "unknown-segment",
-            "\"" + segment + "\" is no segment of the tree",
-            near.isEmpty()
-                ? "Name a segment of the tree"
-                : "Name a segment of the tree, such as " + String.join(" or ", near)));
+            new Words(
+                "unknown-segment",
+                "\"" + segment + "\" is no segment of the tree",
+                near.isEmpty()
+                    ? "Name a segment of the tree"
+                    : "Name a segment of the tree, such as " + String.join(" or ", near))));
   }
 
   /** Whether a place is on a segment that is known and not cut away there. */
@@ -107,14 +110,19 @@ public final class PlanRules {
     }
     Spot cut = cutting.get().cutThatTook(spot);
     return List.of(
-        fault(
+        Finding.fault(
             List.of(spot.segment(), cut.segment()),
             field,
-            "cut-away",
-            String.format(
-                "the place at %s of \"%s\" is gone with the cut at %s of \"%s\"",
-                spot.along(), spot.segment(), cut.along(), cut.segment()),
-            "Choose a place the cut leaves, or cut further out"));
+            new Words(
+                "cut-away",
+                String.format(
+                    Locale.ROOT,
+                    "the place at %s of \"%s\" is gone with the cut at %s of \"%s\"",
+                    spot.along(),
+                    spot.segment(),
+                    cut.along(),
+                    cut.segment()),
+                "Choose a place the cut leaves, or cut further out")));
   }
 
   /** Whether a line has two ends that are places, apart, and outside the wood. */
@@ -127,10 +135,5 @@ public final class PlanRules {
       findings.addAll(new LineRules(cutting.get(), line).findings());
     }
     return findings;
-  }
-
-  static Finding fault(
-      List<String> subjects, String field, String kind, String found, String remedy) {
-    return new Finding(Severity.FAULT, subjects, field, kind, found, remedy);
   }
 }

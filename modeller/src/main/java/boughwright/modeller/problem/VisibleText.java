@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.problem;
 
+import java.util.Locale;
+
 /** Makes text from outside safe to print on one line of a terminal. */
 public final class VisibleText {
   private VisibleText() {}
@@ -15,7 +17,7 @@ public final class VisibleText {
         .forEach(
             point -> {
               if (isHidden(point)) {
-                out.append(String.format("<U+%04X>", point));
+                out.append(String.format(Locale.ROOT, "<U+%04X>", point));
               } else {
                 out.appendCodePoint(point);
               }

@@ -16,20 +16,21 @@ import java.util.stream.DoubleStream;
 final class SpeciesBlend {
   private SpeciesBlend() {}
 
+  /** What a blend is called, and the words that say what it is. */
+  private record Label(String key, List<String> names, String words) {}
+
   /** The mean of some woods, under the key and names of the first. */
   static Species mean(List<Species> woods) {
-    return blend(
-        woods.get(0).key(),
-        woods.get(0).commonNames(),
-        woods,
-        values -> values.average().orElseThrow(),
-        "mean of " + woods.stream().map(Species::botanicalName).collect(Collectors.joining(", ")));
+    String words =
+        "mean of " + woods.stream().map(Species::botanicalName).collect(Collectors.joining(", "));
+    Label label = new Label(woods.get(0).key(), woods.get(0).commonNames(), words);
+    return blend(label, woods, values -> values.average().orElseThrow());
   }
 
   /** The median of many woods, as a stand-in that says so. */
   static Species median(String key, List<String> names, List<Species> woods) {
     String words = "no wood of its own: median of the " + woods.size() + " published woods here";
-    return blend(key, names, woods, SpeciesBlend::middle, words);
+    return blend(new Label(key, names, words), woods, SpeciesBlend::middle);
   }
 
   private static double middle(DoubleStream values) {
@@ -39,22 +40,18 @@ final class SpeciesBlend {
   }
 
   private static Species blend(
-      String key,
-      List<String> names,
-      List<Species> woods,
-      ToDoubleFunction<DoubleStream> how,
-      String words) {
+      Label label, List<Species> woods, ToDoubleFunction<DoubleStream> how) {
     return new Species(
-        key,
-        names.get(0),
-        names,
+        label.key,
+        label.names.get(0),
+        label.names,
         how.applyAsDouble(woods.stream().mapToDouble(Species::trueMoe)),
         MoeBasis.AS_PRINTED,
         over(woods, Species::mor, how),
         over(woods, Species::crushing, how),
         over(woods, Species::shear, how),
         over(woods, Species::density, how),
-        Optional.of(words),
+        Optional.of(label.words),
         woods.stream().map(Species::source).distinct().collect(Collectors.joining("; ")),
         "derived");
   }

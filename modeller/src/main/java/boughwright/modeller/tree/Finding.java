@@ -31,4 +31,36 @@ public record Finding(
     Objects.requireNonNull(found, "found");
     Objects.requireNonNull(remedy, "remedy");
   }
+
+  /**
+   * What a finding says.
+   *
+   * @param kind short stable name, words joined by hyphens
+   * @param found what is wrong
+   * @param remedy what to do
+   */
+  public record Words(String kind, String found, String remedy) {}
+
+  /** Something that makes the tree or plan unusable. */
+  public static Finding fault(List<String> subjects, String field, Words words) {
+    return of(Severity.FAULT, subjects, field, words);
+  }
+
+  /** Something to look at again. */
+  public static Finding warning(List<String> subjects, String field, Words words) {
+    return of(Severity.WARNING, subjects, field, words);
+  }
+
+  private static Finding of(Severity severity, List<String> subjects, String field, Words words) {
+    return new Finding(severity, subjects, field, words.kind(), words.found(), words.remedy());
+  }
+
+  public boolean isFault() {
+    return severity == Severity.FAULT;
+  }
+
+  /** What this finding says. */
+  public Words words() {
+    return new Words(kind, found, remedy);
+  }
 }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.tree;
 
-import boughwright.modeller.problem.Severity;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -36,9 +37,10 @@ final class LinkRules {
         fault(
             List.of(id),
             field(i, "id"),
-            "duplicate-id",
-            "the id \"" + id + "\" is used twice",
-            "Give one of the two segments another id");
+            new Words(
+                "duplicate-id",
+                "the id \"" + id + "\" is used twice",
+                "Give one of the two segments another id"));
       }
     }
     findings.addAll(IdLooks.findings(links));
@@ -52,9 +54,14 @@ final class LinkRules {
         fault(
             List.of(link.id(), parent),
             field(i, "parent"),
-            "unknown-parent",
-            String.format("\"%s\" starts on \"%s\", which is no segment here", link.id(), parent),
-            "Correct the parent, or add the segment that is missing");
+            new Words(
+                "unknown-parent",
+                String.format(
+                    Locale.ROOT,
+                    "\"%s\" starts on \"%s\", which is no segment here",
+                    link.id(),
+                    parent),
+                "Correct the parent, or add the segment that is missing"));
       }
     }
   }
@@ -70,24 +77,27 @@ final class LinkRules {
       fault(
           List.of(),
           "segments",
-          "no-segments",
-          "the tree has no segment, so no wood",
-          "Measure at least the trunk from its base to the first branch");
+          new Words(
+              "no-segments",
+              "the tree has no segment, so no wood",
+              "Measure at least the trunk from its base to the first branch"));
     } else if (bases.isEmpty()) {
       fault(
           List.of(),
           "segments",
-          "no-base",
-          "no segment is the trunk base: every one has a parent",
-          "Set the parent of the lowest trunk segment to null and give its start_mm");
+          new Words(
+              "no-base",
+              "no segment is the trunk base: every one has a parent",
+              "Set the parent of the lowest trunk segment to null and give its start_mm"));
     } else if (bases.size() > 1) {
       List<String> ids = bases.stream().map(i -> links.get(i).id()).toList();
       fault(
           ids,
           field(bases.get(1), "parent"),
-          "several-bases",
-          bases.size() + " segments have no parent: " + named(ids, ", "),
-          "Only the trunk base has none; name the parent of every other one");
+          new Words(
+              "several-bases",
+              bases.size() + " segments have no parent: " + named(ids, ", "),
+              "Only the trunk base has none; name the parent of every other one"));
     }
   }
 
@@ -121,9 +131,10 @@ final class LinkRules {
     fault(
         ids,
         field(first, "parent"),
-        "ring",
-        found,
-        "Correct the parent of one of them, so that all lead down to the trunk base");
+        new Words(
+            "ring",
+            found,
+            "Correct the parent of one of them, so that all lead down to the trunk base"));
   }
 
   private static String named(List<String> ids, String between) {
@@ -139,8 +150,7 @@ final class LinkRules {
     return "segments[" + i + "]." + name;
   }
 
-  private void fault(
-      List<String> subjects, String field, String kind, String found, String remedy) {
-    findings.add(new Finding(Severity.FAULT, subjects, field, kind, found, remedy));
+  private void fault(List<String> subjects, String field, Words words) {
+    findings.add(Finding.fault(subjects, field, words));
   }
 }

@@ -3,9 +3,11 @@ package boughwright.modeller.tree;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.problem.Amount;
-import boughwright.modeller.problem.Severity;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
@@ -55,15 +57,17 @@ final class SizeRules {
       warn(
           List.of(segment.id(), id(parent)),
           "segments[" + i + "].caliper_start_mm",
-          "caliper-jump",
-          String.format(
-              "\"%s\" starts with a caliper of %s on \"%s\", which has %s there: the parent is"
-                  + " much below its child",
-              segment.id(),
-              Amount.millimetres(segment.caliperStart()),
-              id(parent),
-              Amount.millimetres(below)),
-          "Measure both again; one of them may be in another unit");
+          new Words(
+              "caliper-jump",
+              String.format(
+                  Locale.ROOT,
+                  "\"%s\" starts with a caliper of %s on \"%s\", which has %s there: the parent is"
+                      + " much below its child",
+                  segment.id(),
+                  Amount.millimetres(segment.caliperStart()),
+                  id(parent),
+                  Amount.millimetres(below)),
+              "Measure both again; one of them may be in another unit"));
     }
   }
 
@@ -73,25 +77,27 @@ final class SizeRules {
       warn(
           List.of(segment.id()),
           "segments[" + i + "].caliper_end_mm",
-          "widening",
-          String.format(
-              "\"%s\" widens from %s to %s",
-              segment.id(),
-              Amount.millimetres(segment.caliperStart()),
-              Amount.millimetres(segment.caliperEnd())),
-          "Measure both calipers again; one of them may be in another unit");
+          new Words(
+              "widening",
+              String.format(
+                  Locale.ROOT,
+                  "\"%s\" widens from %s to %s",
+                  segment.id(),
+                  Amount.millimetres(segment.caliperStart()),
+                  Amount.millimetres(segment.caliperEnd())),
+              "Measure both calipers again; one of them may be in another unit"));
     }
   }
 
   private void calipers() {
     group(
         i -> Math.min(caliperStart(i), caliperEnd(i)) < THINNEST,
-        i -> Amount.millimetres(Math.min(caliperStart(i), caliperEnd(i))) + " thick",
+        i -> "is " + Amount.millimetres(Math.min(caliperStart(i), caliperEnd(i))) + " thick",
         "caliper_end_mm",
         "very-thin");
     group(
         i -> Math.max(caliperStart(i), caliperEnd(i)) > THICKEST,
-        i -> Amount.millimetres(Math.max(caliperStart(i), caliperEnd(i))) + " thick",
+        i -> "is " + Amount.millimetres(Math.max(caliperStart(i), caliperEnd(i))) + " thick",
         "caliper_start_mm",
         "very-thick");
   }
@@ -112,7 +118,7 @@ final class SizeRules {
     boolean far =
         group(
             i -> reach(base, i) > FARTHEST,
-            i -> "ending " + Amount.millimetres(reach(base, i)) + " from the trunk base",
+            i -> "ends " + Amount.millimetres(reach(base, i)) + " from the trunk base",
             "end_mm",
             "far-away");
     double reach =
@@ -137,19 +143,20 @@ final class SizeRules {
     warn(
         List.of(),
         "segments",
-        kind,
-        String.format(
-            "the whole tree reaches %s with calipers up to %s; with mm and inches mixed up it would"
-                + " be %s",
-            Amount.millimetres(reach),
-            Amount.millimetres(thickest),
-            Amount.millimetres(inOtherUnit)),
-        "Check the unit: every length of the file is in millimetres");
+        new Words(
+            kind,
+            String.format(
+                Locale.ROOT,
+                "the whole tree reaches %s with calipers up to %s; with mm and inches mixed up it would"
+                    + " be %s",
+                Amount.millimetres(reach),
+                Amount.millimetres(thickest),
+                Amount.millimetres(inOtherUnit)),
+            "Check the unit: every length of the file is in millimetres"));
   }
 
   /** One warning for all segments that share an oddity; true if there is any. */
-  private boolean group(
-      IntPredicate odd, java.util.function.IntFunction<String> words, String field, String kind) {
+  private boolean group(IntPredicate odd, IntFunction<String> words, String field, String kind) {
     int[] which = IntStream.range(0, layout.segments.size()).filter(odd).toArray();
     if (which.length == 0) {
       return false;
@@ -158,9 +165,10 @@ final class SizeRules {
     warn(
         IntStream.of(which).limit(10).mapToObj(this::id).toList(),
         "segments[" + which[0] + "]." + field,
-        kind,
-        "\"" + id(which[0]) + "\" is " + words.apply(which[0]) + more,
-        "Measure again; the unit of the file is the millimetre");
+        new Words(
+            kind,
+            "\"" + id(which[0]) + "\" " + words.apply(which[0]) + more,
+            "Measure again; the unit of the file is the millimetre"));
     return true;
   }
 
@@ -168,7 +176,7 @@ final class SizeRules {
     return layout.segments.get(i).id();
   }
 
-  private void warn(List<String> subjects, String field, String kind, String found, String remedy) {
-    findings.add(new Finding(Severity.WARNING, subjects, field, kind, found, remedy));
+  private void warn(List<String> subjects, String field, Words words) {
+    findings.add(Finding.warning(subjects, field, words));
   }
 }

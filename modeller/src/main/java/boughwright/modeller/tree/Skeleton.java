@@ -3,7 +3,6 @@ package boughwright.modeller.tree;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.geometry.Vector3;
 import java.util.List;
 
 /**
@@ -14,15 +13,18 @@ public final class Skeleton {
   /** Stands for the parent of the segment that has none. */
   public static final int NONE = -1;
 
-  private static final double UPRIGHT = Math.toRadians(10);
-
   private final Tree tree;
   private final Layout layout;
+  private final double[] collar;
 
   /** Works out the shape of a tree. */
   public Skeleton(Tree tree) {
     this.tree = tree;
     this.layout = new Layout(tree.segments());
+    collar = new double[layout.segments.size()];
+    for (int i = 0; i < collar.length; i++) {
+      collar[i] = Collar.depth(this, i);
+    }
   }
 
   public Tree tree() {
@@ -98,9 +100,23 @@ public final class Skeleton {
     return layout.point(i, along);
   }
 
-  /** Diameter over bark a fraction along a segment [m]. */
+  /**
+   * Distance along a branch from its parent's axis to its parent's bark, where it starts to bend; 0
+   * where the same shoot goes on, or where the tree's unions bend from the axis [m].
+   */
+  public double collar(int i) {
+    return collar[i];
+  }
+
+  /**
+   * Diameter over bark a fraction along a segment [m]. A branch has its start caliper as far as its
+   * collar, where that is read.
+   */
   public double caliper(int i, double along) {
-    return layout.caliper(i, along);
+    Segment segment = segment(i);
+    double from = Math.min(collar[i] / length(i), 0.999);
+    double part = Math.max(0, (along - from) / (1 - from));
+    return segment.caliperStart() + part * (segment.caliperEnd() - segment.caliperStart());
   }
 
   /**
@@ -124,12 +140,7 @@ public final class Skeleton {
    * @param round the place round the segment [rad]
    */
   public Direction3 roundDirection(int i, double round) {
-    Vector3 axis = direction(i).vector();
-    boolean upright = Math.abs(axis.z()) > Math.cos(UPRIGHT);
-    Vector3 from = (upright ? Direction3.ofAzimuth(0) : Direction3.UP).vector();
-    Vector3 zero = from.minus(axis.times(from.dot(axis))).direction().vector();
-    Vector3 quarter = axis.cross(zero);
-    return zero.times(Math.cos(round)).plus(quarter.times(Math.sin(round))).direction();
+    return RoundAngle.direction(direction(i), round);
   }
 
   /** The point on the bark a fraction along a segment at a place round it [m, tree frame]. */

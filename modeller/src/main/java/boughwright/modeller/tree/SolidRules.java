@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.tree;
 
+import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.problem.Amount;
-import boughwright.modeller.problem.Severity;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -19,6 +21,9 @@ final class SolidRules {
 
   private final Layout layout;
   private final List<Finding> findings = new ArrayList<>();
+
+  /** A point rounded to where a tape can tell it from others. */
+  private record Cell(long x, long y, long z) {}
 
   private SolidRules(Layout layout) {
     this.layout = layout;
@@ -35,7 +40,7 @@ final class SolidRules {
 
   static List<Finding> warnings(Layout layout) {
     SolidRules rules = new SolidRules(layout);
-    Map<List<Long>, Integer> ends = new HashMap<>();
+    Map<Cell, Integer> ends = new HashMap<>();
     for (int i = 0; i < layout.segments.size(); i++) {
       rules.sameEnd(i, ends);
       rules.insideParent(i);
@@ -46,13 +51,14 @@ final class SolidRules {
 
   private void length(int i) {
     if (!(layout.length(i) > NO_LENGTH)) {
-      add(
-          Severity.FAULT,
-          List.of(id(i)),
-          field(i, "end_mm"),
-          "no-length",
-          "\"" + id(i) + "\" has no length: it ends where it starts",
-          "Measure its end again, or leave the segment out");
+      findings.add(
+          Finding.fault(
+              List.of(id(i)),
+              field(i, "end_mm"),
+              new Words(
+                  "no-length",
+                  "\"" + id(i) + "\" has no length: it ends where it starts",
+                  "Measure its end again, or leave the segment out")));
     }
   }
 
@@ -63,38 +69,41 @@ final class SolidRules {
     if (bark.isPresent() && !(thinnest / 2 > bark.getAsDouble())) {
       String found =
           String.format(
+              Locale.ROOT,
               "\"%s\" is %s thick with %s of bark on each side: no wood is left",
-              id(i), Amount.millimetres(thinnest), Amount.millimetres(bark.getAsDouble()));
+              id(i),
+              Amount.millimetres(thinnest),
+              Amount.millimetres(bark.getAsDouble()));
       String remedy =
           segment.bark().isPresent()
               ? "Correct its bark_mm or its caliper"
               : "Give this segment its own, smaller bark_mm";
-      add(
-          Severity.FAULT,
-          List.of(id(i)),
-          field(i, segment.bark().isPresent() ? "bark_mm" : "caliper_end_mm"),
-          "no-wood",
-          found,
-          remedy);
+      findings.add(
+          Finding.fault(
+              List.of(id(i)),
+              field(i, segment.bark().isPresent() ? "bark_mm" : "caliper_end_mm"),
+              new Words("no-wood", found, remedy)));
     }
   }
 
-  private void sameEnd(int i, Map<List<Long>, Integer> ends) {
-    var end = layout.segments.get(i).end();
-    List<Long> cell =
-        List.of(
+  private void sameEnd(int i, Map<Cell, Integer> ends) {
+    Point3 end = layout.segments.get(i).end();
+    Cell cell =
+        new Cell(
             Math.round(end.x() / ONE_POINT),
             Math.round(end.y() / ONE_POINT),
             Math.round(end.z() / ONE_POINT));
     Integer other = ends.putIfAbsent(cell, i);
     if (other != null) {
-      add(
-          Severity.WARNING,
-          List.of(id(i), id(other)),
-          field(i, "end_mm"),
-          "same-end",
-          String.format("\"%s\" and \"%s\" end at the same point", id(other), id(i)),
-          "Check both ends; two branches do not end in one point");
+      findings.add(
+          Finding.warning(
+              List.of(id(i), id(other)),
+              field(i, "end_mm"),
+              new Words(
+                  "same-end",
+                  String.format(
+                      Locale.ROOT, "\"%s\" and \"%s\" end at the same point", id(other), id(i)),
+                  "Check both ends; two branches do not end in one point")));
     }
   }
 
@@ -104,13 +113,18 @@ final class SolidRules {
       return;
     }
     if (Nearness.of(layout, parent, layout.segments.get(i).end()).inside()) {
-      add(
-          Severity.WARNING,
-          List.of(id(i), id(parent)),
-          field(i, "end_mm"),
-          "inside-parent",
-          String.format("\"%s\" lies wholly inside the wood of \"%s\"", id(i), id(parent)),
-          "It starts on the axis of its parent; measure its end outside the parent's bark");
+      findings.add(
+          Finding.warning(
+              List.of(id(i), id(parent)),
+              field(i, "end_mm"),
+              new Words(
+                  "inside-parent",
+                  String.format(
+                      Locale.ROOT,
+                      "\"%s\" lies wholly inside the wood of \"%s\"",
+                      id(i),
+                      id(parent)),
+                  "It starts on the axis of its parent; measure its end outside the parent's bark")));
     }
   }
 
@@ -119,14 +133,18 @@ final class SolidRules {
     if (layout.parent[i] != Skeleton.NONE
         && layout.joint[i] == Joint.CONTINUES
         && segment.along() < 1) {
-      add(
-          Severity.WARNING,
-          List.of(id(i), id(layout.parent[i])),
-          field(i, "joins"),
-          "continues-midway",
-          String.format(
-              "\"%s\" continues \"%s\" but starts before its end", id(i), id(layout.parent[i])),
-          "Write \"union\" for a branch, or start it at the end of its parent");
+      findings.add(
+          Finding.warning(
+              List.of(id(i), id(layout.parent[i])),
+              field(i, "joins"),
+              new Words(
+                  "continues-midway",
+                  String.format(
+                      Locale.ROOT,
+                      "\"%s\" continues \"%s\" but starts before its end",
+                      id(i),
+                      id(layout.parent[i])),
+                  "Write \"union\" for a branch, or start it at the end of its parent")));
     }
   }
 
@@ -136,15 +154,5 @@ final class SolidRules {
 
   private static String field(int i, String name) {
     return "segments[" + i + "]." + name;
-  }
-
-  private void add(
-      Severity severity,
-      List<String> subjects,
-      String field,
-      String kind,
-      String found,
-      String remedy) {
-    findings.add(new Finding(severity, subjects, field, kind, found, remedy));
   }
 }

@@ -2,10 +2,12 @@
 package boughwright.modeller.tree;
 
 import boughwright.modeller.problem.Severity;
+import boughwright.modeller.tree.Finding.Words;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,8 +22,8 @@ public final class TreeRules {
   private TreeRules() {}
 
   static void requireTree(List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
-    for (Finding finding : faults(segments, wounds, bark)) {
-      if (finding.severity() == Severity.FAULT) {
+    for (Finding finding : judge(segments, wounds, bark, false)) {
+      if (finding.isFault()) {
         throw new IllegalArgumentException(finding.found());
       }
     }
@@ -43,22 +45,22 @@ public final class TreeRules {
    */
   public static List<Finding> findings(
       List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
-    List<Finding> findings = new ArrayList<>(faults(segments, wounds, bark));
-    if (findings.stream().noneMatch(finding -> finding.severity() == Severity.FAULT)) {
-      Layout layout = new Layout(segments);
-      findings.addAll(SolidRules.warnings(layout));
-      findings.addAll(SizeRules.warnings(layout));
-    }
-    return findings;
+    return judge(segments, wounds, bark, true);
   }
 
-  private static List<Finding> faults(
-      List<Segment> segments, List<Wound> wounds, OptionalDouble bark) {
+  private static List<Finding> judge(
+      List<Segment> segments, List<Wound> wounds, OptionalDouble bark, boolean oddities) {
     List<Finding> findings = new ArrayList<>(linkFindings(Link.of(segments)));
-    boolean linked = findings.stream().noneMatch(f -> f.severity() == Severity.FAULT);
+    boolean linked = findings.stream().noneMatch(Finding::isFault);
     findings.addAll(woundFindings(segments.stream().map(Segment::id).toList(), wounds));
-    if (linked) {
-      findings.addAll(SolidRules.faults(new Layout(segments), bark));
+    if (!linked) {
+      return findings;
+    }
+    Layout layout = new Layout(segments);
+    findings.addAll(SolidRules.faults(layout, bark));
+    if (oddities && findings.stream().noneMatch(Finding::isFault)) {
+      findings.addAll(SolidRules.warnings(layout));
+      findings.addAll(SizeRules.warnings(layout));
     }
     return findings;
   }
@@ -77,23 +79,27 @@ public final class TreeRules {
       Wound wound = wounds.get(i);
       if (!ids.add(wound.id())) {
         findings.add(
-            fault(
+            Finding.fault(
                 List.of(wound.id()),
                 "wounds[" + i + "].id",
-                "duplicate-id",
-                "the wound id \"" + wound.id() + "\" is used twice",
-                "Give one of the two wounds another id"));
+                new Words(
+                    "duplicate-id",
+                    "the wound id \"" + wound.id() + "\" is used twice",
+                    "Give one of the two wounds another id")));
       }
       if (!segments.contains(wound.segment())) {
         findings.add(
-            fault(
+            Finding.fault(
                 List.of(wound.id(), wound.segment()),
                 "wounds[" + i + "].segment",
-                "unknown-segment",
-                String.format(
-                    "wound \"%s\" is on \"%s\", which is no segment here",
-                    wound.id(), wound.segment()),
-                "Correct the segment"));
+                new Words(
+                    "unknown-segment",
+                    String.format(
+                        Locale.ROOT,
+                        "wound \"%s\" is on \"%s\", which is no segment here",
+                        wound.id(),
+                        wound.segment()),
+                    "Correct the segment")));
       }
     }
     return findings;
@@ -121,10 +127,5 @@ public final class TreeRules {
       }
     }
     return findings;
-  }
-
-  private static Finding fault(
-      List<String> subjects, String field, String kind, String found, String remedy) {
-    return new Finding(Severity.FAULT, subjects, field, kind, found, remedy);
   }
 }

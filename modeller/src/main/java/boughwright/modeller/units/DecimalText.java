@@ -2,6 +2,7 @@
 package boughwright.modeller.units;
 
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
@@ -60,7 +61,7 @@ public final class DecimalText {
     }
     OptionalInt strange = number.codePoints().filter(point -> point > '~').findFirst();
     if (strange.isPresent()) {
-      String code = String.format("U+%04X", strange.getAsInt());
+      String code = String.format(Locale.ROOT, "U+%04X", strange.getAsInt());
       throw new UnreadableException(
           "not-a-number",
           shown + " has the character " + code + ", only digits 0 to 9 and a plain minus are read",

@@ -115,4 +115,14 @@ class ArchitectureTest {
   void publicClasses_stateTheirPackage_inAKnownRoom() {
     classes().that().arePublic().should().resideInAPackage(ROOT + "*").check(CLASSES);
   }
+
+  @Test
+  void text_isFormattedTheSameInEveryCountry() {
+    noClasses()
+        .should()
+        .callMethod(String.class, "format", String.class, Object[].class)
+        .orShould()
+        .callMethod(String.class, "formatted", Object[].class)
+        .check(CLASSES);
+  }
 }

@@ -81,6 +81,15 @@ class RoundTripTest {
   }
 
   @Test
+  void segment_standsOnOneLine_idFirst() throws Exception {
+    assertThat(TreeJson.text(read("full.tree.json")))
+        .contains(
+            "\n    {\"id\": \"b1\", \"parent\": \"t1\", \"kind\": \"branch\", \"along\": 0.85, \"joins\":"
+                + " \"union\", \"end_mm\": [90, -10, 120], \"caliper_start_mm\": 17,"
+                + " \"caliper_end_mm\": 14, \"bark_mm\": 0.4, \"live\": true},\n");
+  }
+
+  @Test
   void extras_keepDigitsAndOrder() throws Exception {
     String text = TreeJson.text(read("unknown-fields.tree.json"));
     assertThat(text).contains("9007199254740993").contains("1.2300");

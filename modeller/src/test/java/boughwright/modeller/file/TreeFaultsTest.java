@@ -98,27 +98,23 @@ class TreeFaultsTest {
     return Change.of().segments().get(0).toString();
   }
 
-  private static Case caliper(String name, Expected expected, String kind, String value) {
+  private static Case caliper(
+      String name, Expected expected, String kind, String value, String shown) {
     return is(
-        "caliper_" + name,
-        expected,
-        kind,
-        set("/segments/1/caliper_start_mm", value),
-        "s2",
-        name.equals("array") ? "caliper_start_mm is a list" : "");
+        "caliper_" + name, expected, kind, set("/segments/1/caliper_start_mm", value), "s2", shown);
   }
 
   static Stream<Case> calipers() {
     return Stream.of(
-        caliper("negative", REFUSE, "out-of-range", "-3.0"),
-        caliper("zero", REFUSE, "out-of-range", "0"),
-        caliper("tiny", WARN, "very-thin", "1e-12"),
-        caliper("huge", WARN, "very-thick", "24000.0"),
-        caliper("string", REFUSE, "no-number", "\"12\""),
+        caliper("negative", REFUSE, "out-of-range", "-3.0", "-3.0 mm"),
+        caliper("zero", REFUSE, "out-of-range", "0", "0 mm"),
+        caliper("tiny", WARN, "very-thin", "1e-12", "1E-12 mm"),
+        caliper("huge", WARN, "very-thick", "24000.0", "24000 mm"),
+        caliper("string", REFUSE, "no-number", "\"12\"", "the text \"12\""),
         // design.md: a caliper is a number of the file; an unknown one is to be measured
-        caliper("null", REFUSE, "null-value", "null"),
-        caliper("bool", REFUSE, "wrong-type", "true"),
-        caliper("array", REFUSE, "wrong-type", "[1]"),
+        caliper("null", REFUSE, "null-value", "null", "null"),
+        caliper("bool", REFUSE, "wrong-type", "true", "true"),
+        caliper("array", REFUSE, "wrong-type", "[1]", "a list"),
         is(
             "caliper_missing",
             REFUSE,
@@ -218,6 +214,9 @@ class TreeFaultsTest {
             set("/segments/3/start_mm", "[0,0,0]"),
             "s4",
             "s2"),
+        // version 1 has the unit in each name: a file that names another one contradicts itself
+        is("units_unknown", REFUSE, "other-units", set("/units", "\"furlong\""), "furlong"),
+        is("units_inches", REFUSE, "other-units", set("/units", "\"in\""), "\"in\""),
         is(
             "values_in_inches",
             WARN,

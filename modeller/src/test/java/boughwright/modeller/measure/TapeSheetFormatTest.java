@@ -129,14 +129,14 @@ class TapeSheetFormatTest {
       MeasuredTree read = Sheets.read(Sheets.of(Sheets.TRUNK, twin + ",t1,branch,90,0,50,9,7"));
       assertThat(read.document().tree().segments()).hasSize(2);
       assertThat(read.document().tree().segments().get(1).id()).isEqualTo(twin);
-      assertThat(read.warnings()).extracting(Problem::kind).contains("similar-ids");
+      assertThat(read.warnings()).extracting(Problem::kind).contains("ids-look-alike");
     }
   }
 
   @Test
   void invisibleCharacterInAName_isKeptAndSaid() throws InputException {
     MeasuredTree read = Sheets.read(Sheets.of(Sheets.TRUNK, "2\u200D,t1,branch,90,0,50,9,7"));
-    assertThat(read.warnings()).extracting(Problem::kind).containsExactly("invisible-character");
+    assertThat(read.warnings()).extracting(Problem::kind).containsExactly("hidden-character");
     assertThat(read.warnings().get(0).line()).contains("U+200D");
   }
 

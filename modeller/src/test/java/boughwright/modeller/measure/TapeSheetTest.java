@@ -189,4 +189,13 @@ class TapeSheetTest {
     assertThat(read.document().tree().segments()).hasSizeGreaterThan(5);
     assertThat(read.document().tree().segments()).extracting(Segment::kind).contains(Kind.ROOT);
   }
+
+  @Test
+  void rootWithoutAPlace_startsAtTheFootOfTheTrunk_andGoesOnFromARoot() throws InputException {
+    Tree tree =
+        Sheets.tree(
+            Sheets.of(Sheets.TRUNK, "r1,t1,root,90,-20,50,12,8", "r2,r1,root,90,-30,40,8,5"));
+    assertThat(tree.segments().get(1).along()).isZero();
+    assertThat(tree.segments().get(2).along()).isEqualTo(1);
+  }
 }

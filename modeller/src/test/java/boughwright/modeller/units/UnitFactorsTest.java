@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Factors against A. Thompson and B. N. Taylor 2008, Guide for the Use of the International System
  * of Units, NIST Special Publication 811, Appendix B.8 (factors listed alphabetically), <a
  * href="https://doi.org/10.6028/NIST.SP.811e2008">doi:10.6028/NIST.SP.811e2008</a>. Figures from
- * memory, those for forces and degrees compared with published transcriptions of that table.
+ * memory, those for forces and degrees compared with published copies of that table.
  */
 class UnitFactorsTest {
   /** Half of the last of the seven digits the table prints. */

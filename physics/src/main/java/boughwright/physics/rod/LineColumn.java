@@ -127,20 +127,4 @@ final class LineColumn {
       }
     }
   }
-
-  /** The largest turn of a node that the force makes on the tree part alone [rad]. */
-  double largestTurn(Tangent tangent) {
-    double[] turns = new double[node.length];
-    double[] inside = new double[node.length];
-    for (int e : reach.element) {
-      System.arraycopy(node, 3 * e, turns, 3 * e, 3);
-      System.arraycopy(middle, 3 * e, inside, 3 * e, 3);
-    }
-    tangent.finish(turns, inside);
-    double most = 0;
-    for (double turn : turns) {
-      most = Math.max(most, Math.abs(turn));
-    }
-    return most;
-  }
 }

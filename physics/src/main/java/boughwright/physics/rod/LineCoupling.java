@@ -18,6 +18,10 @@ final class LineCoupling {
   private final LineColumn[] column;
   private final double[] diagonal;
   private final double[] unknown;
+
+  /** What a unit force along each column moves along it [m/N], shape (columns). */
+  private final double[] give;
+
   private final int[] alongOf;
   private final SmallSymmetric small;
   private int columns;
@@ -30,6 +34,7 @@ final class LineCoupling {
     column = new LineColumn[most];
     diagonal = new double[most];
     unknown = new double[most];
+    give = new double[most];
     alongOf = new int[lines];
     small = new SmallSymmetric(most);
   }
@@ -52,6 +57,7 @@ final class LineCoupling {
       for (int b = 0; b <= c; b++) {
         small.matrix()[c][b] = column[c].product(column[b]);
       }
+      give[c] = small.matrix()[c][c];
       small.matrix()[c][c] += diagonal[c];
     }
     if (!small.factorise(columns)) {
@@ -124,8 +130,8 @@ final class LineCoupling {
     }
   }
 
-  /** The largest turn that a unit of tension of a line of given length makes [rad/N]. */
-  double turnPerTension(int line, Tangent tangent) {
-    return alongOf[line] < 0 ? 0 : column[alongOf[line]].largestTurn(tangent);
+  /** How far the ends of a line of given length come together per tension [m/N]. */
+  double givePerTension(int line) {
+    return alongOf[line] < 0 ? 0 : give[alongOf[line]];
   }
 }

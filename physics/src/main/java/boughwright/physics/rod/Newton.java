@@ -13,11 +13,13 @@ final class Newton {
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
-  /** Turns left out when the rate of the last two steps foretells the next [rad]. */
-  static final double NEGLIGIBLE = 1e-9;
+  /** A change of tension that moves the ends by no more than this part of the line is none [1]. */
+  private static final double NO_MOVE = 1e-12;
 
-  /** A change of tension that turns no section by more than this is none [rad]. */
-  private static final double NO_TURN = 1e-12;
+  /**
+   * So does a small step after which the next, by the rate of the last two, is below this [rad].
+   */
+  static final double NEGLIGIBLE = 1e-11;
 
   /** Largest turn of one iteration [rad]. */
   private static final double LONGEST_STEP = 1.5;
@@ -170,11 +172,10 @@ final class Newton {
         log.damped();
       }
       state.move(state, atNode, atMiddle, part);
-      boolean settled = log.settled(negligible) && !tensionsChange(lines);
-      moveTensions(lines, part);
+      boolean changed = moveTensions(lines, part);
       lines.lay(state);
       lines.takeUp();
-      if (settled && !isTooLong(lines)) {
+      if (log.settled(negligible) && !changed && !isTooLong(lines)) {
         return log.end("");
       }
     }
@@ -283,24 +284,19 @@ final class Newton {
     return sum;
   }
 
-  /** Whether the step changes the tension of a line of given length by more than rounding. */
-  private boolean tensionsChange(LineForces lines) {
+  /** Moves the tensions of lines of given length; true when one of them is not settled. */
+  private boolean moveTensions(LineForces lines, double part) {
     boolean changed = false;
     for (int i = 0; i < tensionStep.length; i++) {
-      double change = Math.abs(tensionStep[i]);
-      changed |=
-          change > SETTLED * lines.tension[i]
-              && change * coupling.turnPerTension(i, tangent) > NO_TURN;
-    }
-    return changed;
-  }
-
-  private void moveTensions(LineForces lines, double part) {
-    for (int i = 0; i < tensionStep.length; i++) {
       if (lines.lines.get(i).byLength()) {
+        double change = Math.abs(tensionStep[i]);
+        changed |=
+            change > SETTLED * lines.tension[i]
+                && change * coupling.givePerTension(i) > NO_MOVE * lines.length[i];
         lines.tension[i] = Math.max(0, lines.tension[i] + part * tensionStep[i]);
       }
     }
+    return changed;
   }
 
   private static boolean isTooLong(LineForces lines) {

@@ -20,8 +20,10 @@ public final class RodPose {
   private final int[] firstElement;
   private final int[] endElement;
 
-  /** Ends of spans that were asked for; null where not. */
-  private final RodSection[] spanEnds;
+  /** Where each span stops carrying load: frame and position, shape (spans)(9) and (spans)(3). */
+  private final double[][] restFrame;
+
+  private final double[][] restFrom;
 
   RodPose(MeshSolver solver, RodState state, LineForces lines, LoadSet loads) {
     layout = solver.layout;
@@ -39,11 +41,40 @@ public final class RodPose {
     int spans = mesh.model.spans().size();
     firstElement = new int[spans];
     endElement = new int[spans];
-    spanEnds = new RodSection[spans];
     for (int e = mesh.count - 1; e >= 0; e--) {
       firstElement[mesh.span[e]] = e;
       endElement[mesh.span[e]] = Math.max(endElement[mesh.span[e]], e + 1);
     }
+    restFrame = new double[spans][9];
+    restFrom = new double[spans][];
+    for (int span = 0; span < spans; span++) {
+      findRest(span);
+    }
+  }
+
+  private void findRest(int span) {
+    double[] frame = restFrame[span];
+    if (endElement[span] > firstElement[span]) {
+      int last = endElement[span] - 1;
+      System.arraycopy(state.nodeFrame, 9 * last, frame, 0, 9);
+      restFrom[span] = Mat3.slice(state.node, 3 * last);
+      return;
+    }
+    RodSpan rod = mesh.model.spans().get(span);
+    double[] parentFrame = mesh.baseFrame.clone();
+    double[] at = mesh.base.clone();
+    if (rod.parent() >= 0) {
+      System.arraycopy(restFrame[rod.parent()], 0, parentFrame, 0, 9);
+      RodSpan parent = mesh.model.spans().get(rod.parent());
+      double free = parent.length() - loadedTo(rod.parent());
+      double[] arc = RestArc.end(parentFrame, array(parent.restCurvature()), free);
+      for (int k = 0; k < 3; k++) {
+        at[k] = restFrom[rod.parent()][k] + arc[k];
+      }
+    }
+    double[] link = Mat3.apply(parentFrame, 0, array(rod.offset()));
+    Mat3.multiply(parentFrame, 0, Mat3.of(rod.turn()), 0, frame, 0);
+    restFrom[span] = new double[] {at[0] + link[0], at[1] + link[1], at[2] + link[2]};
   }
 
   public RodModel model() {
@@ -122,47 +153,16 @@ public final class RodPose {
   }
 
   private RodSection unloaded(int span, double s) {
-    double from = loadedTo(span);
-    double[] frame = new double[9];
-    double[] at;
-    if (from > 0) {
-      int last = endElement[span] - 1;
-      System.arraycopy(state.nodeFrame, 9 * last, frame, 0, 9);
-      at = Mat3.slice(state.node, 3 * last);
-    } else {
-      at = startOfUnloaded(span, frame);
-    }
+    double[] frame = restFrame[span].clone();
+    double[] from = restFrom[span];
     Vector3 u = mesh.model.spans().get(span).restCurvature();
-    double[] moved = RestArc.end(frame, new double[] {u.x(), u.y(), u.z()}, s - from);
-    Point3 end = new Point3(at[0] + moved[0], at[1] + moved[1], at[2] + moved[2]);
+    double[] moved = RestArc.end(frame, array(u), s - loadedTo(span));
+    Point3 end = new Point3(from[0] + moved[0], from[1] + moved[1], from[2] + moved[2]);
     return new RodSection(end, rotation(frame), Vector3.ZERO, Vector3.ZERO, Vector3.ZERO);
   }
 
-  private double[] startOfUnloaded(int span, double[] frame) {
-    RodSpan rod = mesh.model.spans().get(span);
-    double[] parentFrame;
-    double[] at;
-    if (rod.parent() < 0) {
-      parentFrame = mesh.baseFrame;
-      at = mesh.base.clone();
-    } else {
-      RodSection end = endOf(rod.parent());
-      parentFrame = Mat3.of(end.frame());
-      at = new double[] {end.position().x(), end.position().y(), end.position().z()};
-    }
-    double[] link = {rod.offset().x(), rod.offset().y(), rod.offset().z()};
-    double[] moved = Mat3.apply(parentFrame, 0, link);
-    Mat3.multiply(parentFrame, 0, Mat3.of(rod.turn()), 0, frame, 0);
-    return new double[] {at[0] + moved[0], at[1] + moved[1], at[2] + moved[2]};
-  }
-
-  private RodSection endOf(int span) {
-    RodSection end = spanEnds[span];
-    if (end == null) {
-      end = section(span, mesh.model.spans().get(span).length());
-      spanEnds[span] = end;
-    }
-    return end;
+  private static double[] array(Vector3 v) {
+    return new double[] {v.x(), v.y(), v.z()};
   }
 
   private static Point3 point(double[] p) {

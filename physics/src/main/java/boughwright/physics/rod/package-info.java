@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Large-deflection rods and their equilibrium under a section law they are given; knows no tree and
  * no wood.

@@ -4,7 +4,7 @@ package boughwright.physics.trial;
 /**
  * Whether a trial found a pose that holds.
  *
- * @param converged whether the solver found an equilibrium
+ * @param converged whether the solver found an equilibrium, be it one the tree falls away from
  * @param stable whether that equilibrium is one the tree can stay in, reached without a jump
  * @param unstableModes number of independent ways in which it would fall away
  * @param where the place to look at when it failed, in words; empty otherwise

@@ -23,6 +23,9 @@ final class PeakSearch {
 
   private static final double RELATIVE_PLACE = 1e-6;
 
+  /** Part of an element by which its end is looked at from inside [1]. */
+  private static final double JUST_BEFORE = 1e-9;
+
   private final TreeRods rods;
   private final Timber timber;
   private final Skeleton skeleton;
@@ -64,7 +67,8 @@ final class PeakSearch {
       double from = stations.get(k);
       double to = stations.get(k + 1);
       for (int q = 0; q <= 2; q++) {
-        double s = from + (to - from) * q / 2;
+        // at a pad the moment jumps, and the section there is the one beyond it
+        double s = q == 2 ? to - JUST_BEFORE * (to - from) : from + (to - from) * q / 2;
         double strain = strain(span, s);
         if (strain > best) {
           best = strain;

@@ -11,6 +11,7 @@ import boughwright.physics.rod.RodSection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads what became of each segment from the pose of the rods. */
 final class PoseReader {
@@ -31,20 +32,28 @@ final class PoseReader {
     ends = new RodSection[rods.spans().size()];
   }
 
-  /** All segments that are left, in file order. */
-  List<SegmentTrial> segments() {
+  /**
+   * All segments that are left, in file order.
+   *
+   * @param peak the place bent hardest, which falls between samples
+   */
+  List<SegmentTrial> segments(Optional<Peak> peak) {
     List<SegmentTrial> out = new ArrayList<>();
     for (int i = 0; i < skeleton.size(); i++) {
       if (!timber.isGone(i)) {
-        out.add(segment(i));
+        out.add(segment(i, peak));
       }
     }
     return out;
   }
 
-  private SegmentTrial segment(int i) {
+  private SegmentTrial segment(int i, Optional<Peak> peak) {
     List<PathSample> samples = new ArrayList<>();
     double[] most = new double[4];
+    if (peak.isPresent() && peak.get().segment().equals(skeleton.segment(i).id())) {
+      most[0] = peak.get().bendingStrain();
+      most[1] = peak.get().moment();
+    }
     if (timber.bendsFrom(i) > 0 || timber.isBuried(i)) {
       samples.add(rigid(i, 0));
     }

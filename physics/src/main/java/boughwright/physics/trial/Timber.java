@@ -3,7 +3,6 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.species.Species;
-import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.SectionLine;
 import boughwright.physics.wood.BranchStiffness;
@@ -24,7 +23,7 @@ final class Timber {
     collar = new double[skeleton.size()];
     stiffness = new BranchStiffness[skeleton.size()];
     for (int i = 0; i < skeleton.size(); i++) {
-      collar[i] = Collar.depth(skeleton, i);
+      collar[i] = skeleton.collar(i);
       stiffness[i] =
           BranchStiffness.of(
               skeleton.tree().overrideFor(skeleton.segment(i).id()),
@@ -62,10 +61,7 @@ final class Timber {
 
   /** Radius over bark [m]. */
   double barkRadius(int i, double s) {
-    Segment segment = skeleton.segment(i);
-    double from = Math.min(collar[i], 0.999 * skeleton.length(i));
-    double part = Math.max(0, (s - from) / (skeleton.length(i) - from));
-    return (segment.caliperStart() + part * (segment.caliperEnd() - segment.caliperStart())) / 2;
+    return skeleton.caliper(i, s / skeleton.length(i)) / 2;
   }
 
   /** Radius of the wood under bark [m]. */

@@ -6,6 +6,7 @@ import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Standing;
 import boughwright.modeller.tree.Skeleton;
@@ -17,6 +18,7 @@ import boughwright.physics.rod.RodStatus;
 import boughwright.physics.rod.SpanWeight;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -64,7 +66,7 @@ public final class Trial {
         request.proposals().stream().map(Proposal::id).toList(),
         outcome(),
         holds ? lines() : List.of(),
-        holds ? new PoseReader(rods, solution.pose()).segments() : List.of(),
+        holds ? new PoseReader(rods, solution.pose()).segments(peak) : List.of(),
         peak,
         loads.held(),
         new TrialResult.ErrorEstimate(
@@ -83,12 +85,30 @@ public final class Trial {
     int i = run.piece().segment();
     String where =
         String.format(
-            "%s; it held up to %.0f %% of the pull, and \"%s\" gives way first, %.0f mm along",
+            Locale.ROOT,
+            "%s; it held up to %.0f %% of the pull%s, and \"%s\" gives way first, %.0f mm along",
             status.reason(),
             100 * status.part(),
+            hardestPull(),
             skeleton.segment(i).id(),
             1000 * run.toSegment(status.s()));
-    return new Outcome(status.converged(), status.stable(), status.unstableModes(), where);
+    boolean balanced = status.converged() || status.unstableModes() > 0;
+    return new Outcome(balanced, status.stable(), status.unstableModes(), where);
+  }
+
+  /** What the hardest pulling line had come to, where lines are held by length; else nothing. */
+  private String hardestPull() {
+    double most = 0;
+    String id = "";
+    for (int i = 0; i < loads.lines().size(); i++) {
+      boolean byLength = !(loads.lines().get(i).hold() instanceof Hold.Tension);
+      double tension = solution.lines().get(i).tension();
+      if (byLength && tension > most) {
+        most = tension;
+        id = loads.lines().get(i).id();
+      }
+    }
+    return most > 0 ? String.format(Locale.ROOT, ", when line \"%s\" pulled %.0f N", id, most) : "";
   }
 
   private List<LineTrial> lines() {

@@ -3,9 +3,9 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Response;
-import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
+import boughwright.physics.wood.BranchStiffness;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,19 +27,15 @@ final class TrialNotes {
     out.add(
         "Wood is taken as straight-line elastic: it neither yields nor cracks in this trial, so no"
             + " verdict and no probability is given.");
-    Set<String> bases = new LinkedHashSet<>();
-    Skeleton skeleton = timber.skeleton();
-    for (int i = 0; i < skeleton.size(); i++) {
+    Set<BranchStiffness> kinds = new LinkedHashSet<>();
+    for (int i = 0; i < timber.skeleton().size(); i++) {
       if (!timber.isGone(i)) {
-        bases.add(
-            String.format(
-                Locale.ROOT,
-                "Modulus %.2f GPa (%s).",
-                timber.stiffness(i).moe() / 1e9,
-                timber.stiffness(i).basis()));
+        kinds.add(timber.stiffness(i));
       }
     }
-    out.addAll(bases);
+    for (BranchStiffness kind : kinds) {
+      out.add(String.format(Locale.ROOT, "Modulus %.2f GPa (%s).", kind.moe() / 1e9, kind.basis()));
+    }
     if (request.tree().unions() == Unions.SURFACE) {
       out.add("Branches bend from the bark of their parent outward; unions themselves are rigid.");
     }
@@ -59,7 +55,7 @@ final class TrialNotes {
     Species species = request.species();
     boolean tableWood = request.tree().wood() instanceof TreeWood.OfSpecies;
     if (tableWood && species.isProxy()) {
-      out.add(species.proxyFor().orElseThrow());
+      out.add(species.botanicalName() + ": " + species.proxyFor().orElseThrow() + ".");
     }
     boolean coils = request.proposals().stream().anyMatch(proposal -> !proposal.coils().isEmpty());
     if (coils) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * A tree and the proposals of a plan become a pose, forces and strain.
  *

@@ -47,8 +47,11 @@ public record BranchStiffness(double moe, double shearModulus, String basis) {
     double moe = species.trueMoe() * BRANCH_FACTOR;
     double shear = 0;
     String basis =
-        species.key()
-            + " from the table, times "
+        species.botanicalName()
+            + species
+                .proxyFor()
+                .map(words -> ", " + words + "; times ")
+                .orElse(" from the table, times ")
             + BRANCH_FACTOR
             + " from clear wood to live branch wood";
     if (wood instanceof TreeWood.Own own) {

@@ -10,21 +10,23 @@ import java.util.TreeMap;
  * Holds differences to their tolerances and remembers the largest of each kind. Run the tests with
  * {@code -Dboughwright.measured=true} to print them; docs/theory/rods.md shows them.
  */
-final class Measured {
+public final class Measured {
   private final String name;
   private final Map<String, Double> largest = new TreeMap<>();
 
-  Measured(Class<?> test) {
+  /** Remembers for one test class. */
+  public Measured(Class<?> test) {
     name = test.getSimpleName();
   }
 
   /** Fails when a difference is larger than allowed or not a number. */
-  void check(String kind, double difference, double allowed) {
+  public void check(String kind, double difference, double allowed) {
     largest.merge(kind, Math.abs(difference), Math::max);
     assertThat(Math.abs(difference)).as(kind).isLessThanOrEqualTo(allowed);
   }
 
-  void report() {
+  /** Prints what was remembered, if asked to. */
+  public void report() {
     if (Boolean.getBoolean("boughwright.measured")) {
       largest.forEach(
           (kind, difference) -> System.out.printf("%s: %s %.2e%n", name, kind, difference));

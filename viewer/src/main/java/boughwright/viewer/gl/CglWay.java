@@ -5,6 +5,7 @@ import java.nio.IntBuffer;
 import org.lwjgl.PointerBuffer;
 import org.lwjgl.opengl.CGL;
 import org.lwjgl.opengl.GL;
+import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
@@ -42,12 +43,17 @@ final class CglWay implements GraphicsContext.Way {
         throw new GraphicsContext.GraphicsFailure("it makes no context, error " + error);
       }
       CGL.CGLSetCurrentContext(context.get(0));
-      GL.createCapabilities();
-      return new Open(context.get(0));
+      return new Open(context.get(0), GL.createCapabilities());
     }
   }
 
-  private record Open(long context) implements GraphicsContext {
+  private record Open(long context, GLCapabilities abilities) implements GraphicsContext {
+    @Override
+    public void makeCurrent() {
+      CGL.CGLSetCurrentContext(context);
+      GL.setCapabilities(abilities);
+    }
+
     @Override
     public void close() {
       GL.setCapabilities(null);

@@ -9,6 +9,7 @@ import org.lwjgl.egl.EGL12;
 import org.lwjgl.egl.EGL14;
 import org.lwjgl.egl.EGL15;
 import org.lwjgl.opengl.GL;
+import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.JNI;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
@@ -38,8 +39,7 @@ final class EglWay implements GraphicsContext.Way {
         EGL10.eglDestroyContext(display, context);
         throw new GraphicsContext.GraphicsFailure("it draws only on a surface");
       }
-      GL.createCapabilities();
-      return new Open(display, context);
+      return new Open(display, context, GL.createCapabilities());
     }
   }
 
@@ -92,7 +92,14 @@ final class EglWay implements GraphicsContext.Way {
   }
 
   /** The display stays initialised: another context of this program may be using it. */
-  private record Open(long display, long context) implements GraphicsContext {
+  private record Open(long display, long context, GLCapabilities abilities)
+      implements GraphicsContext {
+    @Override
+    public void makeCurrent() {
+      EGL10.eglMakeCurrent(display, EGL10.EGL_NO_SURFACE, EGL10.EGL_NO_SURFACE, context);
+      GL.setCapabilities(abilities);
+    }
+
     @Override
     public void close() {
       GL.setCapabilities(null);

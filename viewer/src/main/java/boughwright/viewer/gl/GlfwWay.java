@@ -4,6 +4,7 @@ package boughwright.viewer.gl;
 import org.lwjgl.glfw.GLFW;
 import org.lwjgl.glfw.GLFWErrorCallback;
 import org.lwjgl.opengl.GL;
+import org.lwjgl.opengl.GLCapabilities;
 import org.lwjgl.system.MemoryUtil;
 
 /**
@@ -56,8 +57,7 @@ record GlfwWay(Kind kind) implements GraphicsContext.Way {
       throw new GraphicsContext.GraphicsFailure("it has no OpenGL 3.3");
     }
     GLFW.glfwMakeContextCurrent(window);
-    GL.createCapabilities();
-    return new Open(window);
+    return new Open(window, GL.createCapabilities());
   }
 
   private static void release() {
@@ -67,7 +67,13 @@ record GlfwWay(Kind kind) implements GraphicsContext.Way {
     }
   }
 
-  private record Open(long window) implements GraphicsContext {
+  private record Open(long window, GLCapabilities abilities) implements GraphicsContext {
+    @Override
+    public void makeCurrent() {
+      GLFW.glfwMakeContextCurrent(window);
+      GL.setCapabilities(abilities);
+    }
+
     @Override
     public void close() {
       GL.setCapabilities(null);

@@ -2,6 +2,7 @@
 package boughwright.viewer.gl;
 
 import boughwright.viewer.scene.Body;
+import boughwright.viewer.scene.Box;
 import boughwright.viewer.scene.Mesh;
 import boughwright.viewer.scene.Scene;
 import java.util.EnumMap;
@@ -11,8 +12,10 @@ import java.util.Map;
 /** The meshes of a scene on the graphics card. */
 final class GpuScene implements AutoCloseable {
   private final Map<Body.Role, GpuMeshes> meshes = new EnumMap<>(Body.Role.class);
+  private final Box bounds;
 
   GpuScene(Scene scene) {
+    bounds = scene.bounds();
     for (Body.Role role : Body.Role.values()) {
       List<Mesh> all =
           scene.bodies().stream()
@@ -21,6 +24,10 @@ final class GpuScene implements AutoCloseable {
               .toList();
       meshes.put(role, new GpuMeshes(all));
     }
+  }
+
+  Box bounds() {
+    return bounds;
   }
 
   void draw(Body.Role role) {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.gl;
 
-/** An OpenGL 3.3 core context without a window to be seen, current on the thread that opened it. */
+/** An OpenGL 3.3 core context without a window to be seen; used on the thread that opened it. */
 interface GraphicsContext extends AutoCloseable {
 
-  /** Lets the context go. */
+  /** Makes it the context that OpenGL calls of this thread go to. */
+  void makeCurrent();
+
+  /** Lets the context go; then OpenGL calls of this thread go nowhere. */
   @Override
   void close();
 

@@ -7,7 +7,6 @@ import boughwright.viewer.scene.Body;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Colour;
 import boughwright.viewer.scene.Palette;
-import boughwright.viewer.scene.Scene;
 import org.joml.Matrix3f;
 import org.joml.Matrix4f;
 import org.joml.Vector3f;
@@ -15,31 +14,40 @@ import org.joml.Vector3f;
 /** The order in which a scene is drawn: shadows, solid wood, then what is translucent. */
 final class Painter implements AutoCloseable {
   private static final float FINEST_GRAIN_PER_METRE = 450;
+  private static final double GHOST_BEHIND = 0.012;
   private static final float GRAIN_PIXELS = 3.5f;
-  private static final float HATCH_PIXELS = 7;
+
+  /**
+   * Hatching of wood that goes.
+   *
+   * @param distance from line to line across the page, 0 for none [pixels]
+   * @param shift where this part of a picture lies along the hatching [pixels]
+   */
+  record Hatch(float distance, int shift) {}
 
   private final Program wood = new Program("scene.vert", "wood.frag");
   private final Program ghost = new Program("scene.vert", "ghost.frag");
   private final Program depth = new Program("depth.vert", "depth.frag");
   private final ShadowMap shadows = new ShadowMap();
 
-  void paint(Scene scene, GpuScene gpu, Camera camera, Target target, int hatchShift) {
+  void paint(GpuScene gpu, Camera camera, Target target, Hatch hatch) {
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
     glEnable(GL_MULTISAMPLE);
     Vector3f toLight = ShadowMap.toLight(camera.angle());
-    Matrix4f light = ShadowMap.lightMatrix(toLight, scene.bounds());
+    Matrix4f light = ShadowMap.lightMatrix(toLight, gpu.bounds());
     drawShadows(gpu, light);
     target.begin();
     drawSolid(gpu, camera, toLight, light);
     target.keepDepth();
-    drawGhosts(gpu, camera, hatchShift);
+    drawGhosts(gpu, camera, hatch, gpu.bounds().diagonal());
   }
 
   private void drawShadows(GpuScene gpu, Matrix4f light) {
     shadows.begin();
     depth.use();
     depth.set("viewProjection", light);
+    depth.set("behind", 0f);
     glDepthFunc(GL_LESS);
     glDepthMask(true);
     glDisable(GL_BLEND);
@@ -50,6 +58,7 @@ final class Painter implements AutoCloseable {
   private void drawSolid(GpuScene gpu, Camera camera, Vector3f toLight, Matrix4f light) {
     wood.use();
     setCamera(wood, camera);
+    wood.set("behind", 0f);
     wood.set("toLight", toLight.x, toLight.y, toLight.z);
     wood.set("lightMatrix", light);
     wood.set("shadows", 0);
@@ -61,12 +70,17 @@ final class Painter implements AutoCloseable {
     gpu.draw(Body.Role.FITTING);
   }
 
-  /** First only the depth, so that of the translucent wood only the nearest skin is seen. */
-  private void drawGhosts(GpuScene gpu, Camera camera, int hatchShift) {
-    glEnable(GL_POLYGON_OFFSET_FILL);
-    glPolygonOffset(1, 16);
+  /**
+   * Draws translucent wood a little behind where it is, so that a limb that hardly moved is not
+   * veiled by where it was.
+   *
+   * <p>First only the depth, so that of the translucent wood only the nearest skin is seen.
+   */
+  private void drawGhosts(GpuScene gpu, Camera camera, Hatch hatch, double size) {
+    float behind = (float) (GHOST_BEHIND * size / camera.depth());
     depth.use();
     depth.set("viewProjection", camera.viewProjection());
+    depth.set("behind", behind);
     glColorMask(false, false, false, false);
     gpu.draw(Body.Role.GHOST);
     gpu.draw(Body.Role.REMOVED);
@@ -76,16 +90,16 @@ final class Painter implements AutoCloseable {
     glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
     ghost.use();
     setCamera(ghost, camera);
-    drawGhost(gpu, Body.Role.GHOST, Palette.GHOST, 0, hatchShift);
-    drawGhost(gpu, Body.Role.REMOVED, Palette.REMOVED, HATCH_PIXELS, hatchShift);
-    glDisable(GL_POLYGON_OFFSET_FILL);
+    ghost.set("behind", behind);
+    drawGhost(gpu, Body.Role.GHOST, Palette.GHOST, new Hatch(0, 0));
+    drawGhost(gpu, Body.Role.REMOVED, Palette.REMOVED, hatch);
     glDisable(GL_BLEND);
   }
 
-  private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, float hatch, int shift) {
+  private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, Hatch hatch) {
     setTone(ghost, "tone", colour);
-    ghost.set("hatch", hatch);
-    ghost.set("hatchShift", (float) shift);
+    ghost.set("hatch", hatch.distance());
+    ghost.set("hatchShift", (float) hatch.shift());
     gpu.draw(role);
   }
 

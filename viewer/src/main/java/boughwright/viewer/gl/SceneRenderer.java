@@ -11,12 +11,14 @@ import boughwright.viewer.scene.Scene;
  */
 public final class SceneRenderer implements AutoCloseable {
   private static final int LARGEST_TILE = 2048;
+  private static final double HATCH = 7;
 
   private final Thread owner = Thread.currentThread();
   private final GraphicsContext context;
   private final Painter painter;
   private Scene uploaded;
   private GpuScene gpu;
+  private boolean closed;
 
   private SceneRenderer(GraphicsContext context) {
     this.context = context;
@@ -44,33 +46,39 @@ public final class SceneRenderer implements AutoCloseable {
 
   /** What draws: the driver's own words for itself. */
   public String driver() {
-    requireOwner();
+    enter();
     return glGetString(GL_RENDERER) + ", OpenGL " + glGetString(GL_VERSION);
   }
 
-  /** Draws a scene as a camera sees it. */
-  public Raster draw(Scene scene, Camera camera) {
-    requireOwner();
+  /**
+   * Draws a scene as a camera sees it.
+   *
+   * @param unit how wide the finest pen is; hatching is drawn in proportion [pixels]
+   */
+  public Raster draw(Scene scene, Camera camera, double unit) {
+    enter();
     upload(scene);
     int[] pixels = new int[camera.width() * camera.height()];
     float[] depths = new float[pixels.length];
     for (int top = 0; top < camera.height(); top += LARGEST_TILE) {
       for (int left = 0; left < camera.width(); left += LARGEST_TILE) {
-        drawTile(scene, camera, new Tile(left, top), pixels, depths);
+        drawTile(camera, new Tile(left, top, unit), pixels, depths);
       }
     }
     return new Raster(camera, pixels, depths);
   }
 
-  /** Left upper corner of a tile [pixels]. */
-  private record Tile(int left, int top) {}
+  /** Left upper corner of a tile, and the width of the finest pen [pixels]. */
+  private record Tile(int left, int top, double unit) {}
 
-  private void drawTile(Scene scene, Camera camera, Tile tile, int[] pixels, float[] depths) {
+  private void drawTile(Camera camera, Tile tile, int[] pixels, float[] depths) {
     int width = Math.min(LARGEST_TILE, camera.width() - tile.left());
     int height = Math.min(LARGEST_TILE, camera.height() - tile.top());
     Camera part = camera.part(tile.left(), tile.top(), width, height);
     try (Target target = new Target(width, height)) {
-      painter.paint(scene, gpu, part, target, tile.left() - tile.top() - height);
+      float distance = (float) (HATCH * tile.unit());
+      Painter.Hatch hatch = new Painter.Hatch(distance, tile.left() - tile.top() - height);
+      painter.paint(gpu, part, target, hatch);
       int[] colours = target.read();
       float[] near = target.readDepth();
       for (int y = 0; y < height; y++) {
@@ -91,19 +99,28 @@ public final class SceneRenderer implements AutoCloseable {
     }
   }
 
-  private void requireOwner() {
+  private void enter() {
     if (Thread.currentThread() != owner) {
       throw new IllegalStateException("this renderer belongs to thread " + owner.getName());
     }
+    if (closed) {
+      throw new IllegalStateException("this renderer is closed");
+    }
+    context.makeCurrent();
   }
 
+  /** Frees everything; a second time does nothing. */
   @Override
   public void close() {
-    requireOwner();
+    if (closed) {
+      return;
+    }
+    enter();
     if (gpu != null) {
       gpu.close();
     }
     painter.close();
     context.close();
+    closed = true;
   }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Draws scenes with OpenGL 3.3 core into an image in memory, with or without a display; the only
  * user of LWJGL.

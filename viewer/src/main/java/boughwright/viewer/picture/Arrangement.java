@@ -8,14 +8,17 @@ import boughwright.viewer.scene.ViewAngle;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Puts views beside each other in one scale, standing on one soil line. */
+/** Puts views beside or above each other in one scale; beside, they stand on one soil line. */
 final class Arrangement {
   private static final double CAPTION = 40;
   private static final double SIDE_ROOM = 74;
-  private static final double HEAD_ROOM = 40;
+  private static final double HEAD_ROOM = 46;
   private static final double BELOW_ROOTS = 14;
   private static final double SOIL_BAND = 44;
   private static final double GAP = 36;
+
+  /** Smaller scenes are drawn as if they had this size [m]. */
+  private static final double LEAST_SIZE = 1e-6;
 
   private final Page page;
   private final Scene scene;
@@ -30,35 +33,89 @@ final class Arrangement {
     this.area = area;
   }
 
+  /** Beside each other or one above the other, whichever shows the tree larger. */
   List<ViewFrame> arrange(List<Wanted> wanted) {
-    List<Extent> extents = wanted.stream().map(w -> Extent.of(scene, w.angle())).toList();
-    double width = extents.stream().mapToDouble(Extent::width).sum();
-    double high = extents.stream().mapToDouble(Extent::high).max().orElseThrow();
-    double low = extents.stream().mapToDouble(Extent::low).min().orElseThrow();
-    double gaps = page.u(GAP) * (wanted.size() - 1);
-    double free = area.width() - gaps - 2 * page.u(SIDE_ROOM) * wanted.size();
-    double roomBelow = page.u(BELOW_ROOTS);
-    double tall = area.height() - page.u(CAPTION) - page.u(HEAD_ROOM) - roomBelow;
-    double scale = Math.min(free / Math.max(width, 1e-6), tall / Math.max(high - low, 1e-6));
-    double spare = area.width() - gaps - width * scale;
-    double bottom = area.bottom() - page.u(CAPTION);
-    double soil = Math.rint(bottom - Math.max(roomBelow - low * scale, page.u(SOIL_BAND)));
+    List<Shape> shapes =
+        wanted.stream().map(w -> new Shape(w, Extent.of(scene, w.angle()))).toList();
+    double beside = scale(shapes, area);
+    List<Rect> rows = rows(shapes.size());
+    double stacked =
+        shapes.stream()
+            .mapToDouble(shape -> scale(List.of(shape), rows.get(0)))
+            .min()
+            .orElseThrow();
+    if (beside >= stacked) {
+      return row(shapes, area, beside);
+    }
     List<ViewFrame> frames = new ArrayList<>();
-    double x = area.x();
-    for (int n = 0; n < wanted.size(); n++) {
-      double own = extents.get(n).width() * scale + spare / wanted.size();
+    for (int n = 0; n < shapes.size(); n++) {
+      frames.addAll(row(List.of(shapes.get(n)), rows.get(n), stacked));
+    }
+    return frames;
+  }
+
+  /** A view and how far the scene reaches in it. */
+  private record Shape(Wanted wanted, Extent extent) {}
+
+  private List<Rect> rows(int count) {
+    double height = (area.height() - page.u(GAP) * (count - 1)) / count;
+    List<Rect> rows = new ArrayList<>();
+    for (int n = 0; n < count; n++) {
+      double top = area.y() + n * (height + page.u(GAP));
+      rows.add(new Rect(area.x(), top, area.width(), height));
+    }
+    return rows;
+  }
+
+  /** The largest scale in which views fit beside each other [pixels per metre]. */
+  private double scale(List<Shape> shapes, Rect room) {
+    double width = shapes.stream().mapToDouble(shape -> shape.extent().width()).sum();
+    double free =
+        room.width() - page.u(GAP) * (shapes.size() - 1) - 2 * page.u(SIDE_ROOM) * shapes.size();
+    double tall = room.height() - page.u(CAPTION) - page.u(HEAD_ROOM) - page.u(BELOW_ROOTS);
+    return Math.min(
+        free / Math.max(width, LEAST_SIZE),
+        tall / Math.max(high(shapes) - low(shapes), LEAST_SIZE));
+  }
+
+  private static double high(List<Shape> shapes) {
+    return shapes.stream().mapToDouble(shape -> shape.extent().high()).max().orElseThrow();
+  }
+
+  private static double low(List<Shape> shapes) {
+    return shapes.stream().mapToDouble(shape -> shape.extent().low()).min().orElseThrow();
+  }
+
+  private List<ViewFrame> row(List<Shape> shapes, Rect room, double scale) {
+    double width = shapes.stream().mapToDouble(shape -> shape.extent().width()).sum();
+    double spare = room.width() - page.u(GAP) * (shapes.size() - 1) - width * scale;
+    double bottom = room.bottom() - page.u(CAPTION);
+    double below = Math.max(page.u(BELOW_ROOTS) - low(shapes) * scale, page.u(SOIL_BAND));
+    Ground ground = new Ground(scale, Math.rint(bottom - below), room.bottom() - page.u(12));
+    List<ViewFrame> frames = new ArrayList<>();
+    double x = room.x();
+    for (Shape shape : shapes) {
+      double own = shape.extent().width() * scale + spare / shapes.size();
       Rect rect =
-          new Rect(Math.rint(x), Math.rint(area.y()), Math.rint(own), Math.rint(bottom - area.y()));
-      frames.add(frame(wanted.get(n), extents.get(n), rect, new Ground(scale, soil)));
+          new Rect(Math.rint(x), Math.rint(room.y()), Math.rint(own), Math.rint(bottom - room.y()));
+      frames.add(frame(shape, rect, ground));
       x += own + page.u(GAP);
     }
     return frames;
   }
 
-  /** Scale of the page [pixels per metre] and height of the soil at the root base [pixels]. */
-  private record Ground(double scale, double soil) {}
+  /**
+   * What the views of a row share.
+   *
+   * @param scale scale [pixels per metre]
+   * @param soil height of the soil at the root base on the page [pixels]
+   * @param caption baseline of the captions on the page [pixels]
+   */
+  private record Ground(double scale, double soil, double caption) {}
 
-  private ViewFrame frame(Wanted wanted, Extent extent, Rect rect, Ground ground) {
+  private ViewFrame frame(Shape shape, Rect rect, Ground ground) {
+    Wanted wanted = shape.wanted();
+    Extent extent = shape.extent();
     double middle = (extent.left() + extent.right()) / 2;
     double above = (ground.soil() - rect.y() - rect.height() / 2) / ground.scale();
     Point3 target =
@@ -74,6 +131,6 @@ final class Arrangement {
             (int) rect.width(),
             (int) rect.height(),
             2 * scene.bounds().diagonal() + Math.abs(above));
-    return new ViewFrame(rect, camera, wanted.name(), wanted.more(), area.bottom() - page.u(12));
+    return new ViewFrame(rect, camera, wanted.name(), wanted.more(), ground.caption());
   }
 }

@@ -5,9 +5,12 @@ import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
@@ -19,9 +22,9 @@ final class Composer {
   private final Page page;
   private final Scene scene;
   private final Heading heading;
-  private final String footnote;
+  private final List<String> footnote;
 
-  Composer(Page page, Scene scene, Heading heading, String footnote) {
+  Composer(Page page, Scene scene, Heading heading, List<String> footnote) {
     this.page = page;
     this.scene = scene;
     this.heading = heading;
@@ -56,34 +59,27 @@ final class Composer {
   }
 
   private double drawHeading(double left, double width) {
-    double y = page.u(92);
-    y = paragraph(heading.name(), Page.Style.NAME, left, y, new Paragraph.Room(width, 2));
+    Paragraph.Room two = new Paragraph.Room(width, 2);
+    double y =
+        page.paragraph(heading.name(), new Point2D.Double(left, page.u(92)), Page.Style.NAME, two);
     y =
-        paragraph(
-            heading.about(), Page.Style.ABOUT, left, y - page.u(10), new Paragraph.Room(width, 2));
+        page.paragraph(
+            heading.about(), new Point2D.Double(left, y - page.u(12)), Page.Style.ABOUT, two);
     if (scene.trouble().isPresent()) {
+      Paragraph.Room three = new Paragraph.Room(width, 3);
       y =
-          paragraph(
-              scene.trouble().get(), Page.Style.TROUBLE, left, y, new Paragraph.Room(width, 3));
+          page.paragraph(
+              scene.trouble().get(),
+              new Point2D.Double(left, y + page.u(6)),
+              Page.Style.TROUBLE,
+              three);
     }
     return y - page.u(10);
   }
 
-  /** Writes lines from a baseline on, and gives the baseline of the line after them. */
-  private double paragraph(
-      String words, Page.Style style, double x, double y, Paragraph.Room room) {
-    double line = page.u(style.size() * 1.35);
-    double at = y;
-    for (String text : Paragraph.lines(words, style.weight(), page.u(style.size()), room)) {
-      page.write(text, x, at, style, Page.Align.LEFT);
-      at += line;
-    }
-    return at;
-  }
-
   private int drawView(ViewFrame frame, SceneRenderer renderer) {
-    Soil.paint(page, frame, scene.base());
-    Raster raster = renderer.draw(scene, frame.camera());
+    Soil.paint(page, frame, scene);
+    Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
@@ -92,26 +88,31 @@ final class Composer {
     double name = page.width(frame.name(), Page.Style.CAPTION);
     double more = page.width(frame.more(), Page.Style.CAPTION_MORE);
     double left = frame.area().centreX() - (name + page.u(12) + more) / 2;
-    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION, Page.Align.LEFT);
-    page.write(
-        frame.more(),
-        left + name + page.u(12),
-        frame.captionY(),
-        Page.Style.CAPTION_MORE,
-        Page.Align.LEFT);
+    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
+    page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
     return missing;
   }
 
   private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {
     double y = page.image().getHeight() - page.u(104);
-    page.rule(left, y - page.u(46), left + width, y - page.u(46), 1, Ink.FRAME);
+    page.rule(new Line2D.Double(left, y - page.u(46), left + width, y - page.u(46)), 1, Ink.FRAME);
     double end = ScaleBar.fitting(pixelsPerMetre, page.u(260)).draw(page, left, y);
     new Key(page).draw(scene, end + page.u(56), y);
     scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
-    String note = missing == 0 ? footnote : footnote + "  " + missing + " labels found no room.";
-    String words =
-        Lettering.fitted(note, Page.Style.FOOT.weight(), page.u(Page.Style.FOOT.size()), width);
-    page.write(
-        words, left, page.image().getHeight() - page.u(46), Page.Style.FOOT, Page.Align.LEFT);
+    List<String> notes = new ArrayList<>(footnote);
+    if (missing > 0) {
+      notes.add(missing + " labels found no room.");
+    }
+    double step = page.u(22);
+    double foot = page.image().getHeight() - page.u(46) - step * (notes.size() - 1) / 2;
+    for (String note : notes) {
+      page.write(fitted(note, width), left, foot, Page.Style.FOOT);
+      foot += step;
+    }
+  }
+
+  private String fitted(String words, double width) {
+    double size = page.u(Page.Style.FOOT.size());
+    return Lettering.fitted(words, Page.Style.FOOT.weight(), size, width);
   }
 }

@@ -45,8 +45,4 @@ record Extent(double left, double right, double low, double high) {
   double width() {
     return right - left;
   }
-
-  double height() {
-    return high - low;
-  }
 }

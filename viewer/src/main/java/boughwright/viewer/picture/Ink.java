@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.viewer.scene.Colour;
 import java.awt.Color;
 
 /** Colours of paper, words and lines; our own choice. */
@@ -21,7 +22,7 @@ final class Ink {
         colour.getRed(), colour.getGreen(), colour.getBlue(), (int) Math.round(alpha * 255));
   }
 
-  static Color of(boughwright.viewer.scene.Colour colour) {
+  static Color of(Colour colour) {
     return new Color(colour.rgb());
   }
 }

@@ -15,6 +15,13 @@ final class Key {
   private static final double SWATCH_WIDTH = 34;
   private static final double SWATCH_HEIGHT = 16;
 
+  /** How a kind of wood looks: its colour, how much of the paper it covers, whether hatched. */
+  private record Look(Color colour, double fill, boolean hatched) {}
+
+  private static final Look SOLID = new Look(Ink.of(Palette.BARK), 1, false);
+  private static final Look GHOST = new Look(Ink.of(Palette.GHOST), 0.35, false);
+  private static final Look REMOVED = new Look(Ink.of(Palette.REMOVED), 0.12, true);
+
   private final Page page;
 
   Key(Page page) {
@@ -25,32 +32,31 @@ final class Key {
   void draw(Scene scene, double x, double y) {
     double next = x;
     boolean bent = scene.scale().isPresent();
-    next = entry(next, y, bent ? "bent" : "as measured", Ink.of(Palette.BARK), 1, false);
+    next = entry(next, y, bent ? "bent" : "as measured", SOLID);
     if (scene.has(Body.Role.GHOST)) {
-      next = entry(next, y, "as measured", Ink.of(Palette.GHOST), 0.35, false);
+      next = entry(next, y, "as measured", GHOST);
     }
     if (scene.has(Body.Role.REMOVED)) {
-      entry(next, y, "cut away", Ink.of(Palette.REMOVED), 0.12, true);
+      entry(next, y, "cut away", REMOVED);
     }
   }
 
-  private double entry(
-      double x, double y, String words, Color colour, double fill, boolean hatched) {
+  private double entry(double x, double y, String words, Look look) {
     double width = page.u(SWATCH_WIDTH);
     double height = page.u(SWATCH_HEIGHT);
     Shape swatch = new RoundRectangle2D.Double(x, y - height / 2, width, height, height, height);
-    page.pen().setColor(Ink.faded(colour, fill));
+    page.pen().setColor(Ink.faded(look.colour(), look.fill()));
     page.pen().fill(swatch);
-    if (hatched) {
-      hatch(swatch, colour, x, y);
+    if (look.hatched()) {
+      hatch(swatch, look.colour(), x, y);
     }
-    if (fill < 1) {
-      page.pen().setColor(Ink.faded(colour, 0.8));
+    if (look.fill() < 1) {
+      page.pen().setColor(Ink.faded(look.colour(), 0.8));
       page.pen().setStroke(new BasicStroke((float) page.u(1.2)));
       page.pen().draw(swatch);
     }
     double text = x + width + page.u(10);
-    page.write(words, text, y + page.u(6), Page.Style.KEY, Page.Align.LEFT);
+    page.write(words, text, y + page.u(6), Page.Style.KEY);
     return text + page.width(words, Page.Style.KEY) + page.u(30);
   }
 

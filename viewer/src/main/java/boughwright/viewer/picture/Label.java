@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import java.awt.Color;
 import java.util.List;
 
 /**
@@ -11,7 +12,7 @@ import java.util.List;
  * @param words lines, the most important first
  * @param colour colour of the first line
  */
-record Label(List<double[]> places, double clearance, List<String> words, java.awt.Color colour) {
+record Label(List<double[]> places, double clearance, List<String> words, Color colour) {
   Label {
     places = List.copyOf(places);
     words = List.copyOf(words);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ final class LabelPlacer {
   private final Occupancy occupancy;
   private final double unit;
   private final List<Rect> taken = new ArrayList<>();
+  private final List<Line2D> avoided = new ArrayList<>();
   private final List<PlacedLabel> placed = new ArrayList<>();
 
   /** Measures the words of a label: width and height [pixels]. */
@@ -42,6 +44,11 @@ final class LabelPlacer {
   /** Keeps a rectangle free of labels. */
   void keepFree(Rect rect) {
     taken.add(rect);
+  }
+
+  /** Keeps labels off a line as far as can be. */
+  void avoid(Line2D line) {
+    avoided.add(line);
   }
 
   /** Places a label, with fewer words if need be; empty when there is no room at all. */
@@ -67,9 +74,13 @@ final class LabelPlacer {
       double y = label.places().get(p)[1];
       for (double reach : REACHES) {
         for (int d = 0; d < DIRECTIONS; d++) {
-          Rect box = box(x, y, label.clearance() + reach * unit, angle(d), size);
+          Rect box =
+              box(
+                  ahead(label.places().get(p), label.clearance() + reach * unit, d),
+                  angle(d),
+                  size);
           PlacedLabel candidate = new PlacedLabel(label, box, x, y);
-          double cost = cost(candidate) + p * OTHER_PLACE_COST;
+          double cost = cost(candidate, least - p * OTHER_PLACE_COST) + p * OTHER_PLACE_COST;
           if (cost < least) {
             least = cost;
             best = candidate;
@@ -84,16 +95,21 @@ final class LabelPlacer {
     return 2 * Math.PI * d / DIRECTIONS;
   }
 
-  /** The box whose nearest point lies at a distance from a point, in a direction. */
-  private static Rect box(double x, double y, double distance, double angle, double[] size) {
-    double nearX = x + distance * Math.cos(angle);
-    double nearY = y - distance * Math.sin(angle);
-    double across = (1 - Math.cos(angle)) / 2;
-    double down = (1 + Math.sin(angle)) / 2;
-    return new Rect(nearX - across * size[0], nearY - down * size[1], size[0], size[1]);
+  /** The point at a distance from a place, in one of the directions. */
+  private static double[] ahead(double[] place, double distance, int d) {
+    return new double[] {
+      place[0] + distance * Math.cos(angle(d)), place[1] - distance * Math.sin(angle(d))
+    };
   }
 
-  private double cost(PlacedLabel candidate) {
+  /** The box that begins at a point and lies on in a direction. */
+  private static Rect box(double[] near, double angle, double[] size) {
+    double across = (1 - Math.cos(angle)) / 2;
+    double down = (1 + Math.sin(angle)) / 2;
+    return new Rect(near[0] - across * size[0], near[1] - down * size[1], size[0], size[1]);
+  }
+
+  private double cost(PlacedLabel candidate, double least) {
     Rect box = candidate.box();
     if (!view.contains(box) || taken.stream().anyMatch(box::overlaps)) {
       return Double.POSITIVE_INFINITY;
@@ -101,11 +117,24 @@ final class LabelPlacer {
     double[] meets = candidate.meets();
     double length = Math.hypot(meets[0] - candidate.x(), meets[1] - candidate.y());
     double cost = length / unit + WOOD_COST * Math.sqrt(occupancy.share(box));
-    cost += occupancy.share(box.grown(2 * unit)) > 0 ? TOUCH_COST : 0;
+    cost += occupancy.share(box.grown(6 * unit)) > 0 ? TOUCH_COST : 0;
+    if (cost >= least) {
+      return cost;
+    }
     cost +=
-        LEADER_WOOD_COST * occupancy.crossings(candidate.x(), candidate.y(), meets[0], meets[1]);
+        LEADER_WOOD_COST
+            * occupancy.crossings(
+                new Line2D.Double(candidate.x(), candidate.y(), meets[0], meets[1]), unit);
     cost += CROSSING_COST * placed.stream().filter(candidate::crosses).count();
     cost += CROSSING_COST * taken.stream().filter(rect -> cuts(candidate, meets, rect)).count();
+    for (Line2D line : avoided) {
+      cost += line.intersects(box.x(), box.y(), box.width(), box.height()) ? CROSSING_COST : 0;
+      boolean crossed =
+          length > 1
+              && line.intersectsLine(candidate.x(), candidate.y(), meets[0], meets[1])
+              && line.ptSegDist(candidate.x(), candidate.y()) > 1;
+      cost += crossed ? LEADER_WOOD_COST : 0;
+    }
     return cost;
   }
 

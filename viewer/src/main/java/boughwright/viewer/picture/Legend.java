@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.viewer.scene.StrainScale;
 import java.awt.Color;
+import java.awt.geom.Line2D;
 import java.util.List;
 import java.util.Locale;
 
@@ -12,10 +13,6 @@ final class Legend {
   private static final double HEIGHT = 15;
 
   private Legend() {}
-
-  static double width(Page page) {
-    return page.u(WIDTH + 30);
-  }
 
   /** Draws it with its right end at a point; y is the middle of the bar [pixels]. */
   static void draw(Page page, StrainScale scale, double right, double y) {
@@ -32,15 +29,15 @@ final class Legend {
                   left + c * width / columns, top, width / columns + 1, page.u(HEIGHT)));
     }
     double above = top - page.u(10);
-    page.write("squeezed", left, above, Page.Style.KEY_MORE, Page.Align.LEFT);
-    page.write("stretched", left + width, above, Page.Style.KEY_MORE, Page.Align.RIGHT);
-    page.write("bending strain, %", left + width / 2, above, Page.Style.KEY, Page.Align.MIDDLE);
+    page.write("squeezed", left, above, Page.Style.KEY_MORE);
+    page.write("stretched", left + width, above, Page.Style.KEY_MORE.at(Page.Align.RIGHT));
+    page.write("bending strain, %", left + width / 2, above, Page.Style.KEY.at(Page.Align.MIDDLE));
     List<String> numbers = numbers(scale);
     for (int n = 0; n < numbers.size(); n++) {
       double x = left + width * n / (numbers.size() - 1);
       double below = top + page.u(HEIGHT);
-      page.rule(x, below, x, below + page.u(5), 1.2, Ink.HAIR);
-      page.write(numbers.get(n), x, below + page.u(23), Page.Style.KEY_MORE, Page.Align.MIDDLE);
+      page.rule(new Line2D.Double(x, below, x, below + page.u(5)), 1.2, Ink.HAIR);
+      page.write(numbers.get(n), x, below + page.u(23), Page.Style.KEY_MORE.at(Page.Align.MIDDLE));
     }
   }
 

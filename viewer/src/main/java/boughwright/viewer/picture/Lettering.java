@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.AttributedString;
+import java.text.Bidi;
 import java.util.Map;
 import java.util.TreeSet;
 
@@ -51,6 +52,16 @@ final class Lettering {
 
   /** One line of words, ready to draw; an empty line is drawn as a space. */
   static TextLayout line(String words, Weight weight, double size) {
+    return line(words, weight, size, isRightToLeft(words));
+  }
+
+  /** Whether words are read from right to left: their first letter decides. */
+  static boolean isRightToLeft(String words) {
+    return !new Bidi(words, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
+  }
+
+  /** One line of words that belong to a paragraph of a given direction. */
+  static TextLayout line(String words, Weight weight, double size, boolean rightToLeft) {
     String text = words.isEmpty() ? " " : words;
     AttributedString styled = new AttributedString(text);
     Font own = weight.font.deriveFont((float) size);
@@ -64,6 +75,9 @@ final class Lettering {
       styled.addAttributes(Map.of(TextAttribute.FONT, known ? own : system), from, to);
       from = to;
     }
+    styled.addAttribute(
+        TextAttribute.RUN_DIRECTION,
+        rightToLeft ? TextAttribute.RUN_DIRECTION_RTL : TextAttribute.RUN_DIRECTION_LTR);
     return new TextLayout(styled.getIterator(), CONTEXT);
   }
 

@@ -11,6 +11,7 @@ import boughwright.viewer.scene.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,8 +21,14 @@ import java.util.List;
 final class MarkPainter {
   private static final double RING = 11;
 
+  /** A shorter line before a number would read as a minus. */
+  private static final double SHORTEST_LEADER = 20;
+
   /** How deep under a surface a place still counts as seen, as a share of the scene's size. */
   private static final double SEEN_SKIN = 0.006;
+
+  /** The same for lines, which are thin. */
+  private static final double LINE_SKIN = 0.002;
 
   private final Page page;
   private final Scene scene;
@@ -84,7 +91,7 @@ final class MarkPainter {
     Color colour = mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
     double clearance = mark instanceof Mark.Hardest ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;
     if (mark instanceof Mark.Weight weight) {
-      clearance += weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
+      clearance += 1.2 * weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
     }
     return new Label(places, page.u(clearance), words(mark), colour);
   }
@@ -92,8 +99,12 @@ final class MarkPainter {
   /** In a view from the side only the offset that is seen there is told. */
   private List<String> words(Mark mark) {
     double turn = frame.camera().angle().azimuth() - scene.front();
-    if (mark instanceof Mark.Apex apex && Math.abs(Math.sin(turn)) > 0.999) {
+    boolean level = frame.camera().angle().elevation() == 0;
+    if (mark instanceof Mark.Apex apex && level && Math.abs(Math.sin(turn)) > 0.999) {
       return List.of(apex.words().get(0), Wording.beside(0, apex.behind()));
+    }
+    if (mark instanceof Mark.Apex apex && Math.cos(turn) < 0.999) {
+      return List.of(apex.words().get(0), apex.words().get(1), "seen from the front");
     }
     return mark.words();
   }
@@ -103,7 +114,7 @@ final class MarkPainter {
     List<double[]> places = new ArrayList<>();
     for (int n = 2; n <= 19; n++) {
       Point3 point = guy.pad().toward(guy.anchor(), n / 20.0);
-      if (!raster.hides(point, SEEN_SKIN * scene.bounds().diagonal())) {
+      if (!raster.hides(point, LINE_SKIN * scene.bounds().diagonal())) {
         places.add(inView(point));
       }
     }
@@ -131,6 +142,8 @@ final class MarkPainter {
     if (mark instanceof Mark.Apex apex) {
       double[] foot = inView(apex.foot());
       placer.keepFree(new Rect(foot[0], foot[1], 0, 0).grown(page.u(9)));
+      placer.keepFree(new Rect(at[0], at[1] - page.u(10), 0, 0).grown(page.u(11)));
+      placer.avoid(new Line2D.Double(at[0], at[1], foot[0], foot[1]));
     }
   }
 
@@ -163,15 +176,17 @@ final class MarkPainter {
   private void drawApex(Mark.Apex apex) {
     double[] tip = onPage(apex.at());
     double[] foot = onPage(apex.foot());
-    page.dashes(tip[0], tip[1], foot[0], foot[1], 3.4, Ink.faded(Ink.PAPER, 0.55));
-    page.dashes(tip[0], tip[1], foot[0], foot[1], 1.5, Ink.APEX);
+    page.dashes(
+        new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 3.4, Ink.faded(Ink.PAPER, 0.55));
+    page.dashes(new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 1.5, Ink.APEX);
     double s = page.u(8);
     triangle(tip[0], tip[1] - page.u(5), s, -1.25 * s);
     double[] base = onPage(apex.base());
     double soil = foot[1];
-    page.rule(base[0], soil - page.u(11), base[0], soil + page.u(11), 5, Ink.PAPER);
-    page.rule(base[0], soil - page.u(9), base[0], soil + page.u(9), 2, Ink.APEX);
-    page.rule(base[0], soil, foot[0], soil, 2, Ink.APEX);
+    page.rule(
+        new Line2D.Double(base[0], soil - page.u(11), base[0], soil + page.u(11)), 5, Ink.PAPER);
+    page.rule(new Line2D.Double(base[0], soil - page.u(9), base[0], soil + page.u(9)), 2, Ink.APEX);
+    page.rule(new Line2D.Double(base[0], soil, foot[0], soil), 2, Ink.APEX);
     triangle(foot[0], foot[1], s, -1.25 * s);
   }
 
@@ -207,17 +222,18 @@ final class MarkPainter {
     double dy = meets[1] - placed.y();
     double length = Math.hypot(dx, dy);
     double from = placed.label().clearance() - page.u(3);
-    double to = length - page.u(4);
-    if (to - from < page.u(6)) {
+    double to = length - page.u(7);
+    if (to - from < page.u(SHORTEST_LEADER)) {
       return;
     }
     double x = frame.area().x() + placed.x();
     double y = frame.area().y() + placed.y();
     page.rule(
-        x + dx * from / length,
-        y + dy * from / length,
-        x + dx * to / length,
-        y + dy * to / length,
+        new Line2D.Double(
+            x + dx * from / length,
+            y + dy * from / length,
+            x + dx * to / length,
+            y + dy * to / length),
         1.2,
         Ink.HAIR);
   }

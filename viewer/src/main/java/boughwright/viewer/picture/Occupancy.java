@@ -2,6 +2,7 @@
 package boughwright.viewer.picture;
 
 import boughwright.viewer.gl.Raster;
+import java.awt.geom.Line2D;
 
 /** How much is already drawn in any rectangle of a view, from a table of sums. */
 final class Occupancy {
@@ -43,14 +44,15 @@ final class Occupancy {
   }
 
   /** How often a straight line comes upon something drawn, apart from where it starts. */
-  int crossings(double x1, double y1, double x2, double y2) {
-    int steps = (int) Math.max(1, Math.hypot(x2 - x1, y2 - y1) / 2);
+  int crossings(Line2D line, double unit) {
+    double length = line.getP1().distance(line.getP2());
+    int steps = (int) Math.max(1, length / (2 * unit));
     int count = 0;
     boolean before = true;
     for (int n = 0; n <= steps; n++) {
-      double x = x1 + (x2 - x1) * n / steps;
-      double y = y1 + (y2 - y1) * n / steps;
-      boolean drawn = share(new Rect(x - 1, y - 1, 2, 2)) > 0;
+      double x = line.getX1() + (line.getX2() - line.getX1()) * n / steps;
+      double y = line.getY1() + (line.getY2() - line.getY1()) * n / steps;
+      boolean drawn = share(new Rect(x - unit, y - unit, 2 * unit, 2 * unit)) > 0;
       count += drawn && !before ? 1 : 0;
       before = drawn;
     }

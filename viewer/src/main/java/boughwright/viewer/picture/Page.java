@@ -9,6 +9,7 @@ import java.awt.Shape;
 import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 
 /** The sheet that is drawn on: an image with its pens and letters. */
@@ -63,21 +64,27 @@ final class Page implements AutoCloseable {
    * @param weight weight
    * @param size size on the page of the default size [pixels]
    * @param colour colour
+   * @param align where the words stand on their point
    */
-  record Style(Lettering.Weight weight, double size, Color colour) {
-    static final Style NAME = new Style(Lettering.Weight.STRONG, 42, Ink.TEXT);
-    static final Style ABOUT = new Style(Lettering.Weight.REGULAR, 21, Ink.QUIET);
-    static final Style TROUBLE = new Style(Lettering.Weight.STRONG, 21, Ink.TROUBLE);
-    static final Style CAPTION = new Style(Lettering.Weight.STRONG, 20, Ink.TEXT);
-    static final Style CAPTION_MORE = new Style(Lettering.Weight.REGULAR, 20, Ink.QUIET);
-    static final Style KEY = new Style(Lettering.Weight.REGULAR, 18, Ink.TEXT);
-    static final Style KEY_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET);
-    static final Style FOOT = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET);
-    static final Style LABEL = new Style(Lettering.Weight.STRONG, 19, Ink.TEXT);
-    static final Style LABEL_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET);
+  record Style(Lettering.Weight weight, double size, Color colour, Align align) {
+    static final Style NAME = new Style(Lettering.Weight.STRONG, 42, Ink.TEXT, Align.LEFT);
+    static final Style ABOUT = new Style(Lettering.Weight.REGULAR, 21, Ink.QUIET, Align.LEFT);
+    static final Style TROUBLE = new Style(Lettering.Weight.STRONG, 21, Ink.TROUBLE, Align.LEFT);
+    static final Style CAPTION = new Style(Lettering.Weight.STRONG, 20, Ink.TEXT, Align.LEFT);
+    static final Style CAPTION_MORE =
+        new Style(Lettering.Weight.REGULAR, 20, Ink.QUIET, Align.LEFT);
+    static final Style KEY = new Style(Lettering.Weight.REGULAR, 18, Ink.TEXT, Align.LEFT);
+    static final Style KEY_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET, Align.LEFT);
+    static final Style FOOT = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET, Align.LEFT);
+    static final Style LABEL = new Style(Lettering.Weight.STRONG, 19, Ink.TEXT, Align.LEFT);
+    static final Style LABEL_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET, Align.LEFT);
 
     Style in(Color other) {
-      return new Style(weight, size, other);
+      return new Style(weight, size, other, align);
+    }
+
+    Style at(Align other) {
+      return new Style(weight, size, colour, other);
     }
   }
 
@@ -86,10 +93,25 @@ final class Page implements AutoCloseable {
   }
 
   /** Writes words on a baseline. */
-  void write(String words, double x, double y, Style style, Align align) {
-    TextLayout line = Lettering.line(words, style.weight(), u(style.size()));
+  void write(String words, double x, double y, Style style) {
+    write(Lettering.line(words, style.weight(), u(style.size())), x, y, style);
+  }
+
+  private void write(TextLayout line, double x, double y, Style style) {
     pen.setColor(style.colour());
-    line.draw(pen, (float) (x - align.share * line.getAdvance()), (float) y);
+    line.draw(pen, (float) (x - style.align().share * line.getAdvance()), (float) y);
+  }
+
+  /** Writes lines from a baseline on, and gives the baseline of the line after them. */
+  double paragraph(String words, Point2D from, Style style, Paragraph.Room room) {
+    boolean rightToLeft = Lettering.isRightToLeft(words);
+    double at = from.getY();
+    for (String text : Paragraph.lines(words, style.weight(), u(style.size()), room)) {
+      TextLayout line = Lettering.line(text, style.weight(), u(style.size()), rightToLeft);
+      write(line, from.getX(), at, style);
+      at += u(style.size() * 1.35);
+    }
+    return at;
   }
 
   /** Writes words with a rim of paper round them, so that they read on anything. */
@@ -104,20 +126,20 @@ final class Page implements AutoCloseable {
   }
 
   /** A straight line of a width given on the page of the default size. */
-  void rule(double x1, double y1, double x2, double y2, double width, Color colour) {
+  void rule(Line2D line, double width, Color colour) {
     pen.setColor(colour);
     pen.setStroke(new BasicStroke((float) u(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
-    pen.draw(new Line2D.Double(x1, y1, x2, y2));
+    pen.draw(line);
   }
 
   /** A dashed straight line. */
-  void dashes(double x1, double y1, double x2, double y2, double width, Color colour) {
+  void dashes(Line2D line, double width, Color colour) {
     float[] dash = {(float) u(7), (float) u(5)};
     pen.setColor(colour);
     pen.setStroke(
         new BasicStroke(
             (float) u(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));
-    pen.draw(new Line2D.Double(x1, y1, x2, y2));
+    pen.draw(line);
   }
 
   @Override

@@ -41,49 +41,34 @@ public final class Picture {
             new Arrangement.Wanted(front, "Front", from(front)),
             new Arrangement.Wanted(
                 side, left ? "From the tree's left" : "From the tree's right", from(side)));
-    return draw(document, Optional.of(plan), Optional.of(trial), scene, views, size);
+    PrintedPicture.Subject subject =
+        new PrintedPicture.Subject(document, Optional.of(plan), Optional.of(trial));
+    return draw(subject, scene, views, size);
   }
 
   /**
    * The tree from one side, as the window shows it.
    *
-   * @param plan front, planting angle, cuts and proposals; without one the tree as measured
-   * @param trial the bent pose; without one nothing is bent
    * @throws NoGraphicsException if this machine cannot draw
    * @throws InputException if a name has letters that no typeface of this machine has
    */
   public static BufferedImage view(
-      Document document,
-      Optional<Plan> plan,
-      Optional<TrialResult> trial,
-      ViewAngle angle,
-      PictureSize size)
+      PrintedPicture.Subject subject, ViewAngle angle, PictureSize size)
       throws NoGraphicsException, InputException {
-    Scene scene = Scene.of(document, plan, trial);
+    Scene scene = Scene.of(subject.document(), subject.plan(), subject.trial());
     boolean front = Math.abs(Math.sin((angle.azimuth() - scene.front()) / 2)) < 1e-3;
-    String name = front && plan.isPresent() ? "Front" : "View";
-    return draw(
-        document,
-        plan,
-        trial,
-        scene,
-        List.of(new Arrangement.Wanted(angle, name, from(angle))),
-        size);
+    String name = front && subject.plan().isPresent() ? "Front" : "View";
+    return draw(subject, scene, List.of(new Arrangement.Wanted(angle, name, from(angle))), size);
   }
 
   private static BufferedImage draw(
-      Document document,
-      Optional<Plan> plan,
-      Optional<TrialResult> trial,
-      Scene scene,
-      List<Arrangement.Wanted> views,
-      PictureSize size)
+      PrintedPicture.Subject subject, Scene scene, List<Arrangement.Wanted> views, PictureSize size)
       throws NoGraphicsException, InputException {
-    Heading heading = Heading.of(document, plan, trial);
+    Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
     requireLetters(heading.name() + heading.about());
     try (SceneRenderer renderer = SceneRenderer.open();
         Page page = new Page(size)) {
-      new Composer(page, scene, heading, Footnote.of(trial)).compose(views, renderer);
+      new Composer(page, scene, heading, Footnote.of(subject.trial())).compose(views, renderer);
       return page.image();
     }
   }

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 
 /** Writes a picture as a PNG file, whole or not at all. */
@@ -57,7 +58,7 @@ public final class PictureFile {
       throw fault(file, "is a folder", "Give the name of a file, such as picture.png");
     }
     String name = String.valueOf(target.getFileName());
-    if (!name.toLowerCase(java.util.Locale.ROOT).endsWith(".png")) {
+    if (!name.toLowerCase(Locale.ROOT).endsWith(".png")) {
       throw fault(file, "pictures are written as PNG", "End the name with .png");
     }
   }

@@ -2,6 +2,7 @@
 package boughwright.viewer.picture;
 
 import boughwright.viewer.scene.Wording;
+import java.awt.geom.Line2D;
 
 /**
  * A bar of a round length.
@@ -27,11 +28,14 @@ record ScaleBar(double length, double pixels) {
   /** Draws it with its left end at a point, and gives where it ends [pixels]. */
   double draw(Page page, double x, double y) {
     double end = page.u(7);
-    page.rule(x, y, x + pixels, y, 3, Ink.TEXT);
-    page.rule(x + page.u(0.75), y - end, x + page.u(0.75), y + end, 1.5, Ink.TEXT);
+    page.rule(new Line2D.Double(x, y, x + pixels, y), 3, Ink.TEXT);
     page.rule(
-        x + pixels - page.u(0.75), y - end, x + pixels - page.u(0.75), y + end, 1.5, Ink.TEXT);
-    page.write(words(), x + pixels / 2, y - page.u(14), Page.Style.KEY, Page.Align.MIDDLE);
+        new Line2D.Double(x + page.u(0.75), y - end, x + page.u(0.75), y + end), 1.5, Ink.TEXT);
+    page.rule(
+        new Line2D.Double(x + pixels - page.u(0.75), y - end, x + pixels - page.u(0.75), y + end),
+        1.5,
+        Ink.TEXT);
+    page.write(words(), x + pixels / 2, y - page.u(14), Page.Style.KEY.at(Page.Align.MIDDLE));
     return x + pixels;
   }
 

@@ -3,8 +3,11 @@ package boughwright.viewer.picture;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.Scene;
+import java.awt.Color;
 import java.awt.GradientPaint;
 import java.awt.LinearGradientPaint;
+import java.awt.MultipleGradientPaint;
 import java.awt.RadialGradientPaint;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
@@ -17,7 +20,8 @@ final class Soil {
 
   private Soil() {}
 
-  static void paint(Page page, ViewFrame frame, Point3 base) {
+  static void paint(Page page, ViewFrame frame, Scene scene) {
+    Point3 base = scene.base();
     Camera.Pixel at = frame.camera().project(new Point3(base.x(), base.y(), 0));
     double x = frame.area().x() + at.x();
     double y = frame.area().y() + at.y();
@@ -25,14 +29,18 @@ final class Soil {
     if (Math.abs(tilt) < 1e-6) {
       line(page, frame.area(), y);
     } else {
-      patch(page, frame.area(), new Point2D.Double(x, y), Math.abs(tilt));
+      Point3 low = scene.bounds().low();
+      Point3 high = scene.bounds().high();
+      double reach = 0.62 * Math.hypot(high.x() - low.x(), high.y() - low.y());
+      double radius = reach * frame.camera().pixelsPerMetre();
+      patch(page, new Point2D.Double(x, y), radius, Math.abs(tilt));
     }
   }
 
   private static void line(Page page, Rect area, double y) {
     float[] stops = {0, 0.08f, 0.92f, 1};
-    java.awt.Color clear = Ink.faded(Ink.SOIL, 0);
-    java.awt.Color full = Ink.SOIL;
+    Color clear = Ink.faded(Ink.SOIL, 0);
+    Color full = Ink.SOIL;
     page.pen()
         .setPaint(
             new GradientPaint(
@@ -46,12 +54,11 @@ final class Soil {
                 (float) area.right(),
                 0,
                 stops,
-                new java.awt.Color[] {clear, full, full, clear}));
+                new Color[] {clear, full, full, clear}));
     page.pen().fill(new Rectangle2D.Double(area.x(), y - page.u(0.75), area.width(), page.u(1.5)));
   }
 
-  private static void patch(Page page, Rect area, Point2D at, double tilt) {
-    double radius = 0.46 * area.width();
+  private static void patch(Page page, Point2D at, double radius, double tilt) {
     AffineTransform flat = new AffineTransform(1, 0, 0, tilt, at.getX(), at.getY());
     page.pen()
         .setPaint(
@@ -59,12 +66,12 @@ final class Soil {
                 new Point2D.Double(0, 0),
                 (float) radius,
                 new Point2D.Double(0, 0),
-                new float[] {0, 0.8f, 1},
-                new java.awt.Color[] {
-                  Ink.faded(Ink.SOIL, 0.28), Ink.faded(Ink.SOIL, 0.18), Ink.faded(Ink.SOIL, 0)
+                new float[] {0, 0.6f, 1},
+                new Color[] {
+                  Ink.faded(Ink.SOIL, 0.30), Ink.faded(Ink.SOIL, 0.16), Ink.faded(Ink.SOIL, 0)
                 },
-                java.awt.MultipleGradientPaint.CycleMethod.NO_CYCLE,
-                java.awt.MultipleGradientPaint.ColorSpaceType.SRGB,
+                MultipleGradientPaint.CycleMethod.NO_CYCLE,
+                MultipleGradientPaint.ColorSpaceType.SRGB,
                 flat));
     page.pen()
         .fill(

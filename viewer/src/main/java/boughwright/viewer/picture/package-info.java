@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Scenes as images with title, views, labels, legend and scale bar, with no window.
  *

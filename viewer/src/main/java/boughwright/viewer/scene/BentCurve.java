@@ -49,11 +49,12 @@ final class BentCurve implements Axis.Curve {
     PathSample b = piece.samples().get(n + 1);
     double span = b.along() - a.along();
     double t = span > 0 ? Math.min(1, Math.max(0, (u - a.along()) / span)) : 0;
+    double beyond = Math.max(0, u - b.along()) * piece.length();
     double length = span * piece.length();
-    Vector3 out = a.direction().times(length);
-    Vector3 in = b.direction().times(length);
-    Point3 straight = Hermite.point(a.point(), out, b.point(), in, t);
-    Vector3 way = Hermite.slope(a.point(), out, b.point(), in, t);
+    Hermite curve =
+        new Hermite(a.point(), a.direction().times(length), b.point(), b.direction().times(length));
+    Point3 straight = curve.point(t).plus(b.direction().times(beyond));
+    Vector3 way = curve.slope(t);
     if (way.norm() == 0) {
       way = a.direction().vector();
     }

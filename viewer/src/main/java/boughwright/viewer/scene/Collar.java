@@ -17,8 +17,9 @@ import boughwright.modeller.tree.Skeleton;
  * @param room largest radius that stays inside the parent [m]
  */
 record Collar(double surface, double radius, double room) {
-  private static final double SWELLING = 0.32;
+  private static final double SWELLING = 0.28;
   private static final double REACH = 0.42;
+  private static final double INNER_REACH = 0.5;
   private static final double CROTCH_SKY = 0.5;
 
   /** The collar of a segment that sits on a parent. */
@@ -34,20 +35,28 @@ record Collar(double surface, double radius, double room) {
         Math.min(surface, 0.6 * skeleton.length(segment)), radius, 0.94 * parentRadius);
   }
 
+  /** A station of the branch as it grows out of its parent. */
+  Station at(Station plain) {
+    return new Station(
+        plain.point(),
+        plain.direction(),
+        swell(plain.radius(), plain.rest()),
+        plain.strain(),
+        plain.tensionSide(),
+        plain.bark(),
+        sky(plain.rest()),
+        plain.rest());
+  }
+
   /** The radius to draw where the branch itself has a given radius, at a length from its start. */
-  double swell(double own, double length) {
-    double out = Math.max(0, length - surface) / (REACH * radius);
+  private double swell(double own, double length) {
+    double out = (length - surface) / (length < surface ? INNER_REACH * surface : REACH * radius);
     double swollen = own * (1 + SWELLING * Math.exp(-out * out));
-    double limit = Math.max(own, room);
-    double inside = Math.min(1, length / surface);
-    double start = Math.min(own, room);
-    return length < surface
-        ? start + inside * inside * (Math.min(swollen, limit) - start)
-        : Math.min(swollen, Math.max(limit, own));
+    return Math.min(swollen, Math.max(own, room));
   }
 
   /** How much sky a place sees at a length from the start. */
-  double sky(double length) {
+  private double sky(double length) {
     double out = Math.min(1, Math.max(0, (length - surface) / (2.2 * radius)));
     return CROTCH_SKY + (1 - CROTCH_SKY) * out * (2 - out);
   }

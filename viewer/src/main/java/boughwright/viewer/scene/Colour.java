@@ -55,11 +55,6 @@ public record Colour(double red, double green, double blue) {
     return new Lab(116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz));
   }
 
-  /** The colour a fraction of the way toward {@code other} in L*a*b*. */
-  public Colour toward(Colour other, double fraction) {
-    return of(lab().toward(other.lab(), fraction));
-  }
-
   /** The colour as 0xRRGGBB. */
   public int rgb() {
     return (int) Math.round(red * 255) << 16
@@ -68,7 +63,7 @@ public record Colour(double red, double green, double blue) {
   }
 
   /** Linear light of an encoded part. */
-  public static double decode(double part) {
+  private static double decode(double part) {
     return part <= 0.04045 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
   }
 

@@ -33,7 +33,7 @@ final class Fittings {
 
   /** A sleeve round a branch where a line holds it. */
   Mesh pad(Axis axis, double radius) {
-    double half = Math.max(0.8 * radius, 4 * line);
+    double half = Math.min(Math.max(0.8 * radius, 4 * line), 8 * line);
     double out = radius + 1.5 * line;
     Point3 start = axis.point().plus(axis.direction().times(-half));
     double soft = 0.2 * half;

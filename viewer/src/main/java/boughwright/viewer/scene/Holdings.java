@@ -5,6 +5,7 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
@@ -52,7 +53,7 @@ final class Holdings {
     return marks;
   }
 
-  void addPlan(Plan plan, Optional<TrialResult> trial, Kept kept, List<Limb> limbs) {
+  void addPlan(Plan plan, Optional<TrialResult> trial, Cutting kept, List<Limb> limbs) {
     Optional<TrialResult> holding = trial.filter(t -> t.outcome().holds());
     for (Proposal proposal : plan.proposals()) {
       if (trial.isEmpty() || trial.get().proposals().contains(proposal.id())) {
@@ -67,15 +68,15 @@ final class Holdings {
     plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
     holding.flatMap(TrialResult::peak).ifPresent(this::addHardest);
     for (Spot cut : plan.cuts()) {
-      if (SceneMaker.isThere(skeleton, kept, cut)) {
+      if (kept.holds(cut)) {
         Axis axis = pose.at(skeleton.indexOf(cut.segment()), cut.along());
         marks.add(new Mark.CutPlace(axis.point(), List.of("cut")));
       }
     }
   }
 
-  private void addLine(GuyLine line, Optional<TrialResult> holding, Kept kept) {
-    if (!SceneMaker.isThere(skeleton, kept, line.at())) {
+  private void addLine(GuyLine line, Optional<TrialResult> holding, Cutting kept) {
+    if (!kept.holds(line.at())) {
       return;
     }
     Optional<LineTrial> tried =
@@ -110,8 +111,8 @@ final class Holdings {
         : axis(((Anchor.OnTree) anchor).spot()).point();
   }
 
-  private void addWeight(HungWeight weight, Plan.Stance stance, Kept kept) {
-    if (!SceneMaker.isThere(skeleton, kept, weight.at())) {
+  private void addWeight(HungWeight weight, Plan.Stance stance, Cutting kept) {
+    if (!kept.holds(weight.at())) {
       return;
     }
     Direction3 down =
@@ -129,15 +130,15 @@ final class Holdings {
             top.plus(down.times(radius)), radius, List.of(Wording.kilograms(weight.mass()))));
   }
 
-  private void addApex(String id, double front, Kept kept, List<Limb> limbs) {
+  private void addApex(String id, double front, Cutting kept, List<Limb> limbs) {
     if (!skeleton.has(id) || kept.isGone(skeleton.indexOf(id))) {
       return;
     }
     int segment = skeleton.indexOf(id);
     Limb limb =
         limbs.stream().filter(l -> l.segments().contains(segment)).findFirst().orElseThrow();
-    int tip = limb.segments().get(kept.count(limb) - 1);
-    Point3 at = pose.at(tip, kept.upTo(tip)).point();
+    int tip = limb.segments().get(limb.count(kept) - 1);
+    Point3 at = pose.at(tip, kept.left(tip)).point();
     Point3 base = stand.place(skeleton.start(skeleton.outward(0)));
     Vector3 offset = at.minus(base);
     ViewAngle view = ViewAngle.level(front);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
@@ -47,19 +48,22 @@ record Limb(List<Integer> segments) {
     return Skeleton.NONE;
   }
 
-  int first() {
-    return segments.get(0);
-  }
-
-  /** The same limb without what does not pass a test and what comes after it. */
-  Limb whileTrue(java.util.function.IntPredicate test) {
-    List<Integer> kept = new ArrayList<>();
+  /** How many of its segments the cuts leave, the last one maybe in part. */
+  int count(Cutting kept) {
+    int count = 0;
     for (int i : segments) {
-      if (!test.test(i)) {
+      if (kept.isGone(i)) {
         break;
       }
-      kept.add(i);
+      count++;
+      if (kept.left(i) < 1) {
+        break;
+      }
     }
-    return new Limb(kept);
+    return count;
+  }
+
+  int first() {
+    return segments.get(0);
   }
 }

@@ -16,7 +16,7 @@ public final class Palette {
   public static final Colour CUT_WOOD = Colour.of(new Lab(86, 4, 26));
 
   /** Callus round a wound. */
-  public static final Colour CALLUS = Colour.of(new Lab(38, 7, 12));
+  public static final Colour CALLUS = Colour.of(new Lab(43, 6, 13));
 
   /** The tree as measured, where the bent pose has left it. */
   public static final Colour GHOST = Colour.of(new Lab(66, -4, -9));

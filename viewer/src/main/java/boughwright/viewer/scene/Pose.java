@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.trial.SegmentTrial;
 import boughwright.physics.trial.TrialResult;
@@ -34,12 +35,7 @@ final class Pose {
     for (Limb limb : limbs) {
       RestCurve rest = new RestCurve(skeleton, limb);
       pose.curves.add(
-          (k, u) ->
-              new Axis(
-                  rest.point(k, u),
-                  rest.slope(k, u).direction(),
-                  0,
-                  boughwright.modeller.geometry.Vector3.ZERO));
+          (k, u) -> new Axis(rest.point(k, u), rest.slope(k, u).direction(), 0, Vector3.ZERO));
     }
     return pose;
   }

@@ -39,15 +39,17 @@ final class RestCurve {
 
   /** The curve at a fraction of the k-th segment of the limb [m, tree frame]. */
   Point3 point(int k, double u) {
-    int i = run.get(k);
-    return Hermite.point(skeleton.start(i), scaled(k, k), skeleton.end(i), scaled(k, k + 1), u);
+    return piece(k).point(u);
   }
 
   /** The derivative of {@link #point} by the length along the segment [1, tree frame]. */
   Vector3 slope(int k, double u) {
+    return piece(k).slope(u).times(1 / skeleton.length(run.get(k)));
+  }
+
+  private Hermite piece(int k) {
     int i = run.get(k);
-    return Hermite.slope(skeleton.start(i), scaled(k, k), skeleton.end(i), scaled(k, k + 1), u)
-        .times(1 / skeleton.length(i));
+    return new Hermite(skeleton.start(i), scaled(k, k), skeleton.end(i), scaled(k, k + 1));
   }
 
   /** How far the curve lies from the straight segment [m, tree frame]. */

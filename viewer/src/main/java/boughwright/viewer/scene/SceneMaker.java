@@ -2,10 +2,12 @@
 package boughwright.viewer.scene;
 
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.Wound;
 import boughwright.physics.trial.Outcome;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.TrialResult;
@@ -23,7 +25,7 @@ final class SceneMaker {
   private final Optional<TrialResult> trial;
   private final Stand stand;
   private final List<Limb> limbs;
-  private final Kept kept;
+  private final Cutting kept;
   private final Pose measured;
   private final Optional<Pose> bent;
   private final Optional<StrainScale> scale;
@@ -35,7 +37,7 @@ final class SceneMaker {
     this.trial = trial;
     stand = Stand.of(plan.flatMap(Plan::planting), skeleton.start(skeleton.outward(0)));
     limbs = Limb.of(skeleton);
-    kept = new Kept(skeleton, plan.map(Plan::cuts).orElse(List.of()));
+    kept = new Cutting(skeleton, plan.map(Plan::cuts).orElse(List.of()));
     measured = Pose.measured(skeleton, limbs, stand);
     Optional<TrialResult> holding = trial.filter(t -> t.outcome().holds());
     bent = holding.map(t -> Pose.bent(skeleton, limbs, stand, t));
@@ -48,7 +50,7 @@ final class SceneMaker {
     List<Mesh> ghost = new ArrayList<>();
     List<Mesh> removed = new ArrayList<>();
     for (Limb limb : limbs) {
-      int count = kept.count(limb);
+      int count = limb.count(kept);
       Skin.Stretch stays = staying(limb, count);
       if (!stays.isEmpty()) {
         solid.add(mesh(limb, stays, bent.orElse(measured), scale));
@@ -61,6 +63,7 @@ final class SceneMaker {
         removed.add(mesh(limb, goes, measured, Optional.empty()));
       }
     }
+    addWounds(solid);
     Holdings holdings = holdings(solid);
     List<Body> bodies =
         List.of(
@@ -78,6 +81,15 @@ final class SceneMaker {
         trial.map(TrialResult::outcome).filter(o -> !o.holds()).map(SceneMaker::trouble));
   }
 
+  private void addWounds(List<Mesh> solid) {
+    WoundPatch patch = new WoundPatch(skeleton, bent.orElse(measured), stand);
+    for (Wound wound : skeleton.tree().wounds()) {
+      if (kept.holds(new Spot(wound.segment(), wound.along()))) {
+        solid.add(patch.mesh(wound));
+      }
+    }
+  }
+
   private Holdings holdings(List<Mesh> solid) {
     double size = bounds(List.of(new Body(Body.Role.SOLID, solid))).diagonal();
     Holdings holdings = new Holdings(skeleton, stand, bent.orElse(measured), size);
@@ -89,8 +101,8 @@ final class SceneMaker {
     return stand.place(skeleton.start(skeleton.outward(0)));
   }
 
-  private static Skin.Stretch staying(Limb limb, int count, Kept kept) {
-    return new Skin.Stretch(0, 0, count - 1, kept.upTo(limb.segments().get(count - 1)));
+  private static Skin.Stretch staying(Limb limb, int count, Cutting kept) {
+    return new Skin.Stretch(0, 0, count - 1, kept.left(limb.segments().get(count - 1)));
   }
 
   private Skin.Stretch staying(Limb limb, int count) {
@@ -145,12 +157,5 @@ final class SceneMaker {
             : "The tree would not stay in this pose: it snaps through or falls away";
     String where = outcome.where().isBlank() ? "" : " (" + outcome.where() + ")";
     return what + where + ". Shown as measured; nothing is bent.";
-  }
-
-  /** A place of the plan that is on the tree and not cut away. */
-  static boolean isThere(Skeleton skeleton, Kept kept, Spot spot) {
-    return skeleton.has(spot.segment())
-        && spot.along() <= kept.upTo(skeleton.indexOf(spot.segment()))
-        && !kept.isGone(skeleton.indexOf(spot.segment()));
   }
 }

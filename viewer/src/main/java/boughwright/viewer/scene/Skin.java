@@ -71,7 +71,8 @@ final class Skin {
         for (int n = k == stretch.fromSegment() ? 0 : 1; n <= steps; n++) {
           double u = n == steps ? to : from + (to - from) * n / steps;
           double radius = thickness.radius(k, u);
-          stations.add(station(pose.at(i, u), radius, before + u * length, i, collar));
+          Station plain = station(pose.at(i, u), radius, before + u * length, i);
+          stations.add(collar.map(c -> c.at(plain)).orElse(plain));
         }
       }
       before += length;
@@ -100,17 +101,10 @@ final class Skin {
     return (int) Math.min(detail.most(), Math.max(3, Math.ceil(length / (0.4 * radius))));
   }
 
-  private Station station(
-      Axis axis, double radius, double rest, int segment, Optional<Collar> collar) {
-    return new Station(
-        axis.point(),
-        axis.direction(),
-        collar.map(c -> c.swell(radius, rest)).orElse(radius),
-        axis.strain(),
-        axis.strain() == 0 ? Vector3.ZERO : axis.tensionSide(),
-        bark(skeleton.segment(segment).kind()),
-        collar.map(c -> c.sky(rest)).orElse(1.0),
-        rest);
+  private Station station(Axis axis, double radius, double rest, int segment) {
+    Colour bark = bark(skeleton.segment(segment).kind());
+    Vector3 side = axis.strain() == 0 ? Vector3.ZERO : axis.tensionSide();
+    return new Station(axis.point(), axis.direction(), radius, axis.strain(), side, bark, 1, rest);
   }
 
   private static Colour bark(Kind kind) {

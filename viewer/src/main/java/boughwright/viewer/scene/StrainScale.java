@@ -8,17 +8,15 @@ import java.util.List;
  * Colours for signed strain at the bark: dark blue where the wood is squeezed, the colour of bark
  * where it is at rest, bright amber where it is stretched.
  *
- * <p>Our own ramp: straight lines in CIE L*a*b* from the bark tone to two ends whose lightness
- * falls on one side and rises on the other, so that it also reads in grey and with any colour
- * vision. The hues of the ends are near the blue and the orange of the set by Okabe and Ito (2008,
- * "Color Universal Design").
+ * <p>Our own ramp: from the bark tone two straight lines in CIE L*a*b* to each side, by way of a
+ * clear blue and a clear orange, whose lightness falls all along on one side and rises on the
+ * other, so that it also reads in grey and with any colour vision.
  *
  * @param limit strain at both ends of the scale, more than 0 [1]
  */
 public record StrainScale(double limit) {
-  private static final Lab SQUEEZED = new Lab(30, 12, -54);
-  private static final Lab REST = Palette.BARK.lab();
-  private static final Lab STRETCHED = new Lab(76, 30, 78);
+  private static final Lab[] SQUEEZED = {new Lab(40, 8, -46), new Lab(22, 18, -38)};
+  private static final Lab[] STRETCHED = {new Lab(62, 28, 50), new Lab(80, 10, 78)};
   private static final double[] STEPS = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10};
 
   public StrainScale {
@@ -51,8 +49,11 @@ public record StrainScale(double limit) {
   /** The colour of a strain on bark of another tone, which shows where the wood is at rest. */
   public Colour over(Colour bark, double strain) {
     double share = Math.min(1, Math.abs(strain) / limit);
-    Lab rest = bark == Palette.BARK ? REST : bark.lab();
-    return Colour.of(rest.toward(strain < 0 ? SQUEEZED : STRETCHED, share));
+    Lab[] side = strain < 0 ? SQUEEZED : STRETCHED;
+    return Colour.of(
+        share <= 0.5
+            ? bark.lab().toward(side[0], 2 * share)
+            : side[0].toward(side[1], 2 * share - 1));
   }
 
   /** Strains to print beside the scale, from most squeezed to most stretched [1]. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * A tree and a trial become meshes, marks and colours that can be drawn.
  *

@@ -6,6 +6,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
@@ -51,12 +52,12 @@ public final class Bending {
 
   /** A trial whose pose holds. */
   public TrialResult result(Plan plan) {
-    Kept kept = new Kept(skeleton, plan.cuts());
+    Cutting kept = new Cutting(skeleton, plan.cuts());
     List<SegmentTrial> trials = new ArrayList<>();
     for (int n = 0; n < skeleton.size(); n++) {
       int i = skeleton.outward(n);
       if (!kept.isGone(i)) {
-        trials.add(trial(i, kept.upTo(i)));
+        trials.add(trial(i, kept.left(i)));
       }
     }
     return new TrialResult(
@@ -91,21 +92,8 @@ public final class Bending {
 
   private SegmentTrial trial(int i, double upTo) {
     Segment segment = skeleton.segment(i);
-    Direction3 way = skeleton.direction(i);
     Vector3 curvature = curvatures.getOrDefault(segment.id(), Vector3.ZERO);
-    Turned at = start(i);
-    Turned[] places = new Turned[STEPS + 1];
-    places[0] = at;
-    double step = skeleton.length(i) / STEPS;
-    for (int n = 1; n <= STEPS; n++) {
-      double fade = (n - 0.5) / STEPS < stub(i) ? 0 : fade(n - 0.5);
-      Vector3 turn = at.turn().turn(curvature.times(step * fade));
-      Rotation half = Rotation.ofVector(turn.times(0.5)).after(at.turn());
-      Rotation full = Rotation.ofVector(turn).after(at.turn());
-      at = new Turned(at.point().plus(half.turn(way).times(step)), full);
-      places[n] = at;
-    }
-    turned.put(i, places);
+    Turned[] places = places(i, curvature);
     List<PathSample> samples = new ArrayList<>();
     for (int n = 0; n <= STEPS; n++) {
       double along = (double) n / STEPS;
@@ -114,6 +102,9 @@ public final class Bending {
             sample(
                 i, along, places[n], curvature.times((double) n / STEPS < stub(i) ? 0 : fade(n))));
       }
+    }
+    if (samples.get(samples.size() - 1).along() < upTo - 1e-9) {
+      samples.add(between(i, upTo, places, curvature));
     }
     double strain = samples.stream().mapToDouble(PathSample::bendingStrain).max().orElse(0);
     PathSample first = samples.get(0);
@@ -131,12 +122,37 @@ public final class Bending {
         samples);
   }
 
+  private PathSample between(int i, double along, Turned[] places, Vector3 curvature) {
+    int n = (int) (along * STEPS);
+    double part = along * STEPS - n;
+    Point3 point = places[n].point().toward(places[n + 1].point(), part);
+    return sample(i, along, new Turned(point, places[n].turn()), curvature.times(fade(n)));
+  }
+
   /** The share of a branch that lies inside its parent. */
   private double stub(int i) {
     if (skeleton.parent(i) == Skeleton.NONE || skeleton.joint(i) == Joint.CONTINUES) {
       return 0;
     }
     return Collar.of(skeleton, i).surface() / skeleton.length(i);
+  }
+
+  private Turned[] places(int i, Vector3 curvature) {
+    Direction3 way = skeleton.direction(i);
+    Turned at = start(i);
+    Turned[] places = new Turned[STEPS + 1];
+    places[0] = at;
+    double step = skeleton.length(i) / STEPS;
+    for (int n = 1; n <= STEPS; n++) {
+      double fade = (n - 0.5) / STEPS < stub(i) ? 0 : fade(n - 0.5);
+      Vector3 turn = at.turn().turn(curvature.times(step * fade));
+      Rotation half = Rotation.ofVector(turn.times(0.5)).after(at.turn());
+      Rotation full = Rotation.ofVector(turn).after(at.turn());
+      at = new Turned(at.point().plus(half.turn(way).times(step)), full);
+      places[n] = at;
+    }
+    turned.put(i, places);
+    return places;
   }
 
   private static double fade(double n) {

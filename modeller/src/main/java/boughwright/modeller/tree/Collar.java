@@ -1,11 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-package boughwright.physics.trial;
+package boughwright.modeller.tree;
 
 import boughwright.modeller.geometry.Direction3;
-import boughwright.modeller.tree.Joint;
-import boughwright.modeller.tree.Segment;
-import boughwright.modeller.tree.Skeleton;
-import boughwright.modeller.tree.Unions;
 
 /** How deep a branch sits in its parent. */
 final class Collar {

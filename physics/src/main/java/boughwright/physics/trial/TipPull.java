@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.HungWeight;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.plan.Standing;
+import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Segment;
+import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeWood;
+import boughwright.modeller.tree.Unions;
+import boughwright.modeller.tree.WoodOverride;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/**
+ * The pull at the tip of a plain branch that brings the tip down by a given amount. The pull keeps
+ * its direction, straight down, square to the branch at rest.
+ *
+ * @param branch the branch
+ * @param tipDown how far the tip comes down [m]
+ * @param tipIn how far it comes toward the start [m]
+ * @param force the pull [N]
+ * @param trial the trial under that pull; the last one tried if its pose does not hold
+ */
+public record TipPull(
+    PlainBranch branch, double tipDown, double tipIn, double force, TrialResult trial) {
+  private static final String ID = "branch";
+  private static final double RELATIVE_ACCURACY = 1e-12;
+  private static final int MOST_TRIALS = 100;
+
+  /**
+   * Searches the pull.
+   *
+   * @param branch the branch
+   * @param species values for its wood
+   * @param tipDown how far the tip is to come down, at most {@link PlainBranch#deepestTip} [m]
+   * @throws IllegalArgumentException if the tip cannot come down so far
+   */
+  public static TipPull of(PlainBranch branch, Species species, double tipDown) {
+    if (!(tipDown > 0) || tipDown > branch.deepestTip()) {
+      throw new IllegalArgumentException("the tip cannot come down by " + tipDown + " m");
+    }
+    Search search = new Search(branch, tree(branch, species), species, tipDown);
+    double force = search.force();
+    TrialResult trial = search.trial(force);
+    double in = trial.outcome().holds() ? branch.length() - trial.segments().get(0).end().x() : 0;
+    return new TipPull(branch, tipDown, in, force, trial);
+  }
+
+  private static Tree tree(PlainBranch branch, Species species) {
+    Segment segment =
+        new Segment(
+            ID,
+            Optional.empty(),
+            1,
+            Optional.empty(),
+            Kind.BRANCH,
+            Optional.of(Point3.ORIGIN),
+            new Point3(branch.length(), 0, 0),
+            branch.caliperStart(),
+            branch.caliperEnd(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Map.of());
+    List<WoodOverride> known =
+        branch.moe().isEmpty()
+            ? List.of()
+            : List.of(
+                new WoodOverride(
+                    ID,
+                    branch.moe(),
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    Optional.of("given for this branch"),
+                    Map.of()));
+    return new Tree(
+        "plain branch",
+        new TreeWood.OfSpecies(species.key()),
+        Optional.empty(),
+        OptionalDouble.of(branch.bark()),
+        Unions.AXIS,
+        List.of(segment),
+        known,
+        List.of());
+  }
+
+  /** Tries pulls until the tip is where it should be. */
+  private record Search(PlainBranch branch, Tree tree, Species species, double tipDown) {
+
+    double force() {
+      double low = 0;
+      double high = firstGuess();
+      for (int n = 0; n < MOST_TRIALS && missing(high) < 0; n++) {
+        low = high;
+        high *= 2;
+      }
+      if (!trial(high).outcome().holds()) {
+        return high;
+      }
+      return new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, 1e-9 * tipDown, 5)
+          .solve(MOST_TRIALS, this::missing, low, high);
+    }
+
+    /** The pull of linear beam theory on the thinner end: 3 E I d / l3, with some wood to spare. */
+    private double firstGuess() {
+      double radius = Math.min(branch.caliperStart(), branch.caliperEnd()) / 2 - branch.bark();
+      double stiffness = Math.PI / 4 * Math.pow(radius, 4) * species.trueMoe();
+      return 3 * stiffness * tipDown / Math.pow(branch.length(), 3);
+    }
+
+    /** How much lower than wanted the tip is; far too low where no pose holds [m]. */
+    private double missing(double force) {
+      if (force == 0) {
+        return -tipDown;
+      }
+      TrialResult trial = trial(force);
+      return trial.outcome().holds()
+          ? -trial.segments().get(0).end().z() - tipDown
+          : branch.length();
+    }
+
+    TrialResult trial(double force) {
+      HungWeight weight = new HungWeight(new Spot(ID, 1), force / Standing.GRAVITY, Map.of());
+      Proposal proposal =
+          new Proposal("pull", Optional.empty(), List.of(), List.of(weight), List.of(), Map.of());
+      Plan plan =
+          new Plan(
+              "tip",
+              OptionalDouble.empty(),
+              Optional.empty(),
+              List.of(),
+              Optional.empty(),
+              List.of(proposal),
+              false,
+              Plan.Stance.AS_MEASURED,
+              Optional.empty(),
+              Map.of());
+      return Trial.run(TrialRequest.of(tree, plan, species));
+    }
+  }
+}

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.file.TreeFile;
+import boughwright.modeller.plan.Document;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.Mark;
+import boughwright.viewer.scene.Scene;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a bend gave.
+ *
+ * @param file the tree it was tried on
+ * @param tried plans in the order they were tried
+ * @param picture the picture that was written
+ */
+record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture) {
+  BendAnswer {
+    tried = List.copyOf(tried);
+  }
+
+  /**
+   * One plan that was tried.
+   *
+   * @param choice the plan and its proposals
+   * @param trial what the wood does
+   * @param apex where the apex comes to stand, if the plan names one and the pose holds
+   */
+  record Tried(PlanChoice choice, TrialResult trial, Optional<Mark.Apex> apex) {
+    static Tried of(Document document, PlanChoice choice, TrialResult trial) {
+      boolean asked = choice.plan().apex().isPresent() && trial.outcome().holds();
+      Optional<Mark.Apex> apex =
+          asked
+              ? Mark.apex(
+                  Scene.of(document, Optional.of(choice.plan()), Optional.of(trial)).marks())
+              : Optional.empty();
+      return new Tried(choice, trial, apex);
+    }
+  }
+}

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import static boughwright.viewer.command.JsonAnswer.number;
+
+import boughwright.modeller.geometry.Direction3;
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.species.Species;
+import boughwright.physics.trial.LineTrial;
+import boughwright.physics.trial.SegmentTrial;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.Mark;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
+
+/**
+ * What a bend gave, for programs: millimetres, newtons, newton metres; directions of length one.
+ */
+final class BendJson {
+  private BendJson() {}
+
+  static String of(BendAnswer answer) {
+    ObjectNode node = JsonAnswer.object();
+    ArrayNode trials = node.putArray("trials");
+    Optional<Species> limits = Published.limitsOf(answer.file().document().tree());
+    answer.tried().forEach(tried -> trials.add(trial(tried, limits)));
+    node.put("tree", answer.file().document().tree().name());
+    answer.picture().ifPresent(picture -> node.put("picture", picture));
+    node.set("notes", ProblemJson.of(answer.file().warnings()));
+    return JsonAnswer.text(node);
+  }
+
+  private static ObjectNode trial(BendAnswer.Tried tried, Optional<Species> limits) {
+    TrialResult trial = tried.trial();
+    boolean holds = trial.outcome().holds();
+    ObjectNode node = JsonAnswer.object();
+    node.put("plan", trial.plan());
+    node.set("proposals", JsonAnswer.words(trial.proposals()));
+    node.put("converged", trial.outcome().converged());
+    node.put("stable", trial.outcome().stable());
+    node.put("response", "elastic");
+    if (holds) {
+      pose(trial, node);
+      tried.apex().ifPresent(apex -> node.set("apex", apex(tried, apex)));
+      node.set("error_estimate", TrialJson.errors(trial));
+    } else {
+      if (trial.outcome().unstableModes() > 0) {
+        node.put("unstable_modes", trial.outcome().unstableModes());
+      }
+      node.put("reason", trial.outcome().where());
+    }
+    limits.ifPresent(species -> node.set("limits", Published.json(species)));
+    node.put("held", trial.held());
+    node.set("warnings", JsonAnswer.words(trial.warnings()));
+    node.set("assumptions", JsonAnswer.words(trial.assumptions()));
+    return node;
+  }
+
+  private static void pose(TrialResult trial, ObjectNode node) {
+    ArrayNode lines = node.putArray("guy_lines");
+    trial.lines().forEach(line -> lines.add(line(line)));
+    ArrayNode pose = node.putArray("pose");
+    trial.segments().forEach(segment -> pose.add(pose(segment)));
+    trial.peak().ifPresent(peak -> node.set("peak", TrialJson.peak(peak)));
+    ArrayNode segments = node.putArray("segments");
+    trial.segments().forEach(segment -> segments.add(segment(segment)));
+  }
+
+  private static ObjectNode line(LineTrial line) {
+    ObjectNode node = JsonAnswer.object();
+    node.put("id", line.id());
+    node.put("tension_N", number(line.tension()));
+    node.put("length_mm", number(1000 * line.length()));
+    node.put("shortening_mm", number(1000 * line.shortening()));
+    node.put("slack", line.slack());
+    return node;
+  }
+
+  private static ObjectNode pose(SegmentTrial segment) {
+    ObjectNode node = JsonAnswer.object();
+    node.put("segment", segment.segment());
+    node.set("start_mm", point(segment.start()));
+    node.set("end_mm", point(segment.end()));
+    node.set("start_direction", direction(segment.startDirection()));
+    node.set("end_direction", direction(segment.endDirection()));
+    return node;
+  }
+
+  private static ArrayNode point(Point3 point) {
+    return JsonAnswer.array()
+        .add(number(1000 * point.x()))
+        .add(number(1000 * point.y()))
+        .add(number(1000 * point.z()));
+  }
+
+  private static ArrayNode direction(Direction3 direction) {
+    return JsonAnswer.array()
+        .add(number(direction.x()))
+        .add(number(direction.y()))
+        .add(number(direction.z()));
+  }
+
+  private static ObjectNode segment(SegmentTrial segment) {
+    ObjectNode node = JsonAnswer.object();
+    node.put("segment", segment.segment());
+    node.put("bending_strain", number(segment.bendingStrain()));
+    node.put("moment_Nm", number(segment.moment()));
+    node.put("torsion_Nm", number(segment.torsion()));
+    node.put("axial_N", number(segment.axial()));
+    return node;
+  }
+
+  private static ObjectNode apex(BendAnswer.Tried tried, Mark.Apex apex) {
+    ObjectNode node = JsonAnswer.object();
+    tried.choice().plan().apex().ifPresent(id -> node.put("segment", id));
+    node.put("right_mm", number(1000 * apex.right()));
+    node.put("behind_mm", number(1000 * apex.behind()));
+    node.put("above_soil_mm", number(1000 * apex.at().z()));
+    return node;
+  }
+}

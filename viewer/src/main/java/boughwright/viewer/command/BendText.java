@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.problem.Problem;
+import boughwright.modeller.species.Species;
+import boughwright.physics.trial.Peak;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.Mark;
+import boughwright.viewer.scene.Wording;
+import java.util.List;
+import java.util.Optional;
+
+/** What a bend gave, for the person at the bench. */
+final class BendText {
+  private static final int MOST_NOTES = 5;
+
+  private final BendAnswer answer;
+  private final TextPage page = new TextPage();
+
+  private BendText(BendAnswer answer) {
+    this.answer = answer;
+  }
+
+  static String of(BendAnswer answer) {
+    return new BendText(answer).write();
+  }
+
+  private String write() {
+    page.words(TrialText.ELASTIC);
+    answer.tried().forEach(this::plan);
+    TrialText.basis(page, answer.tried().stream().map(BendAnswer.Tried::trial).toList());
+    notes();
+    if (answer.tried().stream().anyMatch(tried -> tried.trial().outcome().holds())) {
+      TrialText.cautions(page);
+    }
+    answer.picture().ifPresent(picture -> page.heading("Picture: " + picture));
+    return page.toString();
+  }
+
+  private void plan(BendAnswer.Tried tried) {
+    TrialResult trial = tried.trial();
+    Document document = answer.file().document();
+    page.title(
+        document.tree().name() + ", plan " + trial.plan() + ", " + proposals(trial.proposals()));
+    if (!trial.outcome().holds()) {
+      TrialText.noPose(page, trial.outcome());
+      return;
+    }
+    if (!trial.lines().isEmpty()) {
+      page.heading("Guy-lines (held: " + trial.held() + ")");
+      page.table(LineText.table(tried.choice(), trial.lines()));
+      page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
+    }
+    peak(trial, Published.limitsOf(document.tree()));
+    tried.apex().ifPresent(apex -> apex(tried, apex));
+    SegmentText.write(page, trial.segments());
+    if (trial.peak().isPresent()) {
+      TrialText.errors(page, trial);
+    }
+  }
+
+  private static String proposals(List<String> ids) {
+    if (ids.isEmpty()) {
+      return "no proposal";
+    }
+    return (ids.size() == 1 ? "proposal " : "proposals ") + String.join(", ", ids);
+  }
+
+  private void peak(TrialResult trial, Optional<Species> limits) {
+    page.heading("Bent hardest");
+    if (trial.peak().isEmpty()) {
+      page.inner("Nothing is bent.");
+      return;
+    }
+    Peak peak = trial.peak().get();
+    page.inner(TrialText.place(peak) + ".");
+    page.inner("The bending moment there is " + Shown.newtonMetres(peak.moment()) + ".");
+    Published.write(page, "bending strain there", peak.bendingStrain(), limits);
+  }
+
+  private void apex(BendAnswer.Tried tried, Mark.Apex apex) {
+    double front = tried.choice().plan().frontAzimuth().orElse(0);
+    page.heading("Apex " + tried.choice().plan().apex().orElse(""));
+    page.inner(
+        "Its tip comes to stand "
+            + Wording.beside(apex.right(), apex.behind())
+            + ", seen from the front (azimuth "
+            + Wording.azimuth(front)
+            + "), and "
+            + Wording.millimetres(apex.at().z())
+            + " above the soil line, with the tree at its planting angle.");
+  }
+
+  private void notes() {
+    List<Problem> notes = answer.file().warnings();
+    if (!notes.isEmpty()) {
+      page.heading("Worth a look in the file");
+      notes.stream().limit(MOST_NOTES).forEach(note -> page.point(note.line()));
+      if (notes.size() > MOST_NOTES) {
+        page.point((notes.size() - MOST_NOTES) + " more; the verb check shows them all");
+      }
+    }
+  }
+}

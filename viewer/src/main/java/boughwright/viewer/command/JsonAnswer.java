@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** Builds answers for programs. */
+final class JsonAnswer {
+  /** More digits than the solver knows, fewer than show the rounding of a change of unit. */
+  private static final MathContext DIGITS = new MathContext(12, RoundingMode.HALF_EVEN);
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private JsonAnswer() {}
+
+  static ObjectNode object() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  static ArrayNode array() {
+    return JsonNodeFactory.instance.arrayNode();
+  }
+
+  static ArrayNode words(List<String> words) {
+    ArrayNode node = array();
+    words.forEach(node::add);
+    return node;
+  }
+
+  /**
+   * A number in the unit of its key.
+   *
+   * @throws IllegalStateException if it is not finite: a defect, which no reader should get to see
+   */
+  static BigDecimal number(double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalStateException("an answer holds " + value);
+    }
+    BigDecimal bare = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+    boolean plain = bare.scale() <= 0 && bare.precision() - bare.scale() <= 15;
+    return plain ? bare.setScale(0) : bare;
+  }
+
+  /** The answer as text that ends with a line break. */
+  static String text(JsonNode node) {
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter(
+                PrettyPrinter.DEFAULT_SEPARATORS.withObjectFieldValueSpacing(
+                    Separators.Spacing.AFTER))
+            .withObjectIndenter(new DefaultIndenter("  ", "\n"));
+    try {
+      return MAPPER.writer(printer).writeValueAsString(node) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.problem.Place;
+import boughwright.modeller.units.DecimalMark;
+import boughwright.modeller.units.DecimalText;
+import boughwright.modeller.units.LengthText;
+import boughwright.modeller.units.LengthUnit;
+import boughwright.modeller.units.UnreadableException;
+import boughwright.viewer.picture.PictureSize;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the values of options; notes a fault for each that cannot be used. */
+final class OptionValues {
+  private static final Pattern SIZE = Pattern.compile("([0-9]{1,6})[xX\u00D7]([0-9]{1,6})");
+
+  private final Faults faults;
+
+  OptionValues(Faults faults) {
+    this.faults = faults;
+  }
+
+  /**
+   * What an option is called and which values it takes.
+   *
+   * @param option name of the option
+   * @param low smallest value, in the unit of the option
+   * @param high largest value
+   * @param what what the person should give, after "Give"
+   */
+  record Range(String option, double low, double high, String what) {}
+
+  /** A length [m] from millimetres, or from the unit beside the number. */
+  OptionalDouble length(String text, Range range) {
+    try {
+      double metres = LengthText.read(text, LengthUnit.MILLIMETRE, DecimalMark.EITHER).metres();
+      return within(LengthUnit.MILLIMETRE.fromMetres(metres), range, " mm")
+          ? OptionalDouble.of(metres)
+          : OptionalDouble.empty();
+    } catch (UnreadableException e) {
+      faults.add(e.at(Place.of(range.option)));
+      return OptionalDouble.empty();
+    }
+  }
+
+  /** A plain number in the unit of its option. */
+  OptionalDouble number(String text, Range range) {
+    try {
+      double value = DecimalText.read(text, DecimalMark.EITHER).doubleValue();
+      return within(value, range, "") ? OptionalDouble.of(value) : OptionalDouble.empty();
+    } catch (UnreadableException e) {
+      faults.add(e.at(Place.of(range.option)));
+      return OptionalDouble.empty();
+    }
+  }
+
+  private boolean within(double value, Range range, String unit) {
+    if (value >= range.low && value <= range.high) {
+      return true;
+    }
+    faults.add(
+        range.option,
+        "out-of-range",
+        Shown.plain(value)
+            + unit
+            + " is not between "
+            + Shown.plain(range.low)
+            + " and "
+            + Shown.plain(range.high)
+            + unit,
+        "Give " + range.what);
+    return false;
+  }
+
+  /** The size of a picture [pixels]; the default if nothing usable is said. */
+  PictureSize size(String text) {
+    if (text == null) {
+      return PictureSize.DEFAULT;
+    }
+    String limits =
+        "Give a size from "
+            + PictureSize.SMALLEST_WIDTH
+            + "x"
+            + PictureSize.SMALLEST_HEIGHT
+            + " to "
+            + PictureSize.LARGEST
+            + "x"
+            + PictureSize.LARGEST
+            + " pixels, such as 1800x1200";
+    Matcher match = SIZE.matcher(text.strip());
+    if (!match.matches()) {
+      faults.add("--size", "no-size", UsageFaults.quoted(text) + " is no width and height", limits);
+      return PictureSize.DEFAULT;
+    }
+    try {
+      return new PictureSize(Integer.parseInt(match.group(1)), Integer.parseInt(match.group(2)));
+    } catch (IllegalArgumentException e) {
+      faults.add("--size", "no-size", "a picture of " + text + " cannot be drawn", limits);
+      return PictureSize.DEFAULT;
+    }
+  }
+}

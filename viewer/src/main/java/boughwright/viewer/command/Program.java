@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The command line without a verb: says what there is. */
+@Command(
+    name = "boughwright",
+    sortOptions = false,
+    versionProvider = Version.class,
+    customSynopsis = "java -jar boughwright.jar VERB ...",
+    header = "A measured tree, and what it takes to bend its branches.",
+    commandListHeading = "%nVerbs:%n",
+    optionListHeading = "%nOptions:%n",
+    footer = {
+      "",
+      "Each verb explains itself: java -jar boughwright.jar bend --help",
+      "",
+      "Exit codes: 0 done, 1 a defect of this program, 2 something to mend in what",
+      "was given, with one line for each fault.",
+      "",
+      "Numbers are estimates, for trees in containers. Lines under tension fly: wear",
+      "eye protection."
+    })
+final class Program implements Callable<Integer> {
+  private final Console console;
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this page.")
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Show the version.")
+  private boolean version;
+
+  Program(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    console.answer(spec.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF));
+    return ExitCode.DONE;
+  }
+}

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Properties;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version of the program, as the build wrote it down. */
+final class Version implements IVersionProvider {
+  @Override
+  public String[] getVersion() {
+    return new String[] {"Boughwright " + number()};
+  }
+
+  static String number() {
+    Properties properties = new Properties();
+    try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
+      properties.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return properties.getProperty("version");
+  }
+}

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.file.TreeFile;
+import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.InputException;
+import boughwright.physics.trial.Trial;
+import boughwright.physics.trial.TrialRequest;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.picture.PictureSize;
+import boughwright.viewer.picture.PrintedPicture;
+import boughwright.viewer.scene.ViewAngle;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws one view of a tree. */
+@Command(
+    name = "view",
+    header = "Draw the tree as a picture, from any side.",
+    customSynopsis = {
+      "java -jar boughwright.jar view FILE --screenshot OUT.png [--size WxH]",
+      "                                    [--plan ID] [--front DEGREES] [--json]"
+    },
+    description = {
+      "Draws one frame of what a window would show, without a display. Without --plan",
+      "the tree stands as it was measured; with it, cut, bent and planted as planned.",
+      "There is no window yet."
+    },
+    footer = {
+      "Example: java -jar boughwright.jar view larch.tree.json --screenshot larch.png",
+      "                                    --plan a --front 330"
+    })
+final class ViewVerb extends Verb {
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "A tree file, NAME.tree.json.")
+  private List<String> files;
+
+  @Option(
+      names = "--screenshot",
+      paramLabel = "OUT.png",
+      order = 1,
+      description = "The picture to write.")
+  private String screenshot;
+
+  @Option(
+      names = "--size",
+      paramLabel = "WxH",
+      order = 2,
+      description = "Width and height in pixels, such as 1800x1200.")
+  private String size;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "ID",
+      order = 3,
+      description = "Show this plan, its proposals tried.")
+  private String plan;
+
+  @Option(
+      names = "--front",
+      paramLabel = "DEGREES",
+      order = 4,
+      description = {
+        "Azimuth to look from: 0 is where the viewer stood when measuring, 90 the",
+        "viewer's left. By default the front of the plan, else 0."
+      })
+  private String front;
+
+  ViewVerb(Console console) {
+    super(console);
+  }
+
+  @Override
+  int act() throws InputException {
+    Faults faults = new Faults();
+    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
+    OptionValues values = new OptionValues(faults);
+    PictureSize pixels = values.size(size);
+    Optional<Double> azimuth = azimuth(values);
+    Optional<Path> out = Optional.empty();
+    if (screenshot == null) {
+      faults.add(
+          "view", "no-window", "there is no window yet", "Add --screenshot OUT.png for a picture");
+    } else if (file.isPresent()) {
+      out = faults.tryTo(() -> OutputFile.forPicture(screenshot, file.get()));
+    }
+    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    Optional<Plan> chosen = Optional.empty();
+    if (plan != null && tree.isPresent()) {
+      chosen = faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
+    }
+    faults.throwIfAny();
+    draw(tree.orElseThrow().document(), chosen, azimuth, pixels).write(out.orElseThrow());
+    console().answer(answer(out.get(), pixels));
+    return ExitCode.DONE;
+  }
+
+  private Optional<Double> azimuth(OptionValues values) {
+    if (front == null) {
+      return Optional.empty();
+    }
+    OptionValues.Range round =
+        new OptionValues.Range("--front", -360, 360, "the azimuth to look from, in degrees");
+    return values.number(front, round).stream().mapToObj(Math::toRadians).findFirst();
+  }
+
+  private PrintedPicture draw(
+      Document document, Optional<Plan> chosen, Optional<Double> azimuth, PictureSize pixels)
+      throws InputException {
+    try (Progress progress = Progress.of(console(), json())) {
+      progress.now("Drawing the picture");
+      Optional<TrialResult> trial =
+          chosen.map(
+              one ->
+                  Trial.run(
+                      TrialRequest.of(document.tree(), one, Published.speciesOf(document.tree()))));
+      double from =
+          azimuth.orElseGet(() -> chosen.map(one -> one.frontAzimuth().orElse(0)).orElse(0.0));
+      return PrintedPicture.view(
+          new PrintedPicture.Subject(document, chosen, trial), ViewAngle.level(from), pixels);
+    }
+  }
+
+  private String answer(Path out, PictureSize pixels) {
+    if (json()) {
+      ObjectNode node = JsonAnswer.object();
+      node.put("picture", out.toString());
+      node.put("width_px", pixels.width());
+      node.put("height_px", pixels.height());
+      return JsonAnswer.text(node);
+    }
+    String size = pixels.width() + " x " + pixels.height() + " pixels";
+    return new TextPage().words("Picture: " + out + " (" + size + ")").toString();
+  }
+}

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.problem.Place;
+import boughwright.modeller.problem.Problem;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.gl.NoGraphicsException;
+import boughwright.viewer.scene.ViewAngle;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A picture that is drawn and waits to be written, for those who know nothing of graphics. */
+public final class PrintedPicture {
+  static {
+    // Drawing needs no display; asking for one fails where DISPLAY names none that answers. In a
+    // program that has already opened a window this changes nothing.
+    if (System.getProperty("java.awt.headless") == null) {
+      System.setProperty("java.awt.headless", "true");
+    }
+  }
+
+  private final BufferedImage image;
+
+  private PrintedPicture(BufferedImage image) {
+    this.image = image;
+  }
+
+  /**
+   * What one view shows.
+   *
+   * @param document the tree
+   * @param plan front, planting angle, cuts and proposals; without one the tree as measured
+   * @param trial the bent pose; without one nothing is bent
+   */
+  public record Subject(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {}
+
+  private interface Drawing {
+    BufferedImage draw() throws NoGraphicsException, InputException;
+  }
+
+  /**
+   * The tree before and after a trial ({@link Picture#beforeAfter}).
+   *
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture beforeAfter(
+      Document document, Plan plan, TrialResult trial, PictureSize size) throws InputException {
+    return drawn(() -> Picture.beforeAfter(document, plan, trial, size));
+  }
+
+  /**
+   * The tree from one side ({@link Picture#view}).
+   *
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture view(Subject subject, ViewAngle angle, PictureSize size)
+      throws InputException {
+    return drawn(() -> Picture.view(subject, angle, size));
+  }
+
+  private static PrintedPicture drawn(Drawing drawing) throws InputException {
+    try {
+      return new PrintedPicture(drawing.draw());
+    } catch (NoGraphicsException e) {
+      throw new InputException(
+          Problem.fault(
+              Place.of("picture"),
+              "no-graphics",
+              e.getMessage(),
+              "Everything but pictures works without it"));
+    }
+  }
+
+  /**
+   * Writes the picture, whole or not at all.
+   *
+   * @throws InputException if the file cannot be written there; nothing is changed then
+   */
+  public void write(Path file) throws InputException {
+    PictureFile.write(image, file);
+  }
+}

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import boughwright.viewer.scene.StrainScale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LegendTest {
+  @ParameterizedTest
+  @CsvSource({
+    "0.02, '−2, −1, 0, +1, +2'",
+    "0.015, '−1.50, −0.75, 0, +0.75, +1.50'",
+    "0.001, '−0.10, −0.05, 0, +0.05, +0.10'",
+    "0.05, '−5.0, −2.5, 0, +2.5, +5.0'"
+  })
+  void numbers_areInPerCentWithAsManyDecimalsAsTheyNeed(double limit, String expected) {
+    assertThat(String.join(", ", Legend.numbers(new StrainScale(limit)))).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1000, 260, 200 mm, 200", "2000, 260, 100 mm, 200", "520, 260, 500 mm, 260",
+    "521, 260, 200 mm, 104.2", "100000, 260, 2 mm, 200", "900000, 260, 0.2 mm, 180"
+  })
+  void scaleBar_isTheLongestRoundLengthThatFits(
+      double pixelsPerMetre, double room, String words, double pixels) {
+    ScaleBar bar = ScaleBar.fitting(pixelsPerMetre, room);
+    assertThat(bar.words()).isEqualTo(words);
+    assertThat(bar.pixels()).isCloseTo(pixels, within(1e-9));
+  }
+
+  @Test
+  void scaleBar_isAsLongAsItsLengthInTheScale() {
+    ScaleBar bar = ScaleBar.fitting(777, 300);
+    assertThat(bar.pixels() / 777).isCloseTo(bar.length(), within(1e-12));
+  }
+}
