@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
+/** Runs the benchmarks and prints their tables; compiled only in the Maven profile bench. */
+package boughwright.physics.bench;
