@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.rod;
 
+import java.util.Arrays;
+
 /**
  * The forces that pass through a tree of rods; a workspace.
  *
@@ -28,7 +30,7 @@ final class ForceSweep {
 
   /** Sums the loads from the tips toward the base. */
   void run(LoadSet loads, LineForces lines) {
-    java.util.Arrays.fill(atNode, 0);
+    Arrays.fill(atNode, 0);
     for (int i = 0; i < lines.lines.size(); i++) {
       pull(lines.lines.get(i).a().node(), lines.direction[i], lines.tension[i]);
       pull(lines.lines.get(i).b().node(), lines.direction[i], -lines.tension[i]);

@@ -11,6 +11,7 @@ import boughwright.physics.rod.RodPlace;
 import boughwright.physics.rod.RodSpan;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
@@ -77,8 +78,8 @@ final class TreeRods {
     base = point(clampSegment, clampAt);
     spanEndingAt = new int[bodies.count()];
     spanStartingAt = new int[bodies.count()];
-    java.util.Arrays.fill(spanEndingAt, -1);
-    java.util.Arrays.fill(spanStartingAt, -1);
+    Arrays.fill(spanEndingAt, -1);
+    Arrays.fill(spanStartingAt, -1);
     for (int i = 0; i < skeleton.size(); i++) {
       runsOfSegment.add(new ArrayList<>());
     }
