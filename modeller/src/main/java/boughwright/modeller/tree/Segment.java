@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param caliperEnd diameter over bark at the end [m]
  * @param bark thickness of one layer of bark; empty for the tree's [m]
  * @param live whether it carries live growth; empty when the person did not say
+ * @param features what a person ticks because it weakens the wood
  * @param extras fields of the file that this version does not know, kept for saving
  */
 public record Segment(
@@ -37,6 +38,7 @@ public record Segment(
     double caliperEnd,
     OptionalDouble bark,
     Optional<Boolean> live,
+    Features features,
     Map<String, Object> extras) {
   public Segment {
     Objects.requireNonNull(id, "id");
@@ -56,7 +58,38 @@ public record Segment(
       throw new IllegalArgumentException("bark is " + bark.getAsDouble() + ", 0 or more");
     }
     Objects.requireNonNull(live, "live");
+    Objects.requireNonNull(features, "features");
     extras = Extras.copyOf(extras);
+  }
+
+  /** A segment of whole wood of which nothing more is said. */
+  public Segment(
+      String id,
+      Optional<String> parent,
+      double along,
+      Optional<Joint> joins,
+      Kind kind,
+      Optional<Point3> start,
+      Point3 end,
+      double caliperStart,
+      double caliperEnd,
+      OptionalDouble bark,
+      Optional<Boolean> live,
+      Map<String, Object> extras) {
+    this(
+        id,
+        parent,
+        along,
+        joins,
+        kind,
+        start,
+        end,
+        caliperStart,
+        caliperEnd,
+        bark,
+        live,
+        Features.NONE,
+        extras);
   }
 
   private static void requirePositive(double value, String name) {

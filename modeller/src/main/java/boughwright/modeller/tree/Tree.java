@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
  * @param segments all segments in file order; one of them, and only one, has no parent
  * @param overrides what is known better about some segments, in file order
  * @param wounds wounds in file order
+ * @param caliperError nine readings in ten lie within this of the truth; empty for the default [m]
+ * @param condition what the tree has been through
+ * @param pullTests pull tests in file order
  */
 public record Tree(
     String name,
@@ -29,7 +32,10 @@ public record Tree(
     Unions unions,
     List<Segment> segments,
     List<WoodOverride> overrides,
-    List<Wound> wounds) {
+    List<Wound> wounds,
+    OptionalDouble caliperError,
+    Condition condition,
+    List<PullTest> pullTests) {
 
   /**
    * @throws IllegalArgumentException with the first finding, if the segments are no tree ({@link
@@ -44,7 +50,36 @@ public record Tree(
     segments = List.copyOf(segments);
     overrides = List.copyOf(overrides);
     wounds = List.copyOf(wounds);
+    if (caliperError.isPresent() && !(caliperError.getAsDouble() > 0)) {
+      throw new IllegalArgumentException("a caliper is never read without any error");
+    }
+    Objects.requireNonNull(condition, "condition");
+    pullTests = List.copyOf(pullTests);
     TreeRules.requireTree(segments, wounds, bark);
+  }
+
+  /** A tree of which nothing more is said. */
+  public Tree(
+      String name,
+      TreeWood wood,
+      Optional<LocalDate> measuredOn,
+      OptionalDouble bark,
+      Unions unions,
+      List<Segment> segments,
+      List<WoodOverride> overrides,
+      List<Wound> wounds) {
+    this(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        OptionalDouble.empty(),
+        Condition.UNKNOWN,
+        List.of());
   }
 
   /** What is known better than the species table about a segment: the closest pattern wins. */

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  *
  * @param pattern a segment id, or the beginning of ids followed by {@code *}
  * @param moe true modulus of elasticity, used as it is [Pa]
+ * @param moeSpread coefficient of variation of that modulus; empty when nobody gave it [1]
  * @param shearModulus modulus of rigidity G [Pa]
  * @param response how the wood answers strain
  * @param source where the values come from, in the person's words
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
 public record WoodOverride(
     String pattern,
     OptionalDouble moe,
+    OptionalDouble moeSpread,
     OptionalDouble shearModulus,
     Optional<Response> response,
     Optional<String> source,
@@ -26,8 +28,20 @@ public record WoodOverride(
   public WoodOverride {
     Objects.requireNonNull(pattern, "pattern");
     requirePositive(moe, "moe");
+    requirePositive(moeSpread, "moeSpread");
     requirePositive(shearModulus, "shearModulus");
     extras = Extras.copyOf(extras);
+  }
+
+  /** Values whose spread nobody gave. */
+  public WoodOverride(
+      String pattern,
+      OptionalDouble moe,
+      OptionalDouble shearModulus,
+      Optional<Response> response,
+      Optional<String> source,
+      Map<String, Object> extras) {
+    this(pattern, moe, OptionalDouble.empty(), shearModulus, response, source, extras);
   }
 
   private static void requirePositive(OptionalDouble value, String name) {

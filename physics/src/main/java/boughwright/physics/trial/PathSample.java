@@ -13,6 +13,8 @@ import boughwright.modeller.geometry.Vector3;
  * @param direction the axis' direction there
  * @param radius wood radius under bark [m]
  * @param bendingStrain wood radius times added curvature [1]
+ * @param tensionStrain strain of the most stretched fibre [1]
+ * @param compressionStrain strain of the most compressed fibre, without sign [1]
  * @param tensionSide from the axis toward the most stretched side, of length one; zero where the
  *     wood is not bent [1, tree frame]
  * @param moment bending moment [N m]
@@ -23,5 +25,7 @@ public record PathSample(
     Direction3 direction,
     double radius,
     double bendingStrain,
+    double tensionStrain,
+    double compressionStrain,
     Vector3 tensionSide,
     double moment) {}

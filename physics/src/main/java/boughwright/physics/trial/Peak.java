@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  *     start to its end, from its upper side, 0 to 2 pi [rad]
  * @param side {@code top}, {@code underside}, {@code left} or {@code right}, seen from the front
  * @param bendingStrain wood radius times added curvature [1]
+ * @param tensionStrain strain of the most stretched fibre there [1]
+ * @param compressionStrain strain of the most compressed fibre there, without sign [1]
  * @param moment bending moment there [N m]
  */
 public record Peak(
@@ -23,4 +25,6 @@ public record Peak(
     double round,
     String side,
     double bendingStrain,
+    double tensionStrain,
+    double compressionStrain,
     double moment) {}

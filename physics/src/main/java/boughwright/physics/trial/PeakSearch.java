@@ -116,6 +116,8 @@ final class PeakSearch {
         RoundAngle.of(skeleton.direction(i), side),
         SideWord.of(side, frontAzimuth),
         best,
+        best,
+        best,
         section.bendingMoment());
   }
 

@@ -112,6 +112,8 @@ final class PoseReader {
         direction,
         radius,
         radius * curvature,
+        radius * curvature,
+        radius * curvature,
         side,
         section.bendingMoment());
   }
@@ -127,6 +129,8 @@ final class PoseReader {
         point(i, s),
         turn(i, s).turn(skeleton.direction(i)),
         timber.woodRadius(i, s),
+        0,
+        0,
         0,
         Vector3.ZERO,
         0);

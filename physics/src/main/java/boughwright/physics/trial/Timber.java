@@ -2,10 +2,9 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.plan.Cutting;
-import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.SectionLine;
-import boughwright.physics.wood.BranchStiffness;
+import boughwright.physics.wood.SegmentWood;
 
 /**
  * The wood of every segment that the cuts leave: where it bends, how thick and how stiff it is.
@@ -15,20 +14,15 @@ final class Timber {
   private final Cutting cutting;
   private final Skeleton skeleton;
   private final double[] collar;
-  private final BranchStiffness[] stiffness;
+  private final TrialWood wood;
 
-  Timber(Cutting cutting, Species species) {
+  Timber(Cutting cutting, TrialWood wood) {
     this.cutting = cutting;
+    this.wood = wood;
     skeleton = cutting.skeleton();
     collar = new double[skeleton.size()];
-    stiffness = new BranchStiffness[skeleton.size()];
     for (int i = 0; i < skeleton.size(); i++) {
       collar[i] = skeleton.collar(i);
-      stiffness[i] =
-          BranchStiffness.of(
-              skeleton.tree().overrideFor(skeleton.segment(i).id()),
-              skeleton.tree().wood(),
-              species);
     }
   }
 
@@ -55,8 +49,8 @@ final class Timber {
     return collar[i] >= end(i);
   }
 
-  BranchStiffness stiffness(int i) {
-    return stiffness[i];
+  SegmentWood wood(int i) {
+    return wood.segments().get(i);
   }
 
   /** Radius over bark [m]. */
@@ -67,13 +61,15 @@ final class Timber {
   /** Radius of the wood under bark [m]. */
   double woodRadius(int i, double s) {
     double bark = skeleton.segment(i).bark().orElse(skeleton.tree().bark().orElse(0));
-    return barkRadius(i, s) - bark;
+    double x = s / skeleton.length(i);
+    double misread = wood.startReading()[i] * (1 - x) + wood.endReading()[i] * x;
+    return barkRadius(i, s) - misread / 2 - bark;
   }
 
   /** Sections of a piece of a segment, from one end to the other in either direction. */
   SectionLine sections(int i, double from, double to) {
     SectionLine.RadiusTaper taper =
         new SectionLine.RadiusTaper(woodRadius(i, from), woodRadius(i, to), Math.abs(to - from));
-    return SectionLine.round(stiffness[i].moe(), stiffness[i].shearModulus(), taper);
+    return SectionLine.round(wood(i).moe(), wood(i).shearModulus(), taper);
   }
 }

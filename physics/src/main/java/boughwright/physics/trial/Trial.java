@@ -34,7 +34,10 @@ public final class Trial {
   private Trial(TrialRequest request) {
     this.request = request;
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), request.species());
+    Timber timber =
+        new Timber(
+            new Cutting(skeleton, request.plan().cuts()),
+            TrialWood.best(skeleton, request.species()));
     rods = new TreeRods(timber, request.plan().clamp());
     Vector3 gravity = Standing.gravity(request.plan());
     loads = new PlanLoads(rods, request.proposals(), gravity);
@@ -71,6 +74,8 @@ public final class Trial {
         loads.held(),
         new TrialResult.ErrorEstimate(
             solution.error().position(), solution.error().tension(), solution.error().strain()),
+        Optional.empty(),
+        Optional.empty(),
         notes.warnings(),
         notes.assumptions());
   }

@@ -5,7 +5,7 @@ import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
-import boughwright.physics.wood.BranchStiffness;
+import boughwright.physics.wood.SegmentWood;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,13 +27,13 @@ final class TrialNotes {
     out.add(
         "Wood is taken as straight-line elastic: it neither yields nor cracks in this trial, so no"
             + " verdict and no probability is given.");
-    Set<BranchStiffness> kinds = new LinkedHashSet<>();
+    Set<SegmentWood> kinds = new LinkedHashSet<>();
     for (int i = 0; i < timber.skeleton().size(); i++) {
       if (!timber.isGone(i)) {
-        kinds.add(timber.stiffness(i));
+        kinds.add(timber.wood(i));
       }
     }
-    for (BranchStiffness kind : kinds) {
+    for (SegmentWood kind : kinds) {
       out.add(String.format(Locale.ROOT, "Modulus %.2f GPa (%s).", kind.moe() / 1e9, kind.basis()));
     }
     if (request.tree().unions() == Unions.SURFACE) {

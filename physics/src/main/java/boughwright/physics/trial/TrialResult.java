@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param peak the place bent hardest; empty when nothing is bent
  * @param held {@code tension}, {@code length}, {@code weight}, or several joined by a plus sign
  * @param error the solver's own estimate of its error
+ * @param risk what it risks; empty where the wood has no limit or the risk was not asked for
+ * @param verdict the answer in words; empty where there is no risk to judge
  * @param warnings what the person should look at
  * @param assumptions what the numbers rest on, the most important first
  */
@@ -27,6 +29,8 @@ public record TrialResult(
     Optional<Peak> peak,
     String held,
     ErrorEstimate error,
+    Optional<Risk> risk,
+    Optional<Verdict> verdict,
     List<String> warnings,
     List<String> assumptions) {
 

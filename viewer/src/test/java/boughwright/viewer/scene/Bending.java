@@ -69,6 +69,8 @@ public final class Bending {
         peak(trials),
         "tension",
         new TrialResult.ErrorEstimate(0, 0, 0),
+        Optional.empty(),
+        Optional.empty(),
         List.of(),
         List.of(
             "wood taken as straight-line elastic: no limit of the wood is considered in this pose",
@@ -86,6 +88,8 @@ public final class Bending {
         Optional.empty(),
         "tension",
         new TrialResult.ErrorEstimate(0, 0, 0),
+        Optional.empty(),
+        Optional.empty(),
         List.of(),
         List.of("wood taken as straight-line elastic"));
   }
@@ -165,7 +169,8 @@ public final class Bending {
     Direction3 way = at.turn().turn(skeleton.direction(i));
     Vector3 inward = at.turn().turn(curvature).cross(way.vector());
     Vector3 side = inward.norm() < 1e-9 ? Vector3.ZERO : inward.direction().vector().times(-1);
-    return new PathSample(along, at.point(), way, radius, radius * inward.norm(), side, 0);
+    double strain = radius * inward.norm();
+    return new PathSample(along, at.point(), way, radius, strain, strain, strain, side, 0);
   }
 
   private Turned start(int i) {
@@ -196,6 +201,8 @@ public final class Bending {
                   0,
                   "right",
                   sample.bendingStrain(),
+                  sample.tensionStrain(),
+                  sample.compressionStrain(),
                   1);
         }
       }

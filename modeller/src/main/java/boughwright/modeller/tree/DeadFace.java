@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.tree;
+
+/**
+ * A side of a segment that is dead or stripped of its bark.
+ *
+ * @param round where its middle lies round the segment ({@link RoundAngle}) [rad]
+ * @param width angle it takes up round the segment, more than 0 and at most 2 pi [rad]
+ * @param depth how deep the dead wood goes from the surface of the wood [m]
+ */
+public record DeadFace(double round, double width, double depth) {
+  public DeadFace {
+    if (!Double.isFinite(round) || !(width > 0 && width <= 2 * Math.PI * (1 + 1e-12))) {
+      throw new IllegalArgumentException("a dead face lies somewhere and has a width");
+    }
+    if (!(depth > 0) || Double.isInfinite(depth)) {
+      throw new IllegalArgumentException("a dead face is some depth deep, not " + depth + " m");
+    }
+  }
+}
