@@ -51,6 +51,23 @@ public record TrialResult(
     assumptions = List.copyOf(assumptions);
   }
 
+  /** The same result with a verdict, in place of any it had. */
+  public TrialResult withVerdict(Verdict judged) {
+    return new TrialResult(
+        plan,
+        proposals,
+        outcome,
+        lines,
+        segments,
+        peak,
+        held,
+        error,
+        risk,
+        Optional.of(judged),
+        warnings,
+        assumptions);
+  }
+
   /** The trial of one segment, if it is still there. */
   public Optional<SegmentTrial> segment(String id) {
     return segments.stream().filter(segment -> segment.segment().equals(id)).findFirst();
