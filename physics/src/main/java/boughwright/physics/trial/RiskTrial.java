@@ -33,8 +33,7 @@ public final class RiskTrial {
     skeleton = new Skeleton(request.tree());
     cutting = new Cutting(skeleton, request.plan().cuts());
     List<PullObservation> tests =
-        PullObservations.of(
-            request.tree(), request.species(), TrialWood.best(skeleton, request.species()));
+        PullObservations.of(request.tree(), TrialWood.best(skeleton, request.species()));
     beliefs = new Beliefs(request, skeleton, tests);
     state = new WoodState(skeleton, beliefs.limbs(), beliefs.prior());
     best =
