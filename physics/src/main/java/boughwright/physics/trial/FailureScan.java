@@ -4,6 +4,7 @@ package boughwright.physics.trial;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
+import boughwright.physics.wood.FibreStrains;
 import boughwright.physics.wood.SegmentWood;
 import java.util.Arrays;
 import java.util.List;
@@ -72,9 +73,9 @@ final class FailureScan {
     double radius = timber.woodRadius(i, along);
     SegmentWood wood = timber.wood(i);
     Vector3 stretched = run.frame().turn(PoseReader.stretched(section));
-    FibreStrains strains = timber.strains(run, along, section.strain());
+    FibreStrains strains = rods.fibres(span, s, section);
     double crack = state.crackStrain(i, 2 * radius);
-    if (strains.deadFibreIsStretchedMost()) {
+    if (state.isDead(i, stretched)) {
       crack = Math.min(crack, state.prior().deadCrackStrain());
     }
     note(FailureMode.CRACK, span, Nearest.of(strains.tension(), crack, span, s, stretched));

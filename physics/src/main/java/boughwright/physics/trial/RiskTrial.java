@@ -171,8 +171,8 @@ public final class RiskTrial {
     double strain = state.crackStrain(i, 2 * radius);
     double step = 1.1;
     return Math.log(
-            timber.momentAtTension(i, radius, step * strain)
-                / timber.momentAtTension(i, radius, strain))
+            WoodState.momentAtTension(timber.wood(i), radius, step * strain)
+                / WoodState.momentAtTension(timber.wood(i), radius, strain))
         / Math.log(step);
   }
 

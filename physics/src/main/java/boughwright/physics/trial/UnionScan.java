@@ -50,7 +50,8 @@ final class UnionScan {
     double opening = stretched.dot(crotch) / (bend * crotch.norm());
     double part = included ? Math.max(Math.abs(opening), opening) : opening;
     double radius = timber.woodRadius(i, run.piece().from());
-    double own = timber.momentAtTension(i, radius, state.crackStrain(i, 2 * radius));
+    double own =
+        WoodState.momentAtTension(timber.wood(i), radius, state.crackStrain(i, 2 * radius));
     double demand = part * section.bendingMoment() / own;
     double strength =
         opening < 0
