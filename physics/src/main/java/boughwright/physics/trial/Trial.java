@@ -14,10 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/**
- * Tries the proposals of a plan on a tree: cuts first, then all proposals together, on wood that is
- * straight-line elastic.
- */
+/** Tries the proposals of a plan on a tree: cuts first, then all proposals together. */
 public final class Trial {
   private final TrialRequest request;
   private final TreeRods rods;
