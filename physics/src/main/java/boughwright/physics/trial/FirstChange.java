@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param risk what it risks
  */
 record FirstChange(TrialRequest request, TrialResult result, Risk risk) {
+  /** Inputs that decide less are not worth a walk to the bench; our choice [1]. */
+  private static final double WORTH_MEASURING = 0.1;
 
   /** In words; empty where nothing need change. */
   String words(Verdict.Level level) {
@@ -62,16 +64,16 @@ record FirstChange(TrialRequest request, TrialResult result, Risk risk) {
     return VerdictBounds.level(known).compareTo(level) < 0;
   }
 
-  /** What a person can measure about the input that decides most. */
+  /** What a person can measure that decides a good part of the doubt. */
   private String measure() {
     return risk.shares().stream()
+        .filter(share -> share.share() >= WORTH_MEASURING && !share.advice().isBlank())
         .findFirst()
-        .map(InputShare::advice)
-        .map(this::sentence)
+        .map(share -> sentence(share.advice()))
         .orElse("");
   }
 
-  private String sentence(String advice) {
+  private static String sentence(String advice) {
     String text = advice.strip();
     if (text.isEmpty()) {
       return text;

@@ -51,8 +51,17 @@ public record TrialResult(
     assumptions = List.copyOf(assumptions);
   }
 
+  /** The same result with the risk it carries. */
+  public TrialResult withRisk(Risk found) {
+    return with(Optional.of(found), verdict);
+  }
+
   /** The same result with a verdict, in place of any it had. */
   public TrialResult withVerdict(Verdict judged) {
+    return with(risk, Optional.of(judged));
+  }
+
+  private TrialResult with(Optional<Risk> found, Optional<Verdict> judged) {
     return new TrialResult(
         plan,
         proposals,
@@ -62,8 +71,8 @@ public record TrialResult(
         peak,
         held,
         error,
-        risk,
-        Optional.of(judged),
+        found,
+        judged,
         warnings,
         assumptions);
   }
