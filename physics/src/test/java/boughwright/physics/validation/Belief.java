@@ -26,9 +26,6 @@ record Belief(
 
   private static final double STIFF_BETWEEN = 0.35;
 
-  /** CV 0.25 of strength over stiffness. */
-  private static final double RATIO = Math.sqrt(Math.log(1 + 0.25 * 0.25));
-
   private static final double CRACK_MODEL = 0.27;
 
   /** 0.20 between species, 0.10 between trees, 0.11 between limbs. */
@@ -53,12 +50,12 @@ record Belief(
     return species.crushing().orElseThrow() / species.trueMoe() * Math.exp(YIELD * z);
   }
 
-  private double withModulus() {
-    return (correlation * MOR_BETWEEN - STIFF_BETWEEN)
-        / Math.sqrt(
-            STIFF_BETWEEN * STIFF_BETWEEN
-                + MOR_BETWEEN * MOR_BETWEEN
-                - 2 * correlation * STIFF_BETWEEN * MOR_BETWEEN);
+  /** Standard deviation of ln strength over stiffness, between branches and clear wood. */
+  private double ratio() {
+    return Math.sqrt(
+        STIFF_BETWEEN * STIFF_BETWEEN
+            + MOR_BETWEEN * MOR_BETWEEN
+            - 2 * correlation * STIFF_BETWEEN * MOR_BETWEEN);
   }
 
   /**
@@ -69,10 +66,10 @@ record Belief(
     double nominal = species.mor().orElseThrow() / species.trueMoe();
     double slope = (WITHIN * MOR_WITHIN - MOE_WITHIN) * within;
     double left = MOR_WITHIN * Math.sqrt(1 - WITHIN * WITHIN);
-    double with = withModulus();
-    double free = RATIO * Math.sqrt(1 - with * with);
+    double with = correlation * MOR_BETWEEN - STIFF_BETWEEN;
+    double free = Math.sqrt(ratio() * ratio() - with * with);
     double spread = Math.sqrt(free * free + left * left + CRACK_MODEL * CRACK_MODEL);
-    return crackFactor * nominal * Math.exp(RATIO * with * between + slope + spread * own);
+    return crackFactor * nominal * Math.exp(with * between + slope + spread * own);
   }
 
   /** Crack strain over that of clear wood, by diameter [m]. */

@@ -31,7 +31,7 @@ class ReliabilityTest {
 
   private static final double GRAVITY = 9.80665;
   private static final int VARIABLES = 6;
-  private static final FibreLaw FLOWING = new FibreLaw(0);
+  private static final FibreLaw FLOWING = new FibreLaw(1);
 
   private static final Bench MAPLE =
       new Bench(
