@@ -50,7 +50,8 @@ final class PulledBranch {
     this.skeleton = skeleton;
     direction = test.direction();
     int segment = skeleton.indexOf(test.segment());
-    root = Limbs.rootOf(skeleton, segment);
+    Limbs limbs = new Limbs(skeleton);
+    root = limbs.first(limbs.of(segment));
     Timber timber = new Timber(new Cutting(skeleton, List.of()), wood);
     rods = new TreeRods(timber, clamp(test));
     double s = test.along() * skeleton.length(segment);
