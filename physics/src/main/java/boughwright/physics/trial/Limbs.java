@@ -3,6 +3,8 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Skeleton;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Which segments are one limb: a limb is a chain of segments that continue each other. */
 final class Limbs {
@@ -40,5 +42,26 @@ final class Limbs {
   /** The segment a limb begins with. */
   int first(int limb) {
     return first[limb];
+  }
+
+  /** The segment a limb starts with: the one that joins by a union, or the trunk base. */
+  static int rootOf(Skeleton skeleton, int segment) {
+    int at = segment;
+    while (skeleton.parent(at) != Skeleton.NONE && skeleton.joint(at) == Joint.CONTINUES) {
+      at = skeleton.parent(at);
+    }
+    return at;
+  }
+
+  /** All segments of the limb that a segment is part of, in file order. */
+  static List<Integer> segmentsWith(Skeleton skeleton, int segment) {
+    Limbs limbs = new Limbs(skeleton);
+    List<Integer> out = new ArrayList<>();
+    for (int i = 0; i < skeleton.size(); i++) {
+      if (limbs.of(i) == limbs.of(segment)) {
+        out.add(i);
+      }
+    }
+    return out;
   }
 }

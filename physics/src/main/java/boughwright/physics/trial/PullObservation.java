@@ -17,14 +17,14 @@ import java.util.Objects;
  * @param byEndReading the same at the end [1/m]
  * @param noiseVariance variance of the residual where the wood and the calipers are known [1]
  */
-record PullObservation(
+public record PullObservation(
     String test,
     double residual,
     double[] byLnMoe,
     double[] byStartReading,
     double[] byEndReading,
     double noiseVariance) {
-  PullObservation {
+  public PullObservation {
     Objects.requireNonNull(test, "test");
     byLnMoe = byLnMoe.clone();
     byStartReading = byStartReading.clone();

@@ -50,8 +50,7 @@ final class PulledBranch {
     this.skeleton = skeleton;
     direction = test.direction();
     int segment = skeleton.indexOf(test.segment());
-    Limbs limbs = new Limbs(skeleton);
-    root = limbs.first(limbs.of(segment));
+    root = Limbs.rootOf(skeleton, segment);
     Timber timber = new Timber(new Cutting(skeleton, List.of()), wood);
     rods = new TreeRods(timber, clamp(test));
     double s = test.along() * skeleton.length(segment);

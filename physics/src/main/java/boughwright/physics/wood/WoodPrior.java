@@ -107,6 +107,17 @@ public final class WoodPrior {
 
   private static final Doubt UNION_INCLUDED_DOUBT = new Doubt(0.27, 0.13);
 
+  /** A crotch with caught bark over a sound one, when it is closed: 0.76, as when opened. */
+  public static final double CLOSED_INCLUDED_UNION = 0.76;
+
+  /**
+   * From this diameter ratio of limb to stem on a union is weak as a fork of equals (Dahle 2022).
+   */
+  private static final double THICK_RATIO = 0.70;
+
+  /** Strength left by a limb nearly as thick as its stem (assumption). */
+  private static final double THICK_UNION = 0.80;
+
   /** Knots: 0.72 of the strength of clear samples in whole branches (Kane 2007); half-way: SOME. */
   private static final double MANY_KNOTS = 0.72;
 
@@ -152,8 +163,19 @@ public final class WoodPrior {
    * @param diameter diameter under bark [m]
    */
   public double crackStrain(double diameter) {
-    double nominal = TableScatter.over(species.mor(), species).orElse(TableScatter.MEDIAN_RUPTURE);
-    return CRACK_OVER_NOMINAL * nominal * size(diameter);
+    return CRACK_OVER_NOMINAL * nominal() * size(diameter);
+  }
+
+  /**
+   * Strain at which a dead, dry face cracks: the nominal strain MOR/E of clear wood, with nothing
+   * added for living branches (assumption) [1].
+   */
+  public double deadCrackStrain() {
+    return nominal();
+  }
+
+  private double nominal() {
+    return TableScatter.over(species.mor(), species).orElse(TableScatter.MEDIAN_RUPTURE);
   }
 
   /** Strength over stiffness of a living branch over that of clear stem wood, by diameter [1]. */
@@ -225,6 +247,15 @@ public final class WoodPrior {
   /** Median strength of an opened union over that of the limb itself [1]. */
   public static double union(boolean includedBark) {
     return includedBark ? UNION_INCLUDED : UNION;
+  }
+
+  /**
+   * What is left of the strength of a union by how thick its limb is [1].
+   *
+   * @param ratio diameter of the limb over that of its stem [1]
+   */
+  public static double unionOfThickness(double ratio) {
+    return ratio > THICK_RATIO ? THICK_UNION : 1;
   }
 
   public static Doubt unionDoubt(boolean includedBark) {
