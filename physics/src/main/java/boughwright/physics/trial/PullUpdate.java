@@ -5,8 +5,9 @@ import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.solvers.BisectionSolver;
 
 /**
  * What the pull tests of a tree say of its wood together (Bayes): the most likely point is sought
@@ -22,6 +23,8 @@ final class PullUpdate {
   /** Longest step, so that a far start in a steep bend does not overshoot [1]. */
   private static final double LONGEST_STEP = 4;
 
+  private static final int NOBODY = -1;
+
   /** A test that lies farther than this from the others is not one of them [1 sd]. */
   static final double OUTLIER = 2.6;
 
@@ -33,6 +36,7 @@ final class PullUpdate {
   private double[][] rows;
   private double[] seen;
   private double[] noise;
+  private final double[] apart;
   private double widening;
 
   /**
@@ -44,6 +48,7 @@ final class PullUpdate {
     skeleton = new Skeleton(tree);
     unknowns = new PullUnknowns(skeleton, species);
     tests = tree.pullTests();
+    apart = new double[tests.size()];
     z = new double[unknowns.size()];
     look();
     for (int step = 0; step < MOST_STEPS; step++) {
@@ -87,65 +92,51 @@ final class PullUpdate {
 
   /** Tests that do not agree are each believed less, until nine in ten would lie as far apart. */
   private void widen() {
-    double low = 0;
-    if (worst() <= OUTLIER) {
+    for (int n = 0; n < tests.size() && tests.size() > 1; n++) {
+      apart[n] = againstOthers(n, 0);
+    }
+    if (worst(0) <= OUTLIER) {
       return;
     }
     double high = 1;
-    while (worstWith(high) > Readings.NINE_IN_TEN) {
+    while (worst(high) > Readings.NINE_IN_TEN) {
       high *= 2;
     }
-    for (int n = 0; n < 40; n++) {
-      double middle = (low + high) / 2;
-      if (worstWith(middle) > Readings.NINE_IN_TEN) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    widening = high;
+    widening =
+        new BisectionSolver()
+            .solve(100, extra -> worst(extra) - Readings.NINE_IN_TEN, 0, high, high / 2);
   }
 
-  private double worstWith(double extra) {
-    widening = extra;
-    double worst = worst();
-    widening = 0;
-    return worst;
-  }
-
-  private double worst() {
+  private double worst(double extra) {
     double worst = 0;
     for (int n = 0; n < tests.size() && tests.size() > 1; n++) {
-      worst = Math.max(worst, Math.abs(againstOthers(n)));
+      worst = Math.max(worst, Math.abs(againstOthers(n, extra)));
     }
     return worst;
+  }
+
+  private double againstOthers(int n, double extra) {
+    NormalUpdate others = without(n, extra);
+    double over = seen[n] - others.mean(rows[n]);
+    double own = points.get(n).noiseVariance(over);
+    return over / Math.sqrt(others.variance(rows[n]) + own + extra);
   }
 
   private NormalUpdate all() {
-    return only(n -> true);
+    return without(NOBODY, widening);
   }
 
-  private NormalUpdate only(java.util.function.IntPredicate chosen) {
-    List<Integer> kept = new ArrayList<>();
-    for (int n = 0; n < tests.size(); n++) {
-      if (chosen.test(n)) {
-        kept.add(n);
-      }
-    }
-    double[][] j = kept.stream().map(n -> rows[n]).toArray(double[][]::new);
-    double[] y = kept.stream().mapToDouble(n -> seen[n]).toArray();
-    double[] v = kept.stream().mapToDouble(n -> noise[n] + widening).toArray();
-    return new NormalUpdate(j, y, v);
+  private NormalUpdate without(int one, double extra) {
+    int[] kept = IntStream.range(0, tests.size()).filter(n -> n != one).toArray();
+    return new NormalUpdate(
+        IntStream.of(kept).mapToObj(n -> rows[n]).toArray(double[][]::new),
+        IntStream.of(kept).mapToDouble(n -> seen[n]).toArray(),
+        IntStream.of(kept).mapToDouble(n -> noise[n] + extra).toArray());
   }
 
-  /** How far a test lies from what was expected before any test, in standard deviations [1]. */
-  double againstPrior(int n) {
-    return seen[n] / spreadBefore(n);
-  }
-
-  /** Standard deviation of ln of the movement expected before any test [1]. */
-  double spreadBefore(int n) {
-    return Math.sqrt(PullUnknowns.sum(rows[n], rows[n]) + noise[n]);
+  /** Variance that every test's noise is raised by, because the tests do not agree [1]. */
+  double widening() {
+    return widening;
   }
 
   /** ln of the movement seen over the one expected before any test [1]. */
@@ -153,16 +144,23 @@ final class PullUpdate {
     return seen[n];
   }
 
-  /** How far a test lies from what the other tests lead to expect, in standard deviations [1]. */
-  double againstOthers(int n) {
-    NormalUpdate others = only(other -> other != n);
-    return (seen[n] - others.mean(rows[n]))
-        / Math.sqrt(others.variance(rows[n]) + noise[n] + widening);
+  /** Standard deviation of ln of the movement expected before any test [1]. */
+  double spreadBefore(int n) {
+    double own = points.get(n).noiseVariance(seen[n]);
+    return Math.sqrt(PullUnknowns.sum(rows[n], rows[n]) + own);
+  }
+
+  /**
+   * How far a test lies from what the other tests lead to expect, in standard deviations; 0 where
+   * there is no other [1].
+   */
+  double apart(int n) {
+    return apart[n];
   }
 
   /** ln of the movement seen over the one that the other tests lead to expect [1]. */
   double lnSeenOverOthers(int n) {
-    return seen[n] - only(other -> other != n).mean(rows[n]);
+    return seen[n] - without(n, 0).mean(rows[n]);
   }
 
   /** The tests at the most likely point. */
@@ -175,28 +173,13 @@ final class PullUpdate {
     return unknowns.at(z);
   }
 
-  /** What the tests say, made linear at the most likely point and believed as far as they agree. */
-  List<PullObservation> observations() {
-    return points.stream().map(PullPoint::observation).map(this::widened).toList();
-  }
-
-  private PullObservation widened(PullObservation one) {
-    return new PullObservation(
-        one.test(),
-        one.residual(),
-        one.byLnMoe(),
-        one.byStartReading(),
-        one.byEndReading(),
-        one.noiseVariance() + widening);
-  }
-
-  /** Modulus of a segment before any test [Pa]. */
+  /** Modulus of a segment before any test. */
   MoeBelief before(int segment) {
     double[] weights = unknowns.lnMoe(segment);
     return new MoeBelief(unknowns.bestMoe(segment), Math.sqrt(PullUnknowns.sum(weights, weights)));
   }
 
-  /** Modulus of a segment after all tests [Pa]. */
+  /** Modulus of a segment after all tests. */
   MoeBelief after(int segment) {
     double[] weights = unknowns.lnMoe(segment);
     NormalUpdate all = all();
@@ -204,13 +187,13 @@ final class PullUpdate {
         unknowns.bestMoe(segment) * Math.exp(all.mean(weights)), Math.sqrt(all.variance(weights)));
   }
 
-  /** Spread of ln of the force for a given movement there, before any test [1]. */
-  double stiffnessBefore(int n) {
+  /** Spread of ln of the force for a given movement where a test pulled, before any test [1]. */
+  double forceBefore(int n) {
     return Math.sqrt(PullUnknowns.sum(rows[n], rows[n]));
   }
 
   /** The same after all tests [1]. */
-  double stiffnessAfter(int n) {
+  double forceAfter(int n) {
     return Math.sqrt(all().variance(rows[n]));
   }
 }

@@ -54,6 +54,17 @@ final class PullTrees {
     return tree(wood, tests, trunk(), segment("b1", Kind.BRANCH, tip, THICK, THIN));
   }
 
+  /** The same on a trunk no thicker than the branch. */
+  static Tree onThinTrunk(TreeWood wood, PullTest... tests) {
+    double middle = (THICK + THIN) / 2;
+    return tree(
+        wood,
+        tests,
+        segment("t", Kind.TRUNK, new Point3(0, 0, HEIGHT), THICK, THICK),
+        segment("b1", Kind.BRANCH, new Point3(LENGTH / 2, 0, HEIGHT), THICK, middle),
+        segment("b2", Kind.BRANCH, new Point3(LENGTH, 0, HEIGHT), middle, THIN));
+  }
+
   private static Segment trunk() {
     return segment("t", Kind.TRUNK, new Point3(0, 0, HEIGHT), TRUNK_RADIUS, TRUNK_RADIUS);
   }
@@ -104,6 +115,21 @@ final class PullTrees {
   static PullTest down(String id, String segment, PullTest.Reading... readings) {
     return new PullTest(
         id, segment, 1, Direction3.UP.opposite(), List.of(readings), Optional.empty(), Map.of());
+  }
+
+  /** A pull along the branch. */
+  static PullTest along(String id) {
+    return pull(id, 1, Direction3.of(1, 0, 0));
+  }
+
+  /** A pull where the branch starts. */
+  static PullTest atStart(String id) {
+    return pull(id, 0, Direction3.UP);
+  }
+
+  private static PullTest pull(String id, double along, Direction3 direction) {
+    return new PullTest(
+        id, "b1", along, direction, List.of(reading(1, 0.001)), Optional.empty(), Map.of());
   }
 
   static PullTest.Reading reading(double force, double moved) {
