@@ -51,6 +51,23 @@ public record TrialResult(
     assumptions = List.copyOf(assumptions);
   }
 
+  /** The same result with the risk it carries. */
+  public TrialResult withRisk(Risk found) {
+    return new TrialResult(
+        plan,
+        proposals,
+        outcome,
+        lines,
+        segments,
+        peak,
+        held,
+        error,
+        Optional.of(found),
+        verdict,
+        warnings,
+        assumptions);
+  }
+
   /** The trial of one segment, if it is still there. */
   public Optional<SegmentTrial> segment(String id) {
     return segments.stream().filter(segment -> segment.segment().equals(id)).findFirst();

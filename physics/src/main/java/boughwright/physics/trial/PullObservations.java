@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.tree.PullTest;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.modeller.tree.Tree;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the pull tests of a tree say of its wood. */
+final class PullObservations {
+  private PullObservations() {}
+
+  /**
+   * All pull tests of a tree, made linear around a point.
+   *
+   * @param tree the tree; its tests are predicted on it as measured, uncut
+   * @param wood the point: what is taken for true of the wood and the calipers
+   * @return one observation for each test, in file order
+   * @throws IllegalArgumentException if a test pulls where the tree is held, or along the branch
+   */
+  static List<PullObservation> of(Tree tree, TrialWood wood) {
+    Skeleton skeleton = new Skeleton(tree);
+    List<PullObservation> out = new ArrayList<>();
+    for (PullTest test : tree.pullTests()) {
+      out.add(new PullPoint(skeleton, test, wood).observation());
+    }
+    return List.copyOf(out);
+  }
+}
