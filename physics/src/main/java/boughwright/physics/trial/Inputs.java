@@ -91,7 +91,7 @@ final class Inputs {
         new InputShare(
             "the strain at which this wood cracks",
             own / all,
-            "No measurement tells it; a smaller movement is the only cure."));
+            ""));
     out.add(
         new InputShare(
             "the stiffness of limb \"" + limbName + "\"",
@@ -103,7 +103,7 @@ final class Inputs {
         new InputShare(
             "the strain at which \"" + limbName + "\" begins to yield",
             drawn * tally.share(YIELDING),
-            "No measurement tells it without harm."));
+            ""));
     for (int k = 0; k < readings.size(); k++) {
       String place = readings.get(k).place;
       out.add(

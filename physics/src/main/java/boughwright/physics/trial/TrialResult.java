@@ -53,6 +53,15 @@ public record TrialResult(
 
   /** The same result with the risk it carries. */
   public TrialResult withRisk(Risk found) {
+    return with(Optional.of(found), verdict);
+  }
+
+  /** The same result with a verdict, in place of any it had. */
+  public TrialResult withVerdict(Verdict judged) {
+    return with(risk, Optional.of(judged));
+  }
+
+  private TrialResult with(Optional<Risk> found, Optional<Verdict> judged) {
     return new TrialResult(
         plan,
         proposals,
@@ -62,8 +71,8 @@ public record TrialResult(
         peak,
         held,
         error,
-        Optional.of(found),
-        verdict,
+        found,
+        judged,
         warnings,
         assumptions);
   }
