@@ -239,7 +239,9 @@ public final class WoodPrior {
 
   public Doubt across() {
     Doubt own = ratio().with(ACROSS);
-    return species.tensionPerp().isPresent() ? own : own.with(new Doubt(TableScatter.ACROSS, 0));
+    return species.tensionPerp().isPresent() && !species.isProxy()
+        ? own
+        : own.with(new Doubt(TableScatter.ACROSS, 0));
   }
 
   /**
