@@ -85,6 +85,38 @@ public record Tree(
         List.of());
   }
 
+  /** The same tree with other values known better than the species table. */
+  public Tree withOverrides(List<WoodOverride> others) {
+    return new Tree(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        others,
+        wounds,
+        caliperError,
+        condition,
+        pullTests);
+  }
+
+  /** The same tree with other pull tests. */
+  public Tree withPullTests(List<PullTest> others) {
+    return new Tree(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        caliperError,
+        condition,
+        others);
+  }
+
   /** What is known better than the species table about a segment: the closest pattern wins. */
   public Optional<WoodOverride> overrideFor(String segmentId) {
     return overrides.stream()

@@ -17,6 +17,20 @@ public record LinearSection(double bending1, double bending2, double torsion)
     }
   }
 
+  /**
+   * A round section: EI = E pi r^4 / 4, GJ = G pi r^4 / 2 (Gere and Timoshenko, Mechanics of
+   * Materials, appendix on plane areas; from memory).
+   *
+   * @param moe modulus of elasticity E [Pa]
+   * @param shearModulus modulus of rigidity G [Pa]
+   * @param radius radius [m]
+   */
+  public static LinearSection round(double moe, double shearModulus, double radius) {
+    double squared = radius * radius;
+    double quarter = Math.PI / 4 * squared * squared;
+    return new LinearSection(moe * quarter, moe * quarter, shearModulus * 2 * quarter);
+  }
+
   @Override
   public void respond(double e1, double e2, double e3, SectionResponse out) {
     out.m1 = bending1 * e1;
@@ -34,5 +48,10 @@ public record LinearSection(double bending1, double bending2, double torsion)
   @Override
   public double[] strainUnder(double m1, double m2, double m3) {
     return new double[] {m1 / bending1, m2 / bending2, m3 / torsion};
+  }
+
+  @Override
+  public double stiffnessAtRest() {
+    return bending1;
   }
 }

@@ -115,9 +115,8 @@ final class MeshBuilder {
   private int pieces(int span, double from, double to, double coarse) {
     double byLength = (to - from) / coarse;
     SectionLine sections = model.spans().get(span).section();
-    double[] start = sections.at(from).strainUnder(1, 1, 1);
-    double[] end = sections.at(to).strainUnder(1, 1, 1);
-    double byTaper = Math.abs(Math.log(start[0] / end[0])) / 4 / Math.log(RADIUS_RATIO);
+    double ratio = sections.at(from).stiffnessAtRest() / sections.at(to).stiffnessAtRest();
+    double byTaper = Math.abs(Math.log(ratio)) / 4 / Math.log(RADIUS_RATIO);
     return (int) Math.max(1, Math.ceil(Math.max(byLength, byTaper) - 1e-9));
   }
 

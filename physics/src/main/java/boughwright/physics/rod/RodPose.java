@@ -134,6 +134,20 @@ public final class RodPose {
     return Math.hypot(strain[0], strain[1]);
   }
 
+  /** The first element whose moment, at one of its ends, its section cannot carry; else -1. */
+  int overloaded() {
+    for (int e = 0; e < mesh.count; e++) {
+      for (int end = 0; end <= 1; end++) {
+        double[] moment = Mat3.applyTransposed(path.frame(e, end), 0, path.moment(e, end));
+        SectionLaw law = lawAt(mesh.span[e], mesh.from[e] + end * mesh.h[e]);
+        if (!law.canCarry(moment[0], moment[1])) {
+          return e;
+        }
+      }
+    }
+    return -1;
+  }
+
   private SectionLaw lawAt(int span, double s) {
     return mesh.model.spans().get(span).section().at(s);
   }

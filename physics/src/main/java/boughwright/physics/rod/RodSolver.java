@@ -14,6 +14,9 @@ public final class RodSolver {
   /** So many meshes in a row must fail before a pose is said not to hold. */
   private static final int CONFIRMED = 3;
 
+  private static final String OVERLOADED =
+      "a section would have to carry more than it can in any bend";
+
   private RodSolver() {}
 
   /** The pose under loads brought on together. */
@@ -158,7 +161,14 @@ public final class RodSolver {
       for (int i = 0; i < lines.lines.size(); i++) {
         found.add(line(i));
       }
-      return new RodSolution(status, pose(), found, error, solver.mesh.count);
+      RodPose pose = pose();
+      int overloaded = holds() ? pose.overloaded() : -1;
+      if (overloaded >= 0) {
+        double at = solver.mesh.from[overloaded];
+        status = status.refused(solver.mesh.span[overloaded], at, OVERLOADED);
+      }
+      return new RodSolution(
+          status, pose, found, holds() ? error : RodSolution.Error.UNKNOWN, solver.mesh.count);
     }
 
     private RodSolution.LineState line(int i) {

@@ -29,4 +29,9 @@ public record RodStatus(
   public boolean holds() {
     return converged && stable;
   }
+
+  /** The same solve, whose pose does not hold after all. */
+  RodStatus refused(int atSpan, double at, String why) {
+    return new RodStatus(false, false, 0, stage, part, atSpan, at, why, iterations);
+  }
 }

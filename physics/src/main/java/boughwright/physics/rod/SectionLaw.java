@@ -19,7 +19,8 @@ public interface SectionLaw {
   void respond(double e1, double e2, double e3, SectionResponse out);
 
   /**
-   * The strain under which the section carries a moment.
+   * The strain under which the section carries a moment; a very large one, never without end, where
+   * it cannot.
    *
    * @param m1 moment about axis 1 [N m]
    * @param m2 moment about axis 2 [N m]
@@ -27,4 +28,17 @@ public interface SectionLaw {
    * @return three strains [rad/m]
    */
   double[] strainUnder(double m1, double m2, double m3);
+
+  /**
+   * Whether some strain carries a bending moment.
+   *
+   * @param m1 moment about axis 1 [N m]
+   * @param m2 moment about axis 2 [N m]
+   */
+  default boolean canCarry(double m1, double m2) {
+    return true;
+  }
+
+  /** Bending stiffness where nothing is bent, a typical one of both axes [N m2]. */
+  double stiffnessAtRest();
 }

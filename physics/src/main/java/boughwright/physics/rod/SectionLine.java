@@ -12,20 +12,15 @@ public interface SectionLine {
   SectionLaw at(double s);
 
   /**
-   * Round elastic sections whose radius goes linearly from start to end: EI = E pi r^4 / 4, GJ = G
-   * pi r^4 / 2 (Gere and Timoshenko, Mechanics of Materials, appendix on plane areas; from memory).
+   * Round elastic sections whose radius goes linearly from start to end ({@link
+   * LinearSection#round}).
    *
    * @param moe modulus of elasticity E [Pa]
    * @param shearModulus modulus of rigidity G [Pa]
    * @param taper radius along the span
    */
   static SectionLine round(double moe, double shearModulus, RadiusTaper taper) {
-    return s -> {
-      double radius = taper.at(s);
-      double squared = radius * radius;
-      double quarter = Math.PI / 4 * squared * squared;
-      return new LinearSection(moe * quarter, moe * quarter, shearModulus * 2 * quarter);
-    };
+    return s -> LinearSection.round(moe, shearModulus, taper.at(s));
   }
 
   /**

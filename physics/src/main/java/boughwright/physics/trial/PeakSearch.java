@@ -7,6 +7,7 @@ import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
+import boughwright.physics.wood.FibreStrains;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -108,6 +109,7 @@ final class PeakSearch {
     int i = run.piece().segment();
     double s = run.toSegment(bestAt);
     RodSection section = pose.section(bestSpan, bestAt);
+    FibreStrains fibres = rods.fibres(bestSpan, bestAt, section);
     Vector3 side = run.frame().turn(PoseReader.stretched(section));
     return new Peak(
         skeleton.segment(i).id(),
@@ -116,8 +118,8 @@ final class PeakSearch {
         RoundAngle.of(skeleton.direction(i), side),
         SideWord.of(side, frontAzimuth),
         best,
-        best,
-        best,
+        fibres.tension(),
+        fibres.compression(),
         section.bendingMoment());
   }
 

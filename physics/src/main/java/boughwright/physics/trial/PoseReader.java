@@ -8,6 +8,7 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
+import boughwright.physics.wood.FibreStrains;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -106,14 +107,15 @@ final class PoseReader {
             ? section.frame().turn(stretched(section).times(1 / curvature))
             : Vector3.ZERO;
     double radius = timber.woodRadius(i, s);
+    FibreStrains fibres = rods.fibres(span, rods.run(span).toSpan(s), section);
     return new PathSample(
         along,
         section.position(),
         direction,
         radius,
         radius * curvature,
-        radius * curvature,
-        radius * curvature,
+        fibres.tension(),
+        fibres.compression(),
         side,
         section.bendingMoment());
   }

@@ -5,6 +5,7 @@ import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.SectionLine;
 import boughwright.physics.wood.SegmentWood;
+import boughwright.physics.wood.WoodLine;
 
 /**
  * The wood of every segment that the cuts leave: where it bends, how thick and how stiff it is.
@@ -67,9 +68,9 @@ final class Timber {
   }
 
   /** Sections of a piece of a segment, from one end to the other in either direction. */
-  SectionLine sections(int i, double from, double to) {
+  WoodLine sections(int i, double from, double to) {
     SectionLine.RadiusTaper taper =
         new SectionLine.RadiusTaper(woodRadius(i, from), woodRadius(i, to), Math.abs(to - from));
-    return SectionLine.round(wood(i).moe(), wood(i).shearModulus(), taper);
+    return WoodLine.round(wood(i), taper);
   }
 }

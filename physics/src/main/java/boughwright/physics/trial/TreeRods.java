@@ -8,7 +8,10 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodPlace;
+import boughwright.physics.rod.RodSection;
 import boughwright.physics.rod.RodSpan;
+import boughwright.physics.wood.FibreStrains;
+import boughwright.physics.wood.WoodLine;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,6 +31,7 @@ final class TreeRods {
   private final int held;
   private final List<RodSpan> spans = new ArrayList<>();
   private final List<Run> runs = new ArrayList<>();
+  private final List<WoodLine> sections = new ArrayList<>();
   private final int[] spanEndingAt;
   private final int[] spanStartingAt;
   private final List<List<Integer>> runsOfSegment = new ArrayList<>();
@@ -124,6 +128,7 @@ final class TreeRods {
     spanStartingAt[body] = spans.size();
     runsOfSegment.get(piece.segment()).add(spans.size());
     runs.add(run);
+    sections.add(timber.sections(piece.segment(), run.startOnSegment(), run.endOnSegment()));
     spans.add(
         new RodSpan(
             parent,
@@ -131,7 +136,7 @@ final class TreeRods {
             parentFrame.inverse().after(run.frame()),
             piece.to() - piece.from(),
             Vector3.ZERO,
-            timber.sections(piece.segment(), run.startOnSegment(), run.endOnSegment())));
+            sections.get(sections.size() - 1)));
   }
 
   private static Rotation frame(Direction3 along) {
@@ -166,6 +171,11 @@ final class TreeRods {
 
   Run run(int span) {
     return runs.get(span);
+  }
+
+  /** Strains of the outermost fibres at a place of a pose. */
+  FibreStrains fibres(int span, double s, RodSection section) {
+    return sections.get(span).at(s).fibres(section.strain().x(), section.strain().y());
   }
 
   /** Spans of a segment, in no particular order. */

@@ -2,29 +2,19 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.geometry.Rotation;
-import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.Proposal;
-import boughwright.modeller.plan.Standing;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.physics.rod.RodLoads;
-import boughwright.physics.rod.RodModel;
 import boughwright.physics.rod.RodSolution;
-import boughwright.physics.rod.RodSolver;
 import boughwright.physics.rod.RodStatus;
-import boughwright.physics.rod.SpanWeight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/**
- * Tries the proposals of a plan on a tree: cuts first, then all proposals together, on wood that is
- * straight-line elastic.
- */
+/** Tries the proposals of a plan on a tree: cuts first, then all proposals together. */
 public final class Trial {
   private final TrialRequest request;
   private final TreeRods rods;
@@ -34,22 +24,16 @@ public final class Trial {
   private Trial(TrialRequest request) {
     this.request = request;
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber =
-        new Timber(
+    Attempt attempt =
+        Attempt.of(
+            request.plan(),
             new Cutting(skeleton, request.plan().cuts()),
-            TrialWood.best(skeleton, request.species()));
-    rods = new TreeRods(timber, request.plan().clamp());
-    Vector3 gravity = Standing.gravity(request.plan());
-    loads = new PlanLoads(rods, request.proposals(), gravity);
-    RodLoads settled = RodLoads.NONE;
-    List<SpanWeight> weights = List.of();
-    if (request.plan().selfWeight()) {
-      OwnWeight own = new OwnWeight(rods);
-      settled = own.measured(new Vector3(0, 0, -Standing.GRAVITY));
-      weights = own.left(gravity);
-    }
-    RodModel model = new RodModel(rods.base(), Rotation.NONE, rods.spans(), settled);
-    solution = RodSolver.solve(model, loads.with(weights), request.options());
+            request.proposals(),
+            TrialWood.best(skeleton, request.species()),
+            request.options());
+    rods = attempt.rods();
+    loads = attempt.loads();
+    solution = attempt.solution();
   }
 
   /** Tries a request. */

@@ -2,7 +2,6 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.species.Species;
-import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import boughwright.physics.wood.SegmentWood;
@@ -24,18 +23,24 @@ final class TrialNotes {
 
   List<String> assumptions() {
     List<String> out = new ArrayList<>();
-    out.add(
-        "Wood is taken as straight-line elastic: it neither yields nor cracks in this trial, so no"
-            + " verdict and no probability is given.");
     Set<SegmentWood> kinds = new LinkedHashSet<>();
     for (int i = 0; i < timber.skeleton().size(); i++) {
       if (!timber.isGone(i)) {
         kinds.add(timber.wood(i));
       }
     }
-    for (SegmentWood kind : kinds) {
-      out.add(String.format(Locale.ROOT, "Modulus %.2f GPa (%s).", kind.moe() / 1e9, kind.basis()));
+    if (kinds.stream().anyMatch(kind -> !kind.isElastic())) {
+      out.add(
+          "Wood bends as live green wood: in tension along a straight line, on the inside of the"
+              + " bend flowing at its crushing stress. The pose is that of whole wood, before any"
+              + " crack or kink.");
     }
+    if (kinds.stream().anyMatch(SegmentWood::isElastic)) {
+      out.add(
+          "Wood is taken as straight-line elastic: it neither yields nor cracks in this trial, so"
+              + " no verdict and no probability is given.");
+    }
+    kinds.forEach(kind -> out.add(kind(kind)));
     if (request.tree().unions() == Unions.SURFACE) {
       out.add("Branches bend from the bark of their parent outward; unions themselves are rigid.");
     }
@@ -50,6 +55,16 @@ final class TrialNotes {
     return out;
   }
 
+  private static String kind(SegmentWood kind) {
+    String flow =
+        kind.isElastic()
+            ? ""
+            : String.format(
+                Locale.ROOT, "; flows when compressed by %.2f %%", 100 * kind.yieldStrain());
+    return String.format(
+        Locale.ROOT, "Modulus %.2f GPa (%s)%s.", kind.moe() / 1e9, kind.basis(), flow);
+  }
+
   List<String> warnings() {
     List<String> out = new ArrayList<>();
     Species species = request.species();
@@ -60,14 +75,6 @@ final class TrialNotes {
     boolean coils = request.proposals().stream().anyMatch(proposal -> !proposal.coils().isEmpty());
     if (coils) {
       out.add("Coiled wire is not counted in this trial.");
-    }
-    boolean fibre =
-        !(request.tree().wood() instanceof TreeWood.Own own)
-            || own.response().orElse(Response.FIBRE) == Response.FIBRE;
-    if (fibre) {
-      out.add(
-          "Real wood flows on the inside of a bend above about a quarter of a per cent: beyond that"
-              + " it needs less force than stated here, and stays partly bent.");
     }
     return out;
   }

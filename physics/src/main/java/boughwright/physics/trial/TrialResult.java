@@ -51,6 +51,32 @@ public record TrialResult(
     assumptions = List.copyOf(assumptions);
   }
 
+  /** The same result with the risk it carries. */
+  public TrialResult withRisk(Risk found) {
+    return with(Optional.of(found), verdict);
+  }
+
+  /** The same result with a verdict, in place of any it had. */
+  public TrialResult withVerdict(Verdict judged) {
+    return with(risk, Optional.of(judged));
+  }
+
+  private TrialResult with(Optional<Risk> found, Optional<Verdict> judged) {
+    return new TrialResult(
+        plan,
+        proposals,
+        outcome,
+        lines,
+        segments,
+        peak,
+        held,
+        error,
+        found,
+        judged,
+        warnings,
+        assumptions);
+  }
+
   /** The trial of one segment, if it is still there. */
   public Optional<SegmentTrial> segment(String id) {
     return segments.stream().filter(segment -> segment.segment().equals(id)).findFirst();

@@ -45,10 +45,16 @@ record TangentCase(RodLoads loads, double[] tensions) {
       out.k23 = k[1][2];
     }
 
-    /** Not asked for where only variations are formed, but for laying the mesh. */
+    /** Not asked for where only variations are formed. */
     @Override
     public double[] strainUnder(double m1, double m2, double m3) {
       return new double[] {m1, m2, m3};
+    }
+
+    /** Asked for where the mesh is laid. */
+    @Override
+    public double stiffnessAtRest() {
+      return 1;
     }
   }
 

@@ -65,12 +65,17 @@ final class TreeText {
   }
 
   TrialResult tryIn(Path folder) {
+    Document document = read(folder);
+    return Trial.run(
+        TrialRequest.of(
+            document.tree(), document.plans().get(0), SpeciesTable.bundled().generic()));
+  }
+
+  /** The document, written to a file and read from it. */
+  Document read(Path folder) {
     try {
       Path file = Files.writeString(folder.resolve("check.tree.json"), json());
-      Document document = TreeFiles.read(file).document();
-      return Trial.run(
-          TrialRequest.of(
-              document.tree(), document.plans().get(0), SpeciesTable.bundled().generic()));
+      return TreeFiles.read(file).document();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InputException e) {

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.tree.DeadFace;
+import boughwright.modeller.tree.Features;
+import boughwright.modeller.tree.Joint;
+import boughwright.modeller.tree.RoundAngle;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.wood.DiscBending;
+import boughwright.physics.wood.SegmentWood;
+import boughwright.physics.wood.WoodPrior;
+
+/** What does not change from draw to draw of one tree: how it grew and what was ticked. */
+final class WoodState {
+  private final Skeleton skeleton;
+  private final Limbs limbs;
+  private final WoodPrior prior;
+  private final RestCurvature rest;
+  private final double[] weakening;
+
+  WoodState(Skeleton skeleton, Limbs limbs, WoodPrior prior) {
+    this.skeleton = skeleton;
+    this.limbs = limbs;
+    this.prior = prior;
+    rest = new RestCurvature(skeleton);
+    weakening = new double[skeleton.size()];
+    for (int i = 0; i < skeleton.size(); i++) {
+      boolean carries =
+          skeleton.children(i).stream().anyMatch(child -> skeleton.joint(child) == Joint.UNION);
+      weakening[i] = WoodPrior.weakening(features(i), carries);
+    }
+  }
+
+  Skeleton skeleton() {
+    return skeleton;
+  }
+
+  Limbs limbs() {
+    return limbs;
+  }
+
+  WoodPrior prior() {
+    return prior;
+  }
+
+  RestCurvature rest() {
+    return rest;
+  }
+
+  Features features(int i) {
+    return skeleton.segment(i).features();
+  }
+
+  /** What knots and grain leave of the strength of a segment [1]. */
+  double weakening(int i) {
+    return weakening[i];
+  }
+
+  /** Median tension strain at which a segment cracks [1]. */
+  double crackStrain(int i, double diameter) {
+    return weakening[i] * prior.crackStrain(diameter);
+  }
+
+  /**
+   * True if a side of a segment at rest lies in its dead face.
+   *
+   * @param side from the axis outward, any length [tree frame]
+   */
+  boolean isDead(int i, Vector3 side) {
+    if (features(i).deadFace().isEmpty() || side.norm() == 0) {
+      return false;
+    }
+    DeadFace face = features(i).deadFace().get();
+    double away = RoundAngle.of(skeleton.direction(i), side) - face.round();
+    return Math.abs(Math.IEEEremainder(away, 2 * Math.PI)) <= face.width() / 2;
+  }
+
+  /** The moment at which the most stretched fibre of a whole round section comes to a strain. */
+  static double momentAtTension(SegmentWood wood, double radius, double strain) {
+    DiscBending disc = new DiscBending(wood, radius);
+    return disc.moment(disc.curvatureAtTension(strain));
+  }
+}

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.wood;
+
+import boughwright.physics.rod.LinearSection;
+import boughwright.physics.rod.SectionResponse;
+
+/** A round section of straight-line elastic wood. */
+final class ElasticDisc implements WoodSection {
+  private final LinearSection line;
+  private final double radius;
+
+  ElasticDisc(SegmentWood wood, double radius) {
+    line = LinearSection.round(wood.moe(), wood.shearModulus(), radius);
+    this.radius = radius;
+  }
+
+  @Override
+  public void respond(double e1, double e2, double e3, SectionResponse out) {
+    line.respond(e1, e2, e3, out);
+  }
+
+  @Override
+  public double[] strainUnder(double m1, double m2, double m3) {
+    return line.strainUnder(m1, m2, m3);
+  }
+
+  @Override
+  public double stiffnessAtRest() {
+    return line.stiffnessAtRest();
+  }
+
+  @Override
+  public FibreStrains fibres(double e1, double e2) {
+    double strain = radius * Math.hypot(e1, e2);
+    return new FibreStrains(strain, strain);
+  }
+}

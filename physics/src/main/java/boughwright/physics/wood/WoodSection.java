@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.wood;
+
+import boughwright.physics.rod.SectionLaw;
+
+/** A section law that knows its fibres. */
+public interface WoodSection extends SectionLaw {
+  /**
+   * Strains of the outermost fibres at a bending strain.
+   *
+   * @param e1 bending strain about axis 1 [rad/m]
+   * @param e2 bending strain about axis 2 [rad/m]
+   */
+  FibreStrains fibres(double e1, double e2);
+}
