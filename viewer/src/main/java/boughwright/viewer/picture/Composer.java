@@ -38,7 +38,8 @@ final class Composer {
     drawFrame();
     double top = drawHeading(margin, width);
     double bottom = page.image().getHeight() - page.u(FOOTER) - margin * 0.5;
-    Rect area = new Rect(margin, top, width, bottom - top);
+    Rect whole = new Rect(margin, top, width, bottom - top);
+    Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
     for (ViewFrame frame : frames) {
@@ -65,6 +66,7 @@ final class Composer {
     y =
         page.paragraph(
             heading.about(), new Point2D.Double(left, y - page.u(12)), Page.Style.ABOUT, two);
+    y = verdict(y, left, two);
     if (scene.trouble().isPresent()) {
       Paragraph.Room three = new Paragraph.Room(width, 3);
       y =
@@ -77,6 +79,18 @@ final class Composer {
     return y - page.u(10);
   }
 
+  private double verdict(double top, double left, Paragraph.Room two) {
+    double y = top;
+    if (!heading.verdict().isBlank()) {
+      y += page.u(10);
+      y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    }
+    if (!heading.change().isBlank()) {
+      y = page.paragraph(heading.change(), new Point2D.Double(left, y), Page.Style.ABOUT, two);
+    }
+    return y;
+  }
+
   private int drawView(ViewFrame frame, SceneRenderer renderer) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
@@ -85,12 +99,20 @@ final class Composer {
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
     int missing = new MarkPainter(page, scene, frame).paint(raster);
-    double name = page.width(frame.name(), Page.Style.CAPTION);
-    double more = page.width(frame.more(), Page.Style.CAPTION_MORE);
-    double left = frame.area().centreX() - (name + page.u(12) + more) / 2;
-    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
-    page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
+    drawCaption(frame);
     return missing;
+  }
+
+  /** The name of a view and, where there is room, from where it is seen. */
+  private void drawCaption(ViewFrame frame) {
+    double name = page.width(frame.name(), Page.Style.CAPTION);
+    double more = page.u(12) + page.width(frame.more(), Page.Style.CAPTION_MORE);
+    boolean whole = name + more <= frame.area().width();
+    double left = frame.area().centreX() - (name + (whole ? more : 0)) / 2;
+    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
+    if (whole) {
+      page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
+    }
   }
 
   private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {

@@ -8,6 +8,8 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.Verdict;
+import boughwright.viewer.scene.VerdictWords;
 import boughwright.viewer.scene.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +21,10 @@ import java.util.Optional;
  *
  * @param name name of the tree
  * @param about plan, proposals, planting angle, wood and day
+ * @param verdict the answer in words; empty without one
+ * @param change the first thing that would change it; empty without one
  */
-record Heading(String name, String about) {
+record Heading(String name, String about, String verdict, String change) {
 
   static Heading of(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
     List<String> parts = new ArrayList<>();
@@ -36,7 +40,13 @@ record Heading(String name, String about) {
     String about = String.join("  ·  ", parts);
     return new Heading(
         VisibleText.of(document.tree().name()),
-        about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1));
+        about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1),
+        trial.flatMap(TrialResult::verdict).map(Heading::verdict).orElse(""),
+        trial.flatMap(TrialResult::verdict).map(Verdict::firstChange).orElse(""));
+  }
+
+  private static String verdict(Verdict verdict) {
+    return VerdictWords.sentence(verdict.level()) + " " + VisibleText.of(verdict.reason());
   }
 
   private static List<String> ids(Plan plan, Optional<TrialResult> trial) {
