@@ -95,6 +95,13 @@ final class WoodReader {
     Map<String, Object> extras = object.extras();
     if (object.sound()) {
       judge(object, moe, shear, response.orElse(usual));
+      if (spread.isPresent() && moe.isEmpty()) {
+        object.warn(
+            "moe_cv",
+            "spread-of-nothing",
+            "moe_cv is given without moe_GPa, so it has no effect",
+            "Give the moe_GPa it belongs to, or take it out");
+      }
     }
     return object.sound()
         ? Optional.of(new WoodOverride(pattern, moe, spread, shear, response, source, extras))

@@ -107,6 +107,7 @@ class RealWoodFaultsTest {
         wood(ACCEPT, "", "{\"moe_GPa\":4.1,\"moe_cv\":0.15}"),
         wood(REFUSE, "out-of-range", "{\"moe_GPa\":4.1,\"moe_cv\":15}", "moe_cv", "at most 1"),
         wood(REFUSE, "out-of-range", "{\"moe_GPa\":4.1,\"moe_cv\":0}", "above 0"),
+        wood(WARN, "spread-of-nothing", "{\"moe_cv\":0.2}", "moe_GPa"),
         wood(REFUSE, "impossible-moe", "{\"moe_GPa\":9000}", "Write 9 if MPa", "s3"),
         wood(WARN, "odd-moe", "{\"moe_GPa\":41}", "41", "3 to 16 GPa"),
         wood(WARN, "odd-moe", "{\"moe_GPa\":0.009}", "softer"),
