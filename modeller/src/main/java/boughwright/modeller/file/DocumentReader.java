@@ -5,6 +5,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
@@ -61,7 +62,9 @@ final class DocumentReader {
       TreeWood wood,
       Optional<LocalDate> measuredOn,
       OptionalDouble bark,
-      Unions unions) {}
+      Unions unions,
+      OptionalDouble caliperError,
+      Condition condition) {}
 
   private Optional<Document> document(Value root) {
     Optional<ObjectReader> top = Header.accept(root, problems);
@@ -82,7 +85,10 @@ final class DocumentReader {
                     head.unions(),
                     parts.segments(),
                     parts.overrides(),
-                    parts.wounds()));
+                    parts.wounds(),
+                    head.caliperError(),
+                    head.condition(),
+                    parts.pullTests()));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     Map<String, Object> extras = top.get().extras();
     return problems.faults() > 0
@@ -95,9 +101,11 @@ final class DocumentReader {
     return new Head(
         name(top),
         WoodReader.wood(top),
-        top.date("measured_on"),
+        Dates.read(top, "measured_on"),
         top.numbers().optional("bark_mm", Quantity.MILLIMETRES, NumberReader.Range.NOT_NEGATIVE),
-        top.choice("unions", Unions.class).orElse(Unions.SURFACE));
+        top.choice("unions", Unions.class).orElse(Unions.SURFACE),
+        ConditionReader.caliperError(top),
+        ConditionReader.condition(top));
   }
 
   /** The unit is in the name of each field; a file that names another one contradicts itself. */

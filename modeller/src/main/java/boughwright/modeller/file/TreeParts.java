@@ -4,6 +4,7 @@ package boughwright.modeller.file;
 import boughwright.modeller.tree.Finding;
 import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Link;
+import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.TreeRules;
 import boughwright.modeller.tree.WoodOverride;
@@ -31,6 +32,7 @@ final class TreeParts {
   private final List<Wound> wounds = new ArrayList<>();
   private final List<ObjectReader> woundObjects = new ArrayList<>();
   private final List<WoodOverride> overrides;
+  private List<PullTest> pullTests = List.of();
   private final Set<String> ids = new LinkedHashSet<>();
 
   private TreeParts(ObjectReader top) {
@@ -51,6 +53,7 @@ final class TreeParts {
   static TreeParts read(ObjectReader top, OptionalDouble bark) {
     TreeParts parts = new TreeParts(top);
     parts.judge(bark);
+    parts.pullTests = PullTestReader.read(top, parts.ids);
     return parts;
   }
 
@@ -64,6 +67,10 @@ final class TreeParts {
 
   List<WoodOverride> overrides() {
     return overrides;
+  }
+
+  List<PullTest> pullTests() {
+    return pullTests;
   }
 
   /** Ids of all segments that have one, sound or not. */

@@ -73,12 +73,14 @@ final class WoodReader {
 
   private static Optional<WoodOverride> override(ObjectReader object, String pattern) {
     OptionalDouble moe = object.numbers().optional("moe_GPa", Quantity.GIGAPASCALS, Range.POSITIVE);
+    OptionalDouble spread =
+        object.numbers().optional("moe_cv", Quantity.FRACTION, Range.ABOVE_ZERO_TO_ONE);
     OptionalDouble shear = shear(object);
     Optional<Response> response = object.choice("response", Response.class);
     Optional<String> source = object.text("source");
     Map<String, Object> extras = object.extras();
     return object.sound()
-        ? Optional.of(new WoodOverride(pattern, moe, shear, response, source, extras))
+        ? Optional.of(new WoodOverride(pattern, moe, spread, shear, response, source, extras))
         : Optional.empty();
   }
 }

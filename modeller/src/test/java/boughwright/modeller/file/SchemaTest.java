@@ -35,6 +35,7 @@ class SchemaTest {
           "duplicate-id",
           "no-length",
           "no-wood",
+          "nothing-bent",
           "nothing-left",
           "ring",
           "same-ends",

@@ -18,9 +18,6 @@ final class PathFollower {
 
   private static final double CORRECTION_FLOOR = 0.02;
 
-  /** The part of the load below which a step counts as none. */
-  private static final double SHORTEST = 1e-4;
-
   private static final int MOST_ITERATIONS = 12;
 
   /**
@@ -29,13 +26,20 @@ final class PathFollower {
   private static final double NO_LENGTH = 0.02;
 
   private final MeshSolver solver;
+  private final double shortest;
   final RodState state;
   private LineForces lines;
   private LoadSet held;
   private final RodState tried;
 
-  PathFollower(MeshSolver solver) {
+  /**
+   * From the rest shape of a mesh.
+   *
+   * @param shortest the part of the load below which a step counts as none [1]
+   */
+  PathFollower(MeshSolver solver, double shortest) {
     this.solver = solver;
+    this.shortest = shortest;
     state = new RodState(solver.mesh);
     state.copyFrom(solver.rest);
     tried = new RodState(solver.mesh);
@@ -116,7 +120,7 @@ final class PathFollower {
       unstable = Math.max(0, report.converged() ? report.unstable() : report.unstableOnTheWay());
       boolean tooLong = report.firstStep() > LONGEST_STEP && report.unstableOnTheWay() == 0;
       step *= tooLong ? Math.min(0.5, 0.8 * LONGEST_STEP / report.firstStep()) : 0.5;
-      if (step < SHORTEST) {
+      if (step < shortest) {
         return new Arrival(
             false, stage, part, iterations, unstable, report.worst(), reason(report, unstable));
       }

@@ -17,7 +17,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
  * the probability is the mean over all states, its interval holds the middle nine tenths of them.
  */
 final class FailureOdds {
-  private static final int STRATA = 20;
+  private static final int STRATA = 40;
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   /** Margins further than this many standard deviations from failing count as none [1]. */
@@ -44,7 +44,7 @@ final class FailureOdds {
       return new Probability(0, 0, 0);
     }
     double mean = Arrays.stream(flat).sum() / flat.length;
-    Percentile percentile = new Percentile();
+    Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_5);
     percentile.setData(flat);
     double low = percentile.evaluate(5);
     double high = percentile.evaluate(95);
