@@ -19,6 +19,9 @@ final class Composer {
   private static final double FRAME = 24;
   private static final double FOOTER = 130;
 
+  /** Where the verdict has told the trouble already. */
+  private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
+
   private final Page page;
   private final Scene scene;
   private final Heading heading;
@@ -71,7 +74,7 @@ final class Composer {
       Paragraph.Room three = new Paragraph.Room(width, 3);
       y =
           page.paragraph(
-              scene.trouble().get(),
+              heading.verdict().isBlank() ? scene.trouble().get() : NOTHING_BENT,
               new Point2D.Double(left, y + page.u(6)),
               Page.Style.TROUBLE,
               three);
@@ -80,13 +83,18 @@ final class Composer {
   }
 
   private double verdict(double top, double left, Paragraph.Room two) {
-    double y = top;
-    if (!heading.verdict().isBlank()) {
-      y += page.u(10);
-      y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    if (heading.verdict().isBlank()) {
+      return top;
     }
-    if (!heading.change().isBlank()) {
-      y = page.paragraph(heading.change(), new Point2D.Double(left, y), Page.Style.ABOUT, two);
+    double y = top + page.u(10);
+    y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    for (String words : List.of(heading.reason(), heading.change())) {
+      if (!words.isBlank()) {
+        y += page.u(3);
+        double size = page.u(Page.Style.WHY.size());
+        String whole = Sentences.fitting(words, Page.Style.WHY.weight(), size, two);
+        y = page.paragraph(whole, new Point2D.Double(left, y), Page.Style.WHY, two);
+      }
     }
     return y;
   }

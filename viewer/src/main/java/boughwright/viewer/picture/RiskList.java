@@ -3,8 +3,8 @@ package boughwright.viewer.picture;
 
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.FailureRisk;
+import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Risk;
-import boughwright.viewer.scene.ChanceWords;
 import boughwright.viewer.scene.FailureWords;
 import java.awt.geom.Point2D;
 import java.util.List;
@@ -36,7 +36,7 @@ final class RiskList {
     if (!rest.isEmpty() && y <= room.bottom()) {
       String names =
           rest.stream().map(f -> FailureWords.name(f.mode())).collect(Collectors.joining(", "));
-      y = words(names + ": " + ChanceWords.about(0, risk.samples()), room, y, Page.Style.KEY_MORE);
+      y = words(names + ": " + Odds.words(0), room, y, Page.Style.KEY_MORE);
     }
     return y;
   }
@@ -48,7 +48,7 @@ final class RiskList {
   private static boolean isTold(FailureRisk failure) {
     return failure.mode() == FailureMode.CRACK
         || failure.mode() == FailureMode.KINK
-        || failure.probability().high() >= ChanceWords.LEAST;
+        || failure.probability().high() >= Odds.LEAST;
   }
 
   private double entry(FailureRisk failure, Rect room, double y) {
@@ -59,9 +59,7 @@ final class RiskList {
         false);
     double next =
         words(
-            FailureWords.name(failure.mode())
-                + ": "
-                + ChanceWords.of(failure.probability(), risk.samples()),
+            FailureWords.name(failure.mode()) + ": " + Odds.words(failure.probability()),
             room,
             y,
             Page.Style.PANEL);

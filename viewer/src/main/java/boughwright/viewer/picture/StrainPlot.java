@@ -20,6 +20,7 @@ import java.util.function.ToDoubleFunction;
  */
 final class StrainPlot {
   private static final double LEFT = 50;
+  private static final double RIGHT = 18;
   private static final double ABOVE = 30;
   private static final double BELOW = 58;
   private static final double HEAD_ROOM = 1.12;
@@ -45,7 +46,7 @@ final class StrainPlot {
         new Rect(
             room.x() + page.u(LEFT),
             room.y() + page.u(ABOVE),
-            room.width() - page.u(LEFT) - page.u(8),
+            room.width() - page.u(LEFT) - page.u(RIGHT),
             room.height() - page.u(ABOVE) - page.u(BELOW));
     List<LimbStrain.Fibres> strains = limb.strains();
     double end = 1000 * strains.get(strains.size() - 1).at();
@@ -80,7 +81,22 @@ final class StrainPlot {
     curve(LimbStrain.Fibres::tension, 1, Ink.STRETCHED);
     curve(LimbStrain.Fibres::compression, -1, Ink.SQUEEZED);
     page.pen().setClip(before);
+    beyond(LimbStrain.Limits::crack, y.high(), box.y() + page.u(18));
+    beyond(LimbStrain.Limits::kink, -y.low(), box.bottom() - page.u(8));
     places();
+  }
+
+  /** Says how far a band reaches that the plot cuts off. */
+  private void beyond(Function<LimbStrain.Limits, Range> limit, double shown, double at) {
+    double high =
+        PERCENT * limb.limits().stream().mapToDouble(l -> limit.apply(l).high()).max().orElse(0);
+    if (high > shown) {
+      page.write(
+          "up to " + PlotScale.words(high, 0.1) + " %",
+          box.right() - page.u(8),
+          at,
+          Page.Style.KEY_MORE.at(Page.Align.RIGHT));
+    }
   }
 
   private void axes() {
