@@ -5,7 +5,9 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;
@@ -61,7 +63,9 @@ final class DocumentReader {
       TreeWood wood,
       Optional<LocalDate> measuredOn,
       OptionalDouble bark,
-      Unions unions) {}
+      Unions unions,
+      OptionalDouble caliperError,
+      Condition condition) {}
 
   private Optional<Document> document(Value root) {
     Optional<ObjectReader> top = Header.accept(root, problems);
@@ -69,7 +73,7 @@ final class DocumentReader {
       return Optional.empty();
     }
     Head head = head(top.get());
-    TreeParts parts = TreeParts.read(top.get(), head.bark());
+    TreeParts parts = TreeParts.read(top.get(), head.bark(), usual(head.wood()));
     Optional<Tree> tree =
         problems.faults() > 0
             ? Optional.empty()
@@ -82,7 +86,10 @@ final class DocumentReader {
                     head.unions(),
                     parts.segments(),
                     parts.overrides(),
-                    parts.wounds()));
+                    parts.wounds(),
+                    head.caliperError(),
+                    head.condition(),
+                    parts.pullTests()));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     Map<String, Object> extras = top.get().extras();
     return problems.faults() > 0
@@ -90,14 +97,22 @@ final class DocumentReader {
         : tree.map(sound -> new Document(sound, plans, extras));
   }
 
+  private static Response usual(TreeWood wood) {
+    return wood instanceof TreeWood.Own own
+        ? own.response().orElse(Response.FIBRE)
+        : Response.FIBRE;
+  }
+
   private Head head(ObjectReader top) {
     refuseOtherUnits(top);
     return new Head(
         name(top),
         WoodReader.wood(top),
-        top.date("measured_on"),
+        Dates.read(top, "measured_on"),
         top.numbers().optional("bark_mm", Quantity.MILLIMETRES, NumberReader.Range.NOT_NEGATIVE),
-        top.choice("unions", Unions.class).orElse(Unions.SURFACE));
+        top.choice("unions", Unions.class).orElse(Unions.SURFACE),
+        ConditionReader.caliperError(top),
+        ConditionReader.condition(top));
   }
 
   /** The unit is in the name of each field; a file that names another one contradicts itself. */

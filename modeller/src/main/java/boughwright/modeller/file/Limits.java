@@ -20,6 +20,9 @@ final class Limits {
   /** Guy-lines, hung weights or coils of one proposal, each. */
   static final int PARTS = 100;
 
+  /** Pull tests of a tree. */
+  static final int TESTS = 1_000;
+
   /** Characters of an id. */
   static final int ID = 100;
 

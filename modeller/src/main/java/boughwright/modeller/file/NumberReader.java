@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Finding.Words;
 import java.util.List;
@@ -13,6 +14,9 @@ final class NumberReader {
 
   /** Beyond this a coordinate or size is no measurement, and squares of it lose all meaning. */
   private static final double LARGEST = 1e100;
+
+  /** A direction this near length 1 is taken for one [1]. */
+  private static final double UNIT = 1e-12;
 
   private final ObjectReader object;
 
@@ -45,7 +49,30 @@ final class NumberReader {
       boolean holds(double value) {
         return value >= 0 && value <= 1;
       }
+    },
+    ABOVE_ZERO_TO_ONE("a number above 0 and at most 1") {
+      @Override
+      boolean holds(double value) {
+        return value > 0 && value <= 1;
+      }
+    },
+    /** Of a percentage, which stands for a fraction. */
+    PERCENTAGE("a number from 0 to 100") {
+      @Override
+      boolean holds(double value) {
+        return value >= 0 && value <= 1;
+      }
+    },
+    /** Of an angle in degrees, which stands for one in radians. */
+    UP_TO_A_TURN("a number above 0 and at most 360") {
+      @Override
+      boolean holds(double value) {
+        return value > 0 && value <= TURN;
+      }
     };
+
+    /** Degrees are turned into the nearest radian, which may lie above 2 pi by a rounding. */
+    private static final double TURN = 2 * Math.PI * (1 + 1e-12);
 
     final String words;
 
@@ -114,6 +141,33 @@ final class NumberReader {
 
   /** A point [x, y, z] in millimetres of the tree frame; a fault names the axis. */
   Optional<Point3> point(String field) {
+    return triple(field, Quantity.MILLIMETRES).map(p -> new Point3(p[0], p[1], p[2]));
+  }
+
+  /** A direction [x, y, z] of any length but 0; one of length 1 is kept digit for digit. */
+  Optional<Direction3> direction(String field) {
+    Optional<double[]> triple = triple(field, Quantity.FRACTION);
+    if (triple.isEmpty()) {
+      return Optional.empty();
+    }
+    double[] v = triple.get();
+    double largest = Math.max(Math.abs(v[0]), Math.max(Math.abs(v[1]), Math.abs(v[2])));
+    if (largest == 0) {
+      object.fault(
+          field,
+          "no-direction",
+          field + " is [0, 0, 0], which points nowhere",
+          "Give [x, y, z] along the pull, such as [0, 0, -1] for a hung weight");
+      return Optional.empty();
+    }
+    double norm = Math.hypot(Math.hypot(v[0], v[1]), v[2]);
+    return Optional.of(
+        Math.abs(norm - 1) <= UNIT
+            ? new Direction3(v[0], v[1], v[2])
+            : Direction3.of(v[0] / largest, v[1] / largest, v[2] / largest));
+  }
+
+  private Optional<double[]> triple(String field, Quantity quantity) {
     Optional<Value.Items> list =
         object.value(field, Value.Items.class, "a list [x, y, z] of three numbers");
     if (list.isEmpty()) {
@@ -125,27 +179,27 @@ final class NumberReader {
           field,
           "no-point",
           field + " has " + values.size() + " numbers, three are expected",
-          "Give [x, y, z] in mm");
+          "Give [x, y, z]" + quantity.in());
       return Optional.empty();
     }
     double[] point = new double[AXES.length];
     boolean sound = true;
     for (int axis = 0; axis < AXES.length; axis++) {
-      point[axis] = coordinate(values.get(axis), field, AXES[axis]);
+      point[axis] = coordinate(values.get(axis), AXES[axis] + " of " + field, quantity);
       sound &= Double.isFinite(point[axis]);
     }
-    return sound ? Optional.of(new Point3(point[0], point[1], point[2])) : Optional.empty();
+    return sound ? Optional.of(point) : Optional.empty();
   }
 
-  private double coordinate(Value value, String field, String axis) {
+  private double coordinate(Value value, String name, Quantity quantity) {
     if (value instanceof Value.Numeral number) {
-      double metres = Quantity.MILLIMETRES.toSi(number.digits());
-      if (Math.abs(metres) <= LARGEST) {
-        return metres;
+      double si = quantity.toSi(number.digits());
+      if (Math.abs(si) <= LARGEST) {
+        return si;
       }
     }
     boolean number = value instanceof Value.Numeral;
-    String found = axis + " of " + field + " is " + value.words();
+    String found = name + " is " + value.words();
     object
         .problems()
         .fault(
@@ -154,7 +208,7 @@ final class NumberReader {
             new Words(
                 number ? "too-large" : "no-number",
                 number ? found + ", too large" : found + ": a number is expected",
-                "Measure the point again and give " + axis + " in mm"));
+                "Measure it again and give [x, y, z]" + quantity.in()));
     return Double.NaN;
   }
 }

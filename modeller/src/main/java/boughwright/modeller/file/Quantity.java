@@ -19,6 +19,7 @@ enum Quantity {
   GIGAPASCALS("GPa", "e9"),
   NEWTONS("N", "e0"),
   KILOGRAMS("kg", "e0"),
+  PERCENT("%", "e-2"),
   FRACTION("", "e0");
 
   /** Digits every decimal keeps through a double (IEEE 754 binary64). */
@@ -51,6 +52,11 @@ enum Quantity {
   /** The unit as words after a number, with a space before it; empty for a fraction. */
   String suffix() {
     return unit.isEmpty() ? "" : " " + unit;
+  }
+
+  /** The unit as words after a thing to give, such as {@code in mm}; empty for a fraction. */
+  String in() {
+    return unit.isEmpty() ? "" : " in " + unit;
   }
 
   /**

@@ -3,6 +3,7 @@ package boughwright.modeller.file;
 
 import boughwright.modeller.file.NumberReader.Range;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Features;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Link;
@@ -65,6 +66,7 @@ final class SegmentReader {
     double caliperEnd = numbers.required("caliper_end_mm", Quantity.MILLIMETRES, Range.POSITIVE);
     OptionalDouble bark = numbers.optional("bark_mm", Quantity.MILLIMETRES, Range.NOT_NEGATIVE);
     Optional<Boolean> live = object.flag("live");
+    Features features = FeaturesReader.features(object);
     Map<String, Object> extras = object.extras();
     return object.sound()
         ? Optional.of(
@@ -80,6 +82,7 @@ final class SegmentReader {
                 caliperEnd,
                 bark,
                 live,
+                features,
                 extras))
         : Optional.empty();
   }
@@ -118,7 +121,7 @@ final class SegmentReader {
     double round = numbers.required("round_deg", Quantity.DEGREES, Range.ANY);
     double width = numbers.required("width_mm", Quantity.MILLIMETRES, Range.POSITIVE);
     double height = numbers.required("height_mm", Quantity.MILLIMETRES, Range.POSITIVE);
-    Optional<LocalDate> seenOn = object.date("seen_on");
+    Optional<LocalDate> seenOn = Dates.read(object, "seen_on");
     Map<String, Object> extras = object.extras();
     return object.sound()
         ? Optional.of(new Wound(id, segment, along, round, width, height, seenOn, extras))

@@ -3,7 +3,7 @@ package boughwright.modeller.file;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
-import boughwright.modeller.tree.Segment;
+import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.WoodOverride;
@@ -34,8 +34,12 @@ final class TreeJson {
     top.put("species", wood(tree.wood()));
     tree.measuredOn().ifPresent(day -> top.put("measured_on", day.toString()));
     put(top, "bark_mm", tree.bark(), Quantity.MILLIMETRES);
+    put(top, "caliper_error_mm", tree.caliperError(), Quantity.MILLIMETRES);
     top.put("unions", word(tree.unions()));
-    top.put("segments", tree.segments().stream().map(TreeJson::segment).toList());
+    if (!tree.condition().equals(Condition.UNKNOWN)) {
+      top.put("condition", PullTestJson.condition(tree.condition()));
+    }
+    top.put("segments", tree.segments().stream().map(SegmentJson::segment).toList());
     if (!tree.overrides().isEmpty()) {
       Map<String, Object> wood = new LinkedHashMap<>();
       tree.overrides().forEach(override -> wood.put(override.pattern(), override(override)));
@@ -43,6 +47,9 @@ final class TreeJson {
     }
     if (!tree.wounds().isEmpty()) {
       top.put("wounds", tree.wounds().stream().map(TreeJson::wound).toList());
+    }
+    if (!tree.pullTests().isEmpty()) {
+      top.put("pull_tests", tree.pullTests().stream().map(PullTestJson::test).toList());
     }
     if (!document.plans().isEmpty()) {
       top.put("plans", document.plans().stream().map(PlanJson::plan).toList());
@@ -68,29 +75,11 @@ final class TreeJson {
   private static Map<String, Object> override(WoodOverride override) {
     Map<String, Object> fields = new LinkedHashMap<>();
     put(fields, "moe_GPa", override.moe(), Quantity.GIGAPASCALS);
+    put(fields, "moe_cv", override.moeSpread(), Quantity.FRACTION);
     put(fields, "shear_GPa", override.shearModulus(), Quantity.GIGAPASCALS);
     override.response().ifPresent(response -> fields.put("response", word(response)));
     override.source().ifPresent(source -> fields.put("source", source));
     fields.putAll(override.extras());
-    return fields;
-  }
-
-  private static Map<String, Object> segment(Segment segment) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("id", segment.id());
-    fields.put("parent", segment.parent().orElse(null));
-    fields.put("kind", word(segment.kind()));
-    if (segment.along() != 1) {
-      fields.put("along", number(segment.along(), Quantity.FRACTION));
-    }
-    segment.joins().ifPresent(joins -> fields.put("joins", word(joins)));
-    segment.start().ifPresent(start -> fields.put("start_mm", point(start)));
-    fields.put("end_mm", point(segment.end()));
-    fields.put("caliper_start_mm", number(segment.caliperStart(), Quantity.MILLIMETRES));
-    fields.put("caliper_end_mm", number(segment.caliperEnd(), Quantity.MILLIMETRES));
-    put(fields, "bark_mm", segment.bark(), Quantity.MILLIMETRES);
-    segment.live().ifPresent(live -> fields.put("live", live));
-    fields.putAll(segment.extras());
     return fields;
   }
 

@@ -4,6 +4,8 @@ package boughwright.modeller.file;
 import boughwright.modeller.tree.Finding;
 import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Link;
+import boughwright.modeller.tree.PullTest;
+import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.TreeRules;
 import boughwright.modeller.tree.WoodOverride;
@@ -31,9 +33,10 @@ final class TreeParts {
   private final List<Wound> wounds = new ArrayList<>();
   private final List<ObjectReader> woundObjects = new ArrayList<>();
   private final List<WoodOverride> overrides;
+  private List<PullTest> pullTests = List.of();
   private final Set<String> ids = new LinkedHashSet<>();
 
-  private TreeParts(ObjectReader top) {
+  private TreeParts(ObjectReader top, Response usual) {
     this.top = top;
     readSegments();
     for (Value.Fields fields : top.objects("wounds", Limits.SEGMENTS)) {
@@ -45,12 +48,13 @@ final class TreeParts {
                 woundObjects.add(object);
               });
     }
-    this.overrides = WoodReader.overrides(top);
+    this.overrides = WoodReader.overrides(top, usual);
   }
 
-  static TreeParts read(ObjectReader top, OptionalDouble bark) {
-    TreeParts parts = new TreeParts(top);
+  static TreeParts read(ObjectReader top, OptionalDouble bark, Response usual) {
+    TreeParts parts = new TreeParts(top, usual);
     parts.judge(bark);
+    parts.pullTests = PullTestReader.read(top, parts.ids);
     return parts;
   }
 
@@ -64,6 +68,10 @@ final class TreeParts {
 
   List<WoodOverride> overrides() {
     return overrides;
+  }
+
+  List<PullTest> pullTests() {
+    return pullTests;
   }
 
   /** Ids of all segments that have one, sound or not. */

@@ -17,7 +17,11 @@ import java.util.OptionalDouble;
  * @param mor modulus of rupture [Pa]
  * @param crushing crushing strength along the grain [Pa]
  * @param shear shear strength along the grain [Pa]
+ * @param tensionPerp strength in tension across the grain [Pa]
+ * @param compressionPerp stress at the proportional limit in compression across the grain [Pa]
+ * @param workToMaxLoad work to the greatest load in bending, by volume [J/m3]
  * @param density basic density: oven-dry mass over green volume [kg/m3]
+ * @param spread how much the wood's own values scatter; empty where nobody published it
  * @param proxyFor empty for published values of this very wood; else the words that say whose
  *     values stand in and why
  * @param source where the values were published
@@ -32,7 +36,11 @@ public record Species(
     OptionalDouble mor,
     OptionalDouble crushing,
     OptionalDouble shear,
+    OptionalDouble tensionPerp,
+    OptionalDouble compressionPerp,
+    OptionalDouble workToMaxLoad,
     OptionalDouble density,
+    Optional<SpeciesSpread> spread,
     Optional<String> proxyFor,
     String source,
     String checked) {
@@ -44,6 +52,7 @@ public record Species(
       throw new IllegalArgumentException("moe is " + moe + " Pa, a positive number is expected");
     }
     Objects.requireNonNull(moeBasis, "moeBasis");
+    Objects.requireNonNull(spread, "spread");
     Objects.requireNonNull(source, "source");
     Objects.requireNonNull(checked, "checked");
   }

@@ -50,10 +50,36 @@ final class SpeciesBlend {
         over(woods, Species::mor, how),
         over(woods, Species::crushing, how),
         over(woods, Species::shear, how),
+        over(woods, Species::tensionPerp, how),
+        over(woods, Species::compressionPerp, how),
+        over(woods, Species::workToMaxLoad, how),
         over(woods, Species::density, how),
+        spread(woods, how),
         Optional.of(label.words),
         woods.stream().map(Species::source).distinct().collect(Collectors.joining("; ")),
         "derived");
+  }
+
+  /** The scatter of a blend, where that of every wood in it is known. */
+  private static Optional<SpeciesSpread> spread(
+      List<Species> woods, ToDoubleFunction<DoubleStream> how) {
+    List<SpeciesSpread> known = woods.stream().flatMap(wood -> wood.spread().stream()).toList();
+    if (known.size() < woods.size()) {
+      return Optional.empty();
+    }
+    double[] shear = known.stream().flatMapToDouble(spread -> spread.shear().stream()).toArray();
+    return Optional.of(
+        new SpeciesSpread(
+            how.applyAsDouble(known.stream().mapToDouble(SpeciesSpread::moe)),
+            how.applyAsDouble(known.stream().mapToDouble(SpeciesSpread::mor)),
+            how.applyAsDouble(known.stream().mapToDouble(SpeciesSpread::crushing)),
+            shear.length == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(how.applyAsDouble(DoubleStream.of(shear))),
+            known.stream()
+                .map(SpeciesSpread::source)
+                .distinct()
+                .collect(Collectors.joining("; "))));
   }
 
   private static OptionalDouble over(

@@ -2,6 +2,7 @@
 package boughwright.modeller.tree;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -12,12 +13,14 @@ import java.util.Optional;
  * @param repottedOn last repotting
  * @param collectedOn when it was dug from the ground
  * @param workedOn last hard work: a heavy cut or a heavy bend
+ * @param extras fields of the file that this version does not know
  */
 public record Condition(
     Optional<Hemisphere> hemisphere,
     Optional<LocalDate> repottedOn,
     Optional<LocalDate> collectedOn,
-    Optional<LocalDate> workedOn) {
+    Optional<LocalDate> workedOn,
+    Map<String, Object> extras) {
   /** Nothing is known. */
   public static final Condition UNKNOWN =
       new Condition(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
@@ -27,5 +30,15 @@ public record Condition(
     Objects.requireNonNull(repottedOn, "repottedOn");
     Objects.requireNonNull(collectedOn, "collectedOn");
     Objects.requireNonNull(workedOn, "workedOn");
+    extras = Extras.copyOf(extras);
+  }
+
+  /** A condition of which nothing more is said. */
+  public Condition(
+      Optional<Hemisphere> hemisphere,
+      Optional<LocalDate> repottedOn,
+      Optional<LocalDate> collectedOn,
+      Optional<LocalDate> workedOn) {
+    this(hemisphere, repottedOn, collectedOn, workedOn, Map.of());
   }
 }

@@ -38,9 +38,21 @@ public record PullTest(
    *     [m]
    * @param forceError one standard deviation of the force, as a fraction of it [1]
    * @param movedError one standard deviation of the movement [m]
+   * @param extras fields of the file that this version does not know
    */
   public record Reading(
-      double force, double moved, double baseMoved, double forceError, double movedError) {
+      double force,
+      double moved,
+      double baseMoved,
+      double forceError,
+      double movedError,
+      Map<String, Object> extras) {
+    /** Of the force, where nobody gave it [1]: a luggage or spring scale. Assumption. */
+    public static final double USUAL_FORCE_ERROR = 0.02;
+
+    /** Of the movement, where nobody gave it [m]: a ruler held by hand. Assumption. */
+    public static final double USUAL_MOVED_ERROR = 0.5e-3;
+
     public Reading {
       if (!(force > 0 && moved > 0) || Double.isInfinite(force) || Double.isInfinite(moved)) {
         throw new IllegalArgumentException("a reading has a force and a movement");
@@ -51,6 +63,13 @@ public record PullTest(
       if (!(forceError >= 0 && movedError > 0)) {
         throw new IllegalArgumentException("a reading has an error");
       }
+      extras = Extras.copyOf(extras);
+    }
+
+    /** A reading of which nothing more is said. */
+    public Reading(
+        double force, double moved, double baseMoved, double forceError, double movedError) {
+      this(force, moved, baseMoved, forceError, movedError, Map.of());
     }
   }
 

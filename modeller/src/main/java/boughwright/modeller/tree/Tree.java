@@ -36,10 +36,12 @@ public record Tree(
     OptionalDouble caliperError,
     Condition condition,
     List<PullTest> pullTests) {
+  /** Caliper error where nobody gave it [m]. Common practice, no source. */
+  public static final double USUAL_CALIPER_ERROR = 0.3e-3;
 
   /**
    * @throws IllegalArgumentException with the first finding, if the segments are no tree ({@link
-   *     TreeRules})
+   *     TreeRules}) or a pull test does not fit it ({@link PullTestRules})
    */
   public Tree {
     Objects.requireNonNull(name, "name");
@@ -56,6 +58,7 @@ public record Tree(
     Objects.requireNonNull(condition, "condition");
     pullTests = List.copyOf(pullTests);
     TreeRules.requireTree(segments, wounds, bark);
+    PullTestRules.requireFitting(segments, pullTests);
   }
 
   /** A tree of which nothing more is said. */
@@ -80,6 +83,38 @@ public record Tree(
         OptionalDouble.empty(),
         Condition.UNKNOWN,
         List.of());
+  }
+
+  /** The same tree with other values known better than the species table. */
+  public Tree withOverrides(List<WoodOverride> others) {
+    return new Tree(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        others,
+        wounds,
+        caliperError,
+        condition,
+        pullTests);
+  }
+
+  /** The same tree with other pull tests. */
+  public Tree withPullTests(List<PullTest> others) {
+    return new Tree(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        caliperError,
+        condition,
+        others);
   }
 
   /** What is known better than the species table about a segment: the closest pattern wins. */

@@ -67,7 +67,21 @@ class RoundTripTest {
 
   @Test
   void unknownFields_areWarnedOfOnce_andKept() throws Exception {
-    List<String> names = List.of("colour", "rings", "note", "age", "paste", "mood", "jaw", "knot");
+    List<String> names =
+        List.of(
+            "colour",
+            "rings",
+            "note",
+            "age",
+            "paste",
+            "mood",
+            "jaw",
+            "knot",
+            "sap",
+            "look",
+            "saw",
+            "scale",
+            "waited_s");
     TreeFile read = TreeFiles.read("u", Sample.bytes("unknown-fields.tree.json"));
     assertThat(read.warnings()).extracting("kind").containsOnly("unknown-field");
     for (String name : names) {

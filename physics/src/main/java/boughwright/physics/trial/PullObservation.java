@@ -34,4 +34,9 @@ public record PullObservation(
           "an observation has a residual and noise, not " + residual + ", " + noiseVariance);
     }
   }
+
+  /** The same with another variance of the noise [1]. */
+  PullObservation withNoise(double variance) {
+    return new PullObservation(test, residual, byLnMoe, byStartReading, byEndReading, variance);
+  }
 }

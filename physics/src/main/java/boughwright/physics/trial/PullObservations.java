@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.PullResults;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
@@ -26,5 +28,20 @@ final class PullObservations {
       out.add(new PullPoint(skeleton, test, wood).observation());
     }
     return List.copyOf(out);
+  }
+
+  /**
+   * The same, with tests that do not agree believed less.
+   *
+   * @param tree the tree, with or without the results of its tests
+   * @param species values for its wood
+   * @param wood the point
+   */
+  static List<PullObservation> agreed(Tree tree, Species species, TrialWood wood) {
+    double more =
+        tree.pullTests().size() > 1
+            ? new PullUpdate(PullResults.without(tree), species).widening()
+            : 0;
+    return of(tree, wood).stream().map(one -> one.withNoise(one.noiseVariance() + more)).toList();
   }
 }

@@ -87,21 +87,47 @@ final class PullPoint {
     return List.copyOf(readings);
   }
 
-  /** The whole test as one observation. */
-  PullObservation observation() {
+  /**
+   * How much further the point would move if nothing held the tree below the limb but its trunk
+   * base, as a part of the movement predicted; 0 where the readings count that already [1].
+   */
+  double turningOfBase() {
+    if (PulledBranch.baseMoves(test)) {
+      return 0;
+    }
+    double force = test.readings().get(0).force();
+    double held = new PulledBranch(skeleton, test, wood, false).under(force).moved();
+    PulledBranch.Pulled loose = new PulledBranch(skeleton, test, wood, true).under(force);
+    return loose.holds() ? loose.movedInAll() / held - 1 : 0;
+  }
+
+  /**
+   * Variance of the residual where wood and calipers are known, for judging whether a movement may
+   * be an error of reading: such errors count against the larger of what was read and expected [1].
+   *
+   * @param lnOver ln of the movement read over the one expected [1]
+   */
+  double noiseVariance(double lnOver) {
     double moe = 0;
     for (int i = 0; i < skeleton.size(); i++) {
       moe += sums.byLnMoe[i] / sums.weight;
     }
     // movement depends on force over modulus alone, so its slope with ln force is minus that
     double force = moe * sums.forceError / sums.weight;
+    return Math.exp(2 * Math.min(0, lnOver)) / sums.weight
+        + force * force
+        + MODEL_ERROR * MODEL_ERROR;
+  }
+
+  /** The whole test as one observation. */
+  PullObservation observation() {
     return new PullObservation(
         test.id(),
         sums.residual / sums.weight,
         over(sums.byLnMoe),
         over(sums.byStart),
         over(sums.byEnd),
-        1 / sums.weight + force * force + MODEL_ERROR * MODEL_ERROR);
+        noiseVariance(0));
   }
 
   private double[] over(double[] values) {

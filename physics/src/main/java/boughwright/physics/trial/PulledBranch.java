@@ -32,7 +32,7 @@ import java.util.TreeSet;
 final class PulledBranch {
   /** A pull keeps its direction, so the pose is the lowest in energy; half a part in 1,000. */
   private static final RodOptions OPTIONS =
-      new RodOptions(RodOptions.Route.DIRECT, 5e-4, 1e-3, 1e-2, 3);
+      new RodOptions(RodOptions.Route.DIRECT, 5e-4, 1e-3, 1e-2, 3, RodOptions.Doubt.THOROUGH);
 
   private final Skeleton skeleton;
   private final Direction3 direction;
@@ -42,24 +42,38 @@ final class PulledBranch {
   private final int root;
 
   /**
+   * The tree as the readings say that it was held.
+   *
    * @param skeleton the tree
    * @param test where it is pulled
    * @param wood what is taken for true of the wood
    */
   PulledBranch(Skeleton skeleton, PullTest test, TrialWood wood) {
+    this(skeleton, test, wood, baseMoves(test));
+  }
+
+  /**
+   * The tree held at the start of the limb, or at its trunk base.
+   *
+   * @param gives whether what is below the limb gives way
+   */
+  PulledBranch(Skeleton skeleton, PullTest test, TrialWood wood, boolean gives) {
     this.skeleton = skeleton;
     direction = test.direction();
     int segment = skeleton.indexOf(test.segment());
     root = Limbs.rootOf(skeleton, segment);
     Timber timber = new Timber(new Cutting(skeleton, List.of()), wood);
-    rods = new TreeRods(timber, clamp(test));
+    rods = new TreeRods(timber, clamp(gives));
     double s = test.along() * skeleton.length(segment);
     point = rods.isHeld(segment, s) ? null : rods.place(segment, s, Vector3.ZERO);
     pointAtRest = skeleton.point(segment, test.along());
   }
 
-  private Optional<Spot> clamp(PullTest test) {
-    boolean gives = test.readings().stream().anyMatch(reading -> reading.baseMoved() != 0);
+  static boolean baseMoves(PullTest test) {
+    return test.readings().stream().anyMatch(reading -> reading.baseMoved() != 0);
+  }
+
+  private Optional<Spot> clamp(boolean gives) {
     return gives ? Optional.empty() : Optional.of(new Spot(skeleton.segment(root).id(), 0));
   }
 
@@ -94,12 +108,26 @@ final class PulledBranch {
 
     /** How far the point moved along the pull against the start of its limb [m]. */
     double moved() {
-      Vector3 moved = at(point).minus(pointAtRest);
+      Vector3 moved = fromRest();
       if (!rods.isHeld(root, 0)) {
         Vector3 base = at(rods.place(root, 0, Vector3.ZERO)).minus(skeleton.start(root));
         moved = moved.minus(base);
       }
       return moved.dot(direction.vector());
+    }
+
+    /** Part of the point's movement that goes along the pull [1]. */
+    double partAlong() {
+      return movedInAll() / fromRest().norm();
+    }
+
+    /** How far the point moved along the pull, whatever moved it [m]. */
+    double movedInAll() {
+      return fromRest().dot(direction.vector());
+    }
+
+    private Vector3 fromRest() {
+      return at(point).minus(pointAtRest);
     }
 
     private Point3 at(RodPlace place) {

@@ -5,15 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -107,29 +103,13 @@ class PullObservationsTest {
 
   @Test
   void pullAlongTheBranch_isRefused() {
-    PullTest along =
-        new PullTest(
-            "p1",
-            "b2",
-            1,
-            Direction3.of(1, 0, 0),
-            List.of(PullTrees.reading(FORCE, 0.001)),
-            Optional.empty(),
-            Map.of());
-    assertThatThrownBy(() -> observed(along)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> observed(PullTrees.along("p1")))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
   void pullWhereTheLimbIsHeld_isRefused() {
-    PullTest held =
-        new PullTest(
-            "p1",
-            "b1",
-            0,
-            Direction3.UP,
-            List.of(PullTrees.reading(FORCE, 0.001)),
-            Optional.empty(),
-            Map.of());
-    assertThatThrownBy(() -> observed(held)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> observed(PullTrees.atStart("p1")))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -39,17 +39,44 @@ final class PullTrees {
   private PullTrees() {}
 
   static Tree of(TreeWood wood, PullTest... tests) {
-    double middle = THICK + THIN;
+    double middle = (THICK + THIN) / 2;
+    return tree(
+        wood,
+        tests,
+        trunk(),
+        segment("b1", Kind.BRANCH, new Point3(LENGTH / 2, 0, HEIGHT), THICK, middle),
+        segment("b2", Kind.BRANCH, new Point3(LENGTH, 0, HEIGHT), middle, THIN));
+  }
+
+  /** The same with a branch of one segment, b1. */
+  static Tree ofOnePiece(TreeWood wood, PullTest... tests) {
+    Point3 tip = new Point3(LENGTH, 0, HEIGHT);
+    return tree(wood, tests, trunk(), segment("b1", Kind.BRANCH, tip, THICK, THIN));
+  }
+
+  /** The same on a trunk no thicker than the branch. */
+  static Tree onThinTrunk(TreeWood wood, PullTest... tests) {
+    double middle = (THICK + THIN) / 2;
+    return tree(
+        wood,
+        tests,
+        segment("t", Kind.TRUNK, new Point3(0, 0, HEIGHT), THICK, THICK),
+        segment("b1", Kind.BRANCH, new Point3(LENGTH / 2, 0, HEIGHT), THICK, middle),
+        segment("b2", Kind.BRANCH, new Point3(LENGTH, 0, HEIGHT), middle, THIN));
+  }
+
+  private static Segment trunk() {
+    return segment("t", Kind.TRUNK, new Point3(0, 0, HEIGHT), TRUNK_RADIUS, TRUNK_RADIUS);
+  }
+
+  private static Tree tree(TreeWood wood, PullTest[] tests, Segment... segments) {
     return new Tree(
         "pulled",
         wood,
         Optional.empty(),
         OptionalDouble.of(0),
         Unions.AXIS,
-        List.of(
-            segment("t", Kind.TRUNK, new Point3(0, 0, HEIGHT), TRUNK_RADIUS, TRUNK_RADIUS),
-            segment("b1", Kind.BRANCH, new Point3(LENGTH / 2, 0, HEIGHT), THICK, middle / 2),
-            segment("b2", Kind.BRANCH, new Point3(LENGTH, 0, HEIGHT), middle / 2, THIN)),
+        List.of(segments),
         List.of(),
         List.of(),
         OptionalDouble.empty(),
@@ -79,10 +106,30 @@ final class PullTrees {
         Map.of());
   }
 
-  /** A pull straight down at the tip of the branch. */
+  /** A pull straight down at the tip of the branch of two segments. */
   static PullTest down(String id, PullTest.Reading... readings) {
+    return down(id, "b2", readings);
+  }
+
+  /** A pull straight down at the end of a segment. */
+  static PullTest down(String id, String segment, PullTest.Reading... readings) {
     return new PullTest(
-        id, "b2", 1, Direction3.UP.opposite(), List.of(readings), Optional.empty(), Map.of());
+        id, segment, 1, Direction3.UP.opposite(), List.of(readings), Optional.empty(), Map.of());
+  }
+
+  /** A pull along the branch. */
+  static PullTest along(String id) {
+    return pull(id, 1, Direction3.of(1, 0, 0));
+  }
+
+  /** A pull where the branch starts. */
+  static PullTest atStart(String id) {
+    return pull(id, 0, Direction3.UP);
+  }
+
+  private static PullTest pull(String id, double along, Direction3 direction) {
+    return new PullTest(
+        id, "b1", along, direction, List.of(reading(1, 0.001)), Optional.empty(), Map.of());
   }
 
   static PullTest.Reading reading(double force, double moved) {

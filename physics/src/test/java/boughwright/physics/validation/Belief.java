@@ -15,10 +15,15 @@ import boughwright.modeller.species.Species;
  */
 record Belief(
     Species species, double moeMedian, double moeBetween, double correlation, double crackFactor) {
-  /** Within a species: Onoda et al. 2010, AusTraits; sd of ln MOE and MOR, their correlation. */
-  private static final double MOE_WITHIN = 0.23;
+  /**
+   * Within a species: coefficients of variation of modulus, modulus of rupture and crushing
+   * strength, Wood Handbook Table 5-6; correlation of ln strength with ln modulus, Onoda et al.
+   * 2010, AusTraits.
+   */
+  private static final double MOE_WITHIN = ofCoefficient(0.22);
 
-  private static final double MOR_WITHIN = 0.20;
+  private static final double MOR_WITHIN = ofCoefficient(0.16);
+  private static final double CRUSHING_WITHIN = ofCoefficient(0.18);
   private static final double WITHIN = 0.84;
 
   /** Between species: CV 0.36 and 0.38 of stiffness and strength. */
@@ -28,12 +33,16 @@ record Belief(
 
   private static final double CRACK_MODEL = 0.27;
 
-  /** 0.20 between species, 0.10 between trees, 0.11 between limbs. */
-  private static final double YIELD = Math.sqrt(0.20 * 0.20 + 0.10 * 0.10 + 0.11 * 0.11);
+  /** Yield strain between species. */
+  private static final double YIELD_BETWEEN = 0.20;
+
+  private static double ofCoefficient(double variation) {
+    return Math.sqrt(Math.log(1 + variation * variation));
+  }
 
   /** As the page says. */
   static Belief stated(Species species) {
-    return new Belief(species, 0.75, Math.sqrt(Math.log(1 + 0.36 * 0.36)), 0.76, 2.0);
+    return new Belief(species, 0.75, ofCoefficient(0.36), 0.76, 2.0);
   }
 
   double moeWithin() {
@@ -45,9 +54,13 @@ record Belief(
     return species.trueMoe() * moeMedian * Math.exp(moeBetween * between + MOE_WITHIN * within);
   }
 
-  /** Strain at which flow begins, for a standard normal [1]. */
-  double yield(double z) {
-    return species.crushing().orElseThrow() / species.trueMoe() * Math.exp(YIELD * z);
+  /** Strain at which flow begins, for standard normals of tree and limb and of its own [1]. */
+  double yield(double within, double own) {
+    double free = CRUSHING_WITHIN * Math.sqrt(1 - WITHIN * WITHIN);
+    return species.crushing().orElseThrow()
+        / species.trueMoe()
+        * Math.exp(
+            (WITHIN * CRUSHING_WITHIN - MOE_WITHIN) * within + Math.hypot(YIELD_BETWEEN, free) * own);
   }
 
   /** Standard deviation of ln strength over stiffness, between branches and clear wood. */

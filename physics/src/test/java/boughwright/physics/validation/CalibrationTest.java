@@ -73,7 +73,7 @@ class CalibrationTest {
   private static double mass(Bench bench, double times) {
     Belief belief = Belief.stated(bench.wood());
     double radius = bench.start() / 2;
-    double first = belief.moe(0, 0) * belief.yield(0) * Math.PI * Math.pow(radius, 3) / 4;
+    double first = belief.moe(0, 0) * belief.yield(0, 0) * Math.PI * Math.pow(radius, 3) / 4;
     return times * first / bench.length() / 9.80665;
   }
 

@@ -43,7 +43,7 @@ record TruthDraw(FibreLaw law, double moeMedian, double correlation, double crac
         new BentBranch(
             law,
             truth.moe(between, within),
-            truth.yield(random.nextGaussian()),
+            truth.yield(within, random.nextGaussian()),
             bench.length(),
             (bench.start() - READING * random.nextGaussian()) / 2,
             (bench.end() - READING * random.nextGaussian()) / 2);

@@ -19,6 +19,9 @@ final class Composer {
   private static final double FRAME = 24;
   private static final double FOOTER = 130;
 
+  /** Where the verdict has told the trouble already. */
+  private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
+
   private final Page page;
   private final Scene scene;
   private final Heading heading;
@@ -38,7 +41,8 @@ final class Composer {
     drawFrame();
     double top = drawHeading(margin, width);
     double bottom = page.image().getHeight() - page.u(FOOTER) - margin * 0.5;
-    Rect area = new Rect(margin, top, width, bottom - top);
+    Rect whole = new Rect(margin, top, width, bottom - top);
+    Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
     for (ViewFrame frame : frames) {
@@ -65,16 +69,34 @@ final class Composer {
     y =
         page.paragraph(
             heading.about(), new Point2D.Double(left, y - page.u(12)), Page.Style.ABOUT, two);
+    y = verdict(y, left, two);
     if (scene.trouble().isPresent()) {
       Paragraph.Room three = new Paragraph.Room(width, 3);
       y =
           page.paragraph(
-              scene.trouble().get(),
+              heading.verdict().isBlank() ? scene.trouble().get() : NOTHING_BENT,
               new Point2D.Double(left, y + page.u(6)),
               Page.Style.TROUBLE,
               three);
     }
     return y - page.u(10);
+  }
+
+  private double verdict(double top, double left, Paragraph.Room two) {
+    if (heading.verdict().isBlank()) {
+      return top;
+    }
+    double y = top + page.u(10);
+    y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    for (String words : List.of(heading.reason(), heading.change())) {
+      if (!words.isBlank()) {
+        y += page.u(3);
+        double size = page.u(Page.Style.WHY.size());
+        String whole = Sentences.fitting(words, Page.Style.WHY.weight(), size, two);
+        y = page.paragraph(whole, new Point2D.Double(left, y), Page.Style.WHY, two);
+      }
+    }
+    return y;
   }
 
   private int drawView(ViewFrame frame, SceneRenderer renderer) {
@@ -85,12 +107,20 @@ final class Composer {
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
     int missing = new MarkPainter(page, scene, frame).paint(raster);
-    double name = page.width(frame.name(), Page.Style.CAPTION);
-    double more = page.width(frame.more(), Page.Style.CAPTION_MORE);
-    double left = frame.area().centreX() - (name + page.u(12) + more) / 2;
-    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
-    page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
+    drawCaption(frame);
     return missing;
+  }
+
+  /** The name of a view and, where there is room, from where it is seen. */
+  private void drawCaption(ViewFrame frame) {
+    double name = page.width(frame.name(), Page.Style.CAPTION);
+    double more = page.u(12) + page.width(frame.more(), Page.Style.CAPTION_MORE);
+    boolean whole = name + more <= frame.area().width();
+    double left = frame.area().centreX() - (name + (whole ? more : 0)) / 2;
+    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
+    if (whole) {
+      page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
+    }
   }
 
   private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {

@@ -70,6 +70,9 @@ final class Page implements AutoCloseable {
     static final Style NAME = new Style(Lettering.Weight.STRONG, 42, Ink.TEXT, Align.LEFT);
     static final Style ABOUT = new Style(Lettering.Weight.REGULAR, 21, Ink.QUIET, Align.LEFT);
     static final Style TROUBLE = new Style(Lettering.Weight.STRONG, 21, Ink.TROUBLE, Align.LEFT);
+    static final Style VERDICT = new Style(Lettering.Weight.STRONG, 24, Ink.TEXT, Align.LEFT);
+    static final Style WHY = new Style(Lettering.Weight.REGULAR, 19, Ink.TEXT, Align.LEFT);
+    static final Style PANEL = new Style(Lettering.Weight.STRONG, 18, Ink.TEXT, Align.LEFT);
     static final Style CAPTION = new Style(Lettering.Weight.STRONG, 20, Ink.TEXT, Align.LEFT);
     static final Style CAPTION_MORE =
         new Style(Lettering.Weight.REGULAR, 20, Ink.QUIET, Align.LEFT);
