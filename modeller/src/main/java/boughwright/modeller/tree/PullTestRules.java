@@ -143,6 +143,6 @@ public final class PullTestRules {
   }
 
   private static String newtons(double force) {
-    return String.format(Locale.ROOT, "%.4g N", force);
+    return Amount.number(force) + " N";
   }
 }

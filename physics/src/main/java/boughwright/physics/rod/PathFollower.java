@@ -13,10 +13,8 @@ final class PathFollower {
   /** Largest first step [rad]; longer steps are cut before any more work is spent on them. */
   private static final double LONGEST_STEP = 0.9;
 
-  /** How far later iterations may go beyond the first: a part of it and a floor [1, rad]. */
-  private static final double MOST_CORRECTION = 0.35;
-
-  private static final double CORRECTION_FLOOR = 0.02;
+  /** How far later iterations may go beyond the first step. */
+  private static final Newton.Reach REACH = new Newton.Reach(LONGEST_STEP, 0.35, 0.02);
 
   private static final int MOST_ITERATIONS = 12;
 
@@ -102,13 +100,9 @@ final class PathFollower {
       LoadSet loads = LoadSet.blend(from, to, next);
       tried.copyFrom(state);
       LineForces pulled = new LineForces(loads.lines, lines.tension);
-      Newton.Report report =
-          solver.newton.correct(tried, pulled, loads, MOST_ITERATIONS, LONGEST_STEP);
+      Newton.Report report = solver.newton.correct(tried, pulled, loads, MOST_ITERATIONS, REACH);
       iterations += report.iterations();
-      boolean smooth =
-          report.converged()
-              && report.unstable() == 0
-              && report.laterSteps() <= MOST_CORRECTION * report.firstStep() + CORRECTION_FLOOR;
+      boolean smooth = report.converged() && report.unstable() == 0;
       if (smooth) {
         state.copyFrom(tried);
         lines = pulled;
@@ -136,7 +130,7 @@ final class PathFollower {
         return Newton.ENDS_MEET;
       }
     }
-    return report.converged() || unstable > 0
+    return report.converged() || unstable > 0 || report.reason().equals(Newton.STRAYS)
         ? "beyond this load it jumps or falls away"
         : report.reason();
   }

@@ -128,8 +128,7 @@ public final class RodSolver {
       loads = last;
       state = solver.refined(coarse.state);
       lines = new LineForces(last.lines, coarse.lines.tension);
-      Newton.Report report =
-          solver.newton.correct(state, lines, last, 12, Double.POSITIVE_INFINITY);
+      Newton.Report report = solver.newton.correct(state, lines, last, 12, Newton.Reach.ANYWHERE);
       iterations += report.iterations();
       status = status(arrival(report));
       boolean near = report.firstStep() + report.laterSteps() < 0.3;
