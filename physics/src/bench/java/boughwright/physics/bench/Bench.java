@@ -79,7 +79,7 @@ public final class Bench {
     report.line("");
   }
 
-  private void risk() throws RunnerException {
+  private void risk() throws IOException, RunnerException {
     Map<String, Times> times = Jmh.runLong(RiskBenchmark.class);
     Times draws = times.get("draws");
     Times trials = times.get("trials");
