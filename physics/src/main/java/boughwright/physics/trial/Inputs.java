@@ -87,11 +87,7 @@ final class Inputs {
     double all = tally.variance() + own;
     double drawn = tally.variance() / all;
     List<InputShare> out = new ArrayList<>();
-    out.add(
-        new InputShare(
-            "the strain at which this wood cracks",
-            own / all,
-            ""));
+    out.add(new InputShare("the strain at which this wood cracks", own / all, ""));
     out.add(
         new InputShare(
             "the stiffness of limb \"" + limbName + "\"",

@@ -34,12 +34,6 @@ public record PullAnswer(
     PullStrain strain,
     List<PullNote> notes) {
 
-  /** A pull that bends no branch much [N]. */
-  private static final double FEATHER = 0.01;
-
-  /** A pull that bends the branch mostly to the side of where it pulls [1]. */
-  private static final double LEAST_PART = 0.2;
-
   /**
    * How well the force that moves the place of the test by a given amount is known: standard
    * deviation of its logarithm. Modulus and calipers together, so it is narrower than the modulus.
@@ -86,17 +80,18 @@ public record PullAnswer(
    *     so is any modulus that a person gave for this very limb
    * @param species values for the tree's wood
    * @param testId id of the test to answer for
-   * @throws IllegalArgumentException if a test pulls where the tree is held, or along the branch
+   * @throws IllegalArgumentException if that test can tell nothing where it is ({@link
+   *     #impossible})
    */
   public static PullAnswer of(Tree tree, Species species, String testId) {
     Skeleton skeleton = new Skeleton(tree);
-    List<PullTest> all = tree.pullTests();
-    int n = all.stream().map(PullTest::id).toList().indexOf(testId);
-    PullTest test = all.get(n);
+    PullTest test =
+        tree.pullTests().stream().filter(one -> one.id().equals(testId)).findFirst().orElseThrow();
     int segment = skeleton.indexOf(test.segment());
     List<String> limb = limb(skeleton, segment);
     Tree bare = PullResults.released(PullResults.without(tree), limb);
     PullUpdate update = new PullUpdate(bare, species);
+    int n = update.indexOf(test);
     Fit fit =
         new Fit(
             update.lnSeenOverExpected(n),
@@ -109,7 +104,7 @@ public record PullAnswer(
         new PullAnswer(
             test,
             limb,
-            all.stream().filter(one -> limb.contains(one.segment())).toList(),
+            tree.pullTests().stream().filter(one -> limb.contains(one.segment())).toList(),
             update.before(segment),
             update.after(segment),
             new ForceSpread(update.forceBefore(n), update.forceAfter(n)),
@@ -129,14 +124,7 @@ public record PullAnswer(
    */
   public static Optional<String> impossible(Tree tree, Species species, PullTest test) {
     Skeleton skeleton = new Skeleton(tree);
-    PulledBranch branch = new PulledBranch(skeleton, test, TrialWood.best(skeleton, species));
-    if (branch.isHeld()) {
-      return Optional.of("that place is inside the wood its branch grows from, and cannot bend");
-    }
-    double part = branch.under(FEATHER).partAlong();
-    return part > LEAST_PART
-        ? Optional.empty()
-        : Optional.of("that pull goes along the branch, which hardly bends it");
+    return new PulledBranch(skeleton, test, TrialWood.best(skeleton, species)).whyNot();
   }
 
   private static List<String> limb(Skeleton skeleton, int segment) {

@@ -50,6 +50,7 @@ final class PullNotes {
     size();
     hardness();
     base();
+    leftOut();
     return notes;
   }
 
@@ -194,6 +195,19 @@ final class PullNotes {
                   + " and the branch is stiffer than stated",
               100 * turn / (1 + turn)),
           "Hold the trunk at the branch, or read how far the start of the branch moves too");
+    }
+  }
+
+  private void leftOut() {
+    for (PullTest test : answer.tests()) {
+      if (update.points().stream().noneMatch(point -> point.test().equals(test))) {
+        add(
+            Kind.OTHER_TEST_STANDS_OUT,
+            false,
+            text(
+                "test \"%s\" pulls where, or the way, its branch cannot bend: left out", test.id()),
+            "Correct its segment, along or direction in the file, or take it out");
+      }
     }
   }
 }

@@ -40,16 +40,16 @@ final class PullUpdate {
   private double widening;
 
   /**
-   * @param tree the tree before its tests told anything, with its tests
+   * @param tree the tree before its tests told anything, with its tests, of which those that can
+   *     tell something count
    * @param species values for its wood
-   * @throws IllegalArgumentException if a test pulls where the tree is held, or along the branch
    */
   PullUpdate(Tree tree, Species species) {
     skeleton = new Skeleton(tree);
     unknowns = new PullUnknowns(skeleton, species);
-    tests = tree.pullTests();
-    apart = new double[tests.size()];
     z = new double[unknowns.size()];
+    tests = PullObservations.telling(skeleton, unknowns.at(z));
+    apart = new double[tests.size()];
     look();
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] next = all().means(unknowns.size());
@@ -132,6 +132,19 @@ final class PullUpdate {
         IntStream.of(kept).mapToObj(n -> rows[n]).toArray(double[][]::new),
         IntStream.of(kept).mapToDouble(n -> seen[n]).toArray(),
         IntStream.of(kept).mapToDouble(n -> noise[n] + extra).toArray());
+  }
+
+  /**
+   * Which of the tests that count one is.
+   *
+   * @throws IllegalArgumentException if it can tell nothing where it is
+   */
+  int indexOf(PullTest test) {
+    int n = tests.indexOf(test);
+    if (n < 0) {
+      throw new IllegalArgumentException("pull test " + test.id() + " can tell nothing");
+    }
+    return n;
   }
 
   /** Variance that every test's noise is raised by, because the tests do not agree [1]. */

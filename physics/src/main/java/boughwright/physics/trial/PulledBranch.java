@@ -34,6 +34,12 @@ final class PulledBranch {
   private static final RodOptions OPTIONS =
       new RodOptions(RodOptions.Route.DIRECT, 5e-4, 1e-3, 1e-2, 3);
 
+  /** A pull that bends no branch much [N]. */
+  private static final double FEATHER = 0.01;
+
+  /** A pull that bends the branch mostly to the side of where it pulls [1]. */
+  private static final double LEAST_PART = 0.2;
+
   private final Skeleton skeleton;
   private final Direction3 direction;
   private final TreeRods rods;
@@ -80,6 +86,16 @@ final class PulledBranch {
   /** True if the point is part of what is held, so that no pull moves it. */
   boolean isHeld() {
     return point == null;
+  }
+
+  /** Why no pull there can tell anything, in words; empty if it can. */
+  Optional<String> whyNot() {
+    if (isHeld()) {
+      return Optional.of("that place is inside the wood its branch grows from, and cannot bend");
+    }
+    return under(FEATHER).partAlong() > LEAST_PART
+        ? Optional.empty()
+        : Optional.of("that pull goes along the branch, which hardly bends it");
   }
 
   /**
