@@ -95,7 +95,7 @@ public record PullAnswer(
     Fit fit =
         new Fit(
             update.lnSeenOverExpected(n),
-            update.spreadBefore(n),
+            update.expectedSpread(n),
             update.lnSeenOverOthers(n),
             update.apart(n),
             PullNotes.loadsApart(update.points().get(n)));
@@ -125,6 +125,12 @@ public record PullAnswer(
   public static Optional<String> impossible(Tree tree, Species species, PullTest test) {
     Skeleton skeleton = new Skeleton(tree);
     return new PulledBranch(skeleton, test, TrialWood.best(skeleton, species)).whyNot();
+  }
+
+  /** Ids of the segments of the limb that a segment is part of, in file order. */
+  public static List<String> limb(Tree tree, String segment) {
+    Skeleton skeleton = new Skeleton(tree);
+    return limb(skeleton, skeleton.indexOf(segment));
   }
 
   private static List<String> limb(Skeleton skeleton, int segment) {

@@ -37,6 +37,8 @@ final class PullUpdate {
   private double[] seen;
   private double[] noise;
   private final double[] apart;
+  private final double[] overExpected;
+  private final double[] expectedSpread;
   private double widening;
 
   /**
@@ -50,7 +52,10 @@ final class PullUpdate {
     z = new double[unknowns.size()];
     tests = PullObservations.telling(skeleton, unknowns.at(z));
     apart = new double[tests.size()];
+    overExpected = new double[tests.size()];
+    expectedSpread = new double[tests.size()];
     look();
+    expect();
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] next = all().means(unknowns.size());
       double length = stepTo(next);
@@ -60,6 +65,15 @@ final class PullUpdate {
       look();
     }
     widen();
+  }
+
+  /** Holds every test against what is believed before any of them. */
+  private void expect() {
+    for (int n = 0; n < tests.size(); n++) {
+      overExpected[n] = seen[n];
+      double own = points.get(n).noiseVariance(seen[n]);
+      expectedSpread[n] = Math.sqrt(PullUnknowns.sum(rows[n], rows[n]) + own);
+    }
   }
 
   /** Goes towards a point, and tells how far it was in the unknown that moved most. */
@@ -154,13 +168,12 @@ final class PullUpdate {
 
   /** ln of the movement seen over the one expected before any test [1]. */
   double lnSeenOverExpected(int n) {
-    return seen[n];
+    return overExpected[n];
   }
 
   /** Standard deviation of ln of the movement expected before any test [1]. */
-  double spreadBefore(int n) {
-    double own = points.get(n).noiseVariance(seen[n]);
-    return Math.sqrt(PullUnknowns.sum(rows[n], rows[n]) + own);
+  double expectedSpread(int n) {
+    return expectedSpread[n];
   }
 
   /**
