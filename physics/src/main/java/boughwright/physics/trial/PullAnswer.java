@@ -6,6 +6,8 @@ import boughwright.modeller.tree.PullResults;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,23 +49,25 @@ public record PullAnswer(
    * How a test fits.
    *
    * @param lnOverExpected ln of the movement seen over the one expected before any test [1]
-   * @param expectedSpread standard deviation of ln of that expected movement [1]
-   * @param lnOverOthers ln of the movement seen over the one that the other tests lead to expect;
-   *     over the one expected before any test where there is no other [1]
-   * @param apart how far it lies from the other tests, in standard deviations; 0 where there is no
-   *     other [1]
+   * @param expected how it lies to what was believed of the wood before any test
+   * @param others how it lies to what the other tests of the tree lead to expect; empty where there
+   *     is no other
    * @param loadsApart how much more the second load moved it than the first leads to expect, in
    *     standard deviations; 0 where there is none [1]
    */
   public record Fit(
-      double lnOverExpected,
-      double expectedSpread,
-      double lnOverOthers,
-      double apart,
-      double loadsApart) {
-    /** How far the test lies from what was expected, in standard deviations [1]. */
-    public double fromExpected() {
-      return lnOverExpected / expectedSpread;
+      double lnOverExpected, Misfit expected, Optional<Misfit> others, double loadsApart) {}
+
+  /**
+   * How a test lies to something else.
+   *
+   * @param lnSofter ln of the factor by which the wood would be softer for this test alone [1]
+   * @param spread standard deviation of that, if nothing is wrong [1]
+   */
+  public record Misfit(double lnSofter, double spread) {
+    /** How many standard deviations that is [1]. */
+    public double deviations() {
+      return lnSofter / spread;
     }
   }
 
@@ -95,9 +99,8 @@ public record PullAnswer(
     Fit fit =
         new Fit(
             update.lnSeenOverExpected(n),
-            update.expectedSpread(n),
-            update.lnSeenOverOthers(n),
-            update.apart(n),
+            update.misfitToBelief(n),
+            update.misfitToOthers(n),
             PullNotes.loadsApart(update.points().get(n)));
     PullStrain strain = PullStrain.of(new Skeleton(bare), species, update, n);
     PullAnswer plain =
@@ -147,6 +150,11 @@ public record PullAnswer(
 
   /** What is to be written for the limb. */
   public PullResults.Result result() {
-    return new PullResults.Result(limb, after.median(), after.variation(), tests);
+    return new PullResults.Result(limb, shown(after.median()), shown(after.variation()), tests);
+  }
+
+  /** More digits than a test tells, few enough to be read. */
+  private static double shown(double value) {
+    return new BigDecimal(value).round(new MathContext(4)).doubleValue();
   }
 }

@@ -63,7 +63,7 @@ final class PullNotes {
   }
 
   private void expected() {
-    double far = Math.abs(answer.fit().fromExpected());
+    double far = Math.abs(answer.fit().expected().deviations());
     if (far > PullUpdate.OUTLIER) {
       double ratio = Math.exp(Math.abs(answer.fit().lnOverExpected()));
       String words =
@@ -84,7 +84,7 @@ final class PullNotes {
   }
 
   private void others() {
-    double own = Math.abs(answer.fit().apart());
+    double own = Math.abs(update.apart(n));
     int worst = 0;
     for (int k = 0; k < update.points().size(); k++) {
       worst = Math.abs(update.apart(k)) > Math.abs(update.apart(worst)) ? k : worst;
@@ -93,7 +93,7 @@ final class PullNotes {
     // of two tests that disagree neither stands out: the new one is asked about
     boolean isThis = own > PullUpdate.OUTLIER && (worst == n || update.points().size() == 2);
     if (isThis) {
-      double ratio = Math.exp(answer.fit().lnOverOthers());
+      double ratio = Math.exp(answer.fit().others().orElseThrow().lnSofter());
       add(
           Kind.NOT_LIKE_THE_OTHERS,
           true,

@@ -6,6 +6,7 @@ import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BisectionSolver;
 
@@ -38,7 +39,6 @@ final class PullUpdate {
   private double[] noise;
   private final double[] apart;
   private final double[] overExpected;
-  private final double[] expectedSpread;
   private double widening;
 
   /**
@@ -53,9 +53,8 @@ final class PullUpdate {
     tests = PullObservations.telling(skeleton, unknowns.at(z));
     apart = new double[tests.size()];
     overExpected = new double[tests.size()];
-    expectedSpread = new double[tests.size()];
     look();
-    expect();
+    System.arraycopy(seen, 0, overExpected, 0, seen.length);
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] next = all().means(unknowns.size());
       double length = stepTo(next);
@@ -65,15 +64,6 @@ final class PullUpdate {
       look();
     }
     widen();
-  }
-
-  /** Holds every test against what is believed before any of them. */
-  private void expect() {
-    for (int n = 0; n < tests.size(); n++) {
-      overExpected[n] = seen[n];
-      double own = points.get(n).noiseVariance(seen[n]);
-      expectedSpread[n] = Math.sqrt(PullUnknowns.sum(rows[n], rows[n]) + own);
-    }
   }
 
   /** Goes towards a point, and tells how far it was in the unknown that moved most. */
@@ -130,10 +120,17 @@ final class PullUpdate {
   }
 
   private double againstOthers(int n, double extra) {
-    NormalUpdate others = without(n, extra);
+    return misfit(n, without(n, extra), extra).deviations();
+  }
+
+  private PullAnswer.Misfit misfit(int n, NormalUpdate others, double extra) {
+    double slope = 0;
+    for (double one : points.get(n).observation().byLnMoe()) {
+      slope -= one;
+    }
     double over = seen[n] - others.mean(rows[n]);
-    double own = points.get(n).noiseVariance(over);
-    return over / Math.sqrt(others.variance(rows[n]) + own + extra);
+    double own = points.get(n).noiseVariance(over) + extra;
+    return new PullAnswer.Misfit(over / slope, Math.sqrt(others.variance(rows[n]) + own) / slope);
   }
 
   private NormalUpdate all() {
@@ -171,22 +168,19 @@ final class PullUpdate {
     return overExpected[n];
   }
 
-  /** Standard deviation of ln of the movement expected before any test [1]. */
-  double expectedSpread(int n) {
-    return expectedSpread[n];
+  /** How a test lies to what was believed before any test. */
+  PullAnswer.Misfit misfitToBelief(int n) {
+    return misfit(n, new NormalUpdate(new double[0][], new double[0], new double[0]), 0);
   }
 
-  /**
-   * How far a test lies from what the other tests lead to expect, in standard deviations; 0 where
-   * there is no other [1].
-   */
+  /** How a test lies to what the other tests lead to expect; empty where there is no other. */
+  Optional<PullAnswer.Misfit> misfitToOthers(int n) {
+    return tests.size() > 1 ? Optional.of(misfit(n, without(n, 0), 0)) : Optional.empty();
+  }
+
+  /** How far a test lies from the others, in standard deviations; 0 where there is no other [1]. */
   double apart(int n) {
     return apart[n];
-  }
-
-  /** ln of the movement seen over the one that the other tests lead to expect [1]. */
-  double lnSeenOverOthers(int n) {
-    return seen[n] - without(n, 0).mean(rows[n]);
   }
 
   /** The tests at the most likely point. */

@@ -55,10 +55,11 @@ final class PullTestCheck {
         .ifPresent(
             why ->
                 faults.add(
-                    "--direction",
-                    "bends-nothing",
+                    VERB,
+                    "tells-nothing",
                     why,
-                    "Pull square to the branch and near its end, and give --along and --direction"));
+                    "Pull square to the branch and near its end; check --along, --direction and the"
+                        + " units"));
     List<WoodOverride> byHand = PullResults.byHand(tree, PullAnswer.limb(tree, test.segment()));
     if (!replace) {
       byHand.forEach(one -> faults.add(VERB, "by-hand", found(one), remedy(one)));
@@ -115,14 +116,13 @@ final class PullTestCheck {
   }
 
   private Optional<String> units(PullAnswer answer, PullNote note) {
-    PullAnswer.Fit fit = answer.fit();
-    String words =
+    Optional<PullAnswer.Misfit> misfit =
         switch (note.kind()) {
-          case NOT_EXPECTED -> PullUnits.fitting(given, fit.lnOverExpected(), fit.expectedSpread());
-          case NOT_LIKE_THE_OTHERS ->
-              PullUnits.fitting(given, fit.lnOverOthers(), fit.lnOverOthers() / fit.apart());
-          default -> "";
+          case NOT_EXPECTED -> Optional.of(answer.fit().expected());
+          case NOT_LIKE_THE_OTHERS -> answer.fit().others();
+          default -> Optional.empty();
         };
+    String words = misfit.map(one -> PullUnits.fitting(given, one)).orElse("");
     return words.isEmpty() ? Optional.empty() : Optional.of(words);
   }
 

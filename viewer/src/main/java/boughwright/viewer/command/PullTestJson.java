@@ -81,11 +81,13 @@ final class PullTestJson {
     PullAnswer.Fit fit = pull.fit();
     ObjectNode node = JsonAnswer.object();
     node.put("moved_over_expected", number(Math.exp(fit.lnOverExpected())));
-    node.put("deviations_from_expected", number(fit.fromExpected()));
-    if (fit.apart() != 0) {
-      node.put("moved_over_other_tests", number(Math.exp(fit.lnOverOthers())));
-      node.put("deviations_from_other_tests", number(fit.apart()));
-    }
+    node.put("deviations_from_expected", number(fit.expected().deviations()));
+    fit.others()
+        .ifPresent(
+            others -> {
+              node.put("softer_than_other_tests", number(Math.exp(others.lnSofter())));
+              node.put("deviations_from_other_tests", number(others.deviations()));
+            });
     if (pull.test().readings().size() > 1) {
       node.put("deviations_of_second_load", number(fit.loadsApart()));
     }

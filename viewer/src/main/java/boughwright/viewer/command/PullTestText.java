@@ -121,15 +121,16 @@ final class PullTestText {
         "The point moved "
             + Shown.fixed(Math.exp(fit.lnOverExpected()), 2)
             + " times as far as expected of such wood; nine in ten lie within a factor of "
-            + Shown.fixed(Math.exp(NINE_IN_TEN * fit.expectedSpread()), 1)
+            + Shown.fixed(Math.exp(NINE_IN_TEN * fit.expected().spread()), 1)
             + ".");
-    if (fit.apart() != 0) {
-      page.point(
-          "It moved "
-              + Shown.fixed(Math.exp(fit.lnOverOthers()), 2)
-              + " times as far as the other tests of this tree lead to expect, "
-              + apart(fit.apart()));
-    }
+    fit.others()
+        .ifPresent(
+            others ->
+                page.point(
+                    "It makes the wood "
+                        + Shown.fixed(Math.exp(others.lnSofter()), 2)
+                        + " times as soft as the other tests of this tree lead to expect: "
+                        + apart(others.deviations())));
     page.point(
         pull.test().readings().size() > 1
             ? "The second load against the first: " + apart(fit.loadsApart())
@@ -154,8 +155,8 @@ final class PullTestText {
   private static String apart(double deviations) {
     double far = Math.abs(deviations);
     return far > 2.6
-        ? "which does not agree."
-        : far > NINE_IN_TEN ? "which agrees only roughly." : "they agree.";
+        ? "they do not agree."
+        : far > NINE_IN_TEN ? "they agree only roughly." : "they agree.";
   }
 
   private void plans() {

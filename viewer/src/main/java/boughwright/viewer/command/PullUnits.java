@@ -3,6 +3,7 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.units.ForceUnit;
+import boughwright.physics.trial.PullAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,16 +33,19 @@ final class PullUnits {
    * Slips that explain a test, the best first, in words for a remedy; empty if none does.
    *
    * @param given the test as it was given
-   * @param lnOver ln of the movement seen over the one expected [1]
-   * @param spread standard deviation of that [1]
+   * @param misfit how it does not fit
    */
-  static String fitting(PullTestReading.Given given, double lnOver, double spread) {
+  static String fitting(PullTestReading.Given given, PullAnswer.Misfit misfit) {
     return slips(given).stream()
-        .filter(slip -> Math.abs(lnOver - Math.log(slip.factor)) < NEAR * spread)
-        .sorted(Comparator.comparingDouble(slip -> Math.abs(lnOver - Math.log(slip.factor))))
+        .filter(slip -> off(slip, misfit) < NEAR * misfit.spread())
+        .sorted(Comparator.comparingDouble(slip -> off(slip, misfit)))
         .limit(MOST)
         .map(Slip::words)
         .collect(Collectors.joining("; "));
+  }
+
+  private static double off(Slip slip, PullAnswer.Misfit misfit) {
+    return Math.abs(misfit.lnSofter() - Math.log(slip.factor));
   }
 
   private static List<Slip> slips(PullTestReading.Given given) {
