@@ -63,12 +63,20 @@ public final class Bench {
   }
 
   private void hornbeam() throws IOException, RunnerException {
-    report.line("| hornbeam | trial |");
-    report.line("|---|---|");
+    report.line("| hornbeam | trial, real wood | trial, elastic wood | × |");
+    report.line("|---|---|---|---|");
     for (String plan : new String[] {"a", "b"}) {
-      Times times = Jmh.run(HornbeamBenchmark.class, Map.of("plan", plan), 500).get("trial");
-      report.line("| plan %s | %s |", plan, times.text());
+      Times real = hornbeam(plan, "fibre");
+      Times elastic = hornbeam(plan, "elastic");
+      report.line(
+          "| plan %s | %s | %s | %.2f |",
+          plan, real.text(), elastic.text(), real.median() / elastic.median());
     }
     report.line("");
+  }
+
+  private static Times hornbeam(String plan, String response) throws RunnerException {
+    Map<String, String> parameters = Map.of("plan", plan, "response", response);
+    return Jmh.run(HornbeamBenchmark.class, parameters, 500).get("trial");
   }
 }

@@ -10,6 +10,8 @@ package boughwright.physics.rod;
 final class Newton {
   static final String ENDS_MEET = "a line has no length left: its two ends have come together";
 
+  static final String STRAYS = "the iteration strays from where its first step pointed";
+
   /** Turns smaller than this end the iteration; the next would be its square [rad]. */
   private static final double SETTLED = 1e-6;
 
@@ -87,6 +89,21 @@ final class Newton {
       int worst,
       String reason) {}
 
+  /**
+   * How far an iteration may go before it is given up.
+   *
+   * @param first longest first step [rad]
+   * @param part how far all later steps may go in sum, as a part of the first [1]
+   * @param floor and this much more [rad]
+   */
+  record Reach(double first, double part, double floor) {
+    static final Reach ANYWHERE = new Reach(Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY);
+
+    double later(double firstStep) {
+      return part * firstStep + floor;
+    }
+  }
+
   private static final class Log {
     int iterations;
     int unstable;
@@ -141,9 +158,9 @@ final class Newton {
    * @param lines lines with the tensions to start from, written over
    * @param loads the loads
    * @param most most iterations
-   * @param longestFirst a first step longer than this ends it at once [rad]
+   * @param reach how far it may go
    */
-  Report correct(RodState state, LineForces lines, LoadSet loads, int most, double longestFirst) {
+  Report correct(RodState state, LineForces lines, LoadSet loads, int most, Reach reach) {
     Log log = new Log();
     lines.lay(state);
     while (log.iterations < most) {
@@ -164,8 +181,11 @@ final class Newton {
       if (!Double.isFinite(size)) {
         return log.end("a step has no size");
       }
-      if (log.moves == 1 && size > longestFirst) {
+      if (log.moves == 1 && size > reach.first()) {
         return log.end("the step is too long");
+      }
+      if (log.later > reach.later(log.first)) {
+        return log.end(STRAYS);
       }
       double part = Math.min(1, LONGEST_STEP / size);
       if (part < 1) {

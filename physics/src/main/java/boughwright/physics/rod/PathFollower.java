@@ -13,13 +13,8 @@ final class PathFollower {
   /** Largest first step [rad]; longer steps are cut before any more work is spent on them. */
   private static final double LONGEST_STEP = 0.9;
 
-  /** How far later iterations may go beyond the first: a part of it and a floor [1, rad]. */
-  private static final double MOST_CORRECTION = 0.35;
-
-  private static final double CORRECTION_FLOOR = 0.02;
-
-  /** The part of the load below which a step counts as none. */
-  private static final double SHORTEST = 1e-4;
+  /** How far later iterations may go beyond the first step. */
+  private static final Newton.Reach REACH = new Newton.Reach(LONGEST_STEP, 0.35, 0.02);
 
   private static final int MOST_ITERATIONS = 12;
 
@@ -29,13 +24,20 @@ final class PathFollower {
   private static final double NO_LENGTH = 0.02;
 
   private final MeshSolver solver;
+  private final double shortest;
   final RodState state;
   private LineForces lines;
   private LoadSet held;
   private final RodState tried;
 
-  PathFollower(MeshSolver solver) {
+  /**
+   * From the rest shape of a mesh.
+   *
+   * @param shortest the part of the load below which a step counts as none [1]
+   */
+  PathFollower(MeshSolver solver, double shortest) {
     this.solver = solver;
+    this.shortest = shortest;
     state = new RodState(solver.mesh);
     state.copyFrom(solver.rest);
     tried = new RodState(solver.mesh);
@@ -98,13 +100,9 @@ final class PathFollower {
       LoadSet loads = LoadSet.blend(from, to, next);
       tried.copyFrom(state);
       LineForces pulled = new LineForces(loads.lines, lines.tension);
-      Newton.Report report =
-          solver.newton.correct(tried, pulled, loads, MOST_ITERATIONS, LONGEST_STEP);
+      Newton.Report report = solver.newton.correct(tried, pulled, loads, MOST_ITERATIONS, REACH);
       iterations += report.iterations();
-      boolean smooth =
-          report.converged()
-              && report.unstable() == 0
-              && report.laterSteps() <= MOST_CORRECTION * report.firstStep() + CORRECTION_FLOOR;
+      boolean smooth = report.converged() && report.unstable() == 0;
       if (smooth) {
         state.copyFrom(tried);
         lines = pulled;
@@ -116,7 +114,7 @@ final class PathFollower {
       unstable = Math.max(0, report.converged() ? report.unstable() : report.unstableOnTheWay());
       boolean tooLong = report.firstStep() > LONGEST_STEP && report.unstableOnTheWay() == 0;
       step *= tooLong ? Math.min(0.5, 0.8 * LONGEST_STEP / report.firstStep()) : 0.5;
-      if (step < SHORTEST) {
+      if (step < shortest) {
         return new Arrival(
             false, stage, part, iterations, unstable, report.worst(), reason(report, unstable));
       }
@@ -132,7 +130,7 @@ final class PathFollower {
         return Newton.ENDS_MEET;
       }
     }
-    return report.converged() || unstable > 0
+    return report.converged() || unstable > 0 || report.reason().equals(Newton.STRAYS)
         ? "beyond this load it jumps or falls away"
         : report.reason();
   }

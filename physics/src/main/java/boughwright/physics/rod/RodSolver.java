@@ -11,9 +11,6 @@ import java.util.List;
  * reports the change as its error.
  */
 public final class RodSolver {
-  /** So many meshes in a row must fail before a pose is said not to hold. */
-  private static final int CONFIRMED = 3;
-
   private static final String OVERLOADED =
       "a section would have to carry more than it can in any bend";
 
@@ -34,12 +31,14 @@ public final class RodSolver {
   public static RodSolution solve(RodModel model, List<RodLoads> stages, RodOptions options) {
     MeshBuilder builder = new MeshBuilder(model, stages);
     Level level = new Level(new MeshSolver(builder.build(1), stages));
-    level.follow(options.route());
+    level.follow(options);
     RodSolution.Error error = RodSolution.Error.UNKNOWN;
     int failures = level.holds() ? 0 : 1;
-    for (int halving = 1; halving <= options.mostHalvings(); halving++) {
+    for (int halving = 1;
+        halving <= options.mostHalvings() && failures < options.doubt().meshes;
+        halving++) {
       Level finer = new Level(new MeshSolver(builder.build(1 << halving), stages));
-      finer.refine(level, options.route());
+      finer.refine(level, options);
       failures = finer.holds() ? 0 : failures + 1;
       boolean comparable = level.holds() && finer.holds();
       error =
@@ -47,7 +46,7 @@ public final class RodSolver {
               ? MeshDifference.between(level.pose(), finer.pose(), level.lines, finer.lines)
               : RodSolution.Error.UNKNOWN;
       level = finer;
-      if (failures == CONFIRMED || isEnough(error, options, builder.longestPath())) {
+      if (isEnough(error, options, builder.longestPath())) {
         break;
       }
     }
@@ -81,13 +80,13 @@ public final class RodSolver {
       return new RodPose(solver, state, lines, loads);
     }
 
-    void follow(RodOptions.Route route) {
+    void follow(RodOptions options) {
       boolean byLength = solver.initial.lines.stream().anyMatch(LoadSet.MeshLine::byLength);
-      if (route == RodOptions.Route.DIRECT && !byLength) {
+      if (options.route() == RodOptions.Route.DIRECT && !byLength) {
         descend();
         return;
       }
-      PathFollower follower = new PathFollower(solver);
+      PathFollower follower = new PathFollower(solver, options.doubt().shortestStep);
       PathFollower.Arrival arrival = follower.run();
       iterations += arrival.iterations();
       state = follower.state;
@@ -119,23 +118,22 @@ public final class RodSolver {
     }
 
     /** Starts from the answer on a coarser mesh; follows the loads again if that does not hold. */
-    void refine(Level coarse, RodOptions.Route route) {
+    void refine(Level coarse, RodOptions options) {
       iterations = coarse.iterations;
       if (!coarse.holds()) {
-        follow(route);
+        follow(options);
         return;
       }
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
       loads = last;
       state = solver.refined(coarse.state);
       lines = new LineForces(last.lines, coarse.lines.tension);
-      Newton.Report report =
-          solver.newton.correct(state, lines, last, 12, Double.POSITIVE_INFINITY);
+      Newton.Report report = solver.newton.correct(state, lines, last, 12, Newton.Reach.ANYWHERE);
       iterations += report.iterations();
       status = status(arrival(report));
       boolean near = report.firstStep() + report.laterSteps() < 0.3;
       if (!report.converged() || report.unstable() != 0 || !near) {
-        follow(route);
+        follow(options);
       }
     }
 

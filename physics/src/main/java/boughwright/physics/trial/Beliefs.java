@@ -199,9 +199,10 @@ final class Beliefs {
   }
 
   private double yieldDeviation(double[] shared, double[] own, int i) {
+    int limb = limbs.of(i);
     return prior.yieldOfSpecies() * shared[YIELD_OF_SPECIES]
-        + WoodPrior.YIELD_OF_TREE * shared[YIELD_OF_TREE]
-        + WoodPrior.YIELD_OF_LIMB * own[limbs.count() + limbs.of(i)];
+        + WoodPrior.yieldWithin(shared[MOE_OF_TREE], shared[YIELD_OF_TREE])
+        + WoodPrior.yieldWithin(own[limb], own[limbs.count() + limb]);
   }
 
   /** Change of ln (limit over modulus) of each limb that goes with the moduli drawn. */

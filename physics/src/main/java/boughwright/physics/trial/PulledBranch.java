@@ -33,7 +33,7 @@ import java.util.TreeSet;
 final class PulledBranch {
   /** A pull keeps its direction, so the pose is the lowest in energy; half a part in 1,000. */
   private static final RodOptions OPTIONS =
-      new RodOptions(RodOptions.Route.DIRECT, 5e-4, 1e-3, 1e-2, 3);
+      new RodOptions(RodOptions.Route.DIRECT, 5e-4, 1e-3, 1e-2, 3, RodOptions.Doubt.THOROUGH);
 
   /** A pull that bends no branch much [N]. */
   private static final double FEATHER = 0.01;

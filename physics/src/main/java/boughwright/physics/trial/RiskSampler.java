@@ -58,7 +58,8 @@ final class RiskSampler {
             Math.max(POSITION_ERROR, usual.positionError()),
             Math.max(STRAIN_ERROR, usual.tensionError()),
             Math.max(STRAIN_ERROR, usual.strainError()),
-            usual.mostHalvings());
+            usual.mostHalvings(),
+            RodOptions.Doubt.QUICK);
     perGroup = (int) Math.max(1, Math.round(Math.sqrt(options.samples()) / 2));
     groups = (options.samples() + perGroup - 1) / perGroup;
     guesses = hypercube();

@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Rotation;
+import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Cutting;
+import boughwright.modeller.tree.Features;
+import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.SectionLine;
+import boughwright.physics.wood.SectionShape;
 import boughwright.physics.wood.SegmentWood;
 import boughwright.physics.wood.WoodLine;
 
@@ -67,10 +72,50 @@ final class Timber {
     return barkRadius(i, s) - misread / 2 - bark;
   }
 
-  /** Sections of a piece of a segment, from one end to the other in either direction. */
-  WoodLine sections(int i, double from, double to) {
+  /**
+   * Sections of a piece of a segment, from one end to the other in either direction.
+   *
+   * @param i segment index
+   * @param from where the sections start [m]
+   * @param to where they end [m]
+   * @param frame section frame at rest, into the tree frame
+   */
+  WoodLine sections(int i, double from, double to, Rotation frame) {
     SectionLine.RadiusTaper taper =
         new SectionLine.RadiusTaper(woodRadius(i, from), woodRadius(i, to), Math.abs(to - from));
-    return WoodLine.round(wood(i), taper);
+    Features features = skeleton.segment(i).features();
+    if (features.isWhole()) {
+      return WoodLine.round(wood(i), taper);
+    }
+    SectionShape.Face dead =
+        features
+            .deadFace()
+            .map(
+                face ->
+                    new SectionShape.Face(
+                        angle(i, face.round(), frame), face.width(), face.depth()))
+            .orElse(SectionShape.Face.NONE);
+    SectionShape.Groove slot =
+        features
+            .slot()
+            .map(
+                cut ->
+                    new SectionShape.Groove(angle(i, cut.round(), frame), cut.width(), cut.depth()))
+            .orElse(SectionShape.Groove.NONE);
+    double hollow = features.hollow().orElse(0) / 2;
+    return WoodLine.shaped(
+        wood(i),
+        s -> {
+          double radius = taper.at(s);
+          double most = (1 - SectionShape.THINNEST) * radius;
+          return new SectionShape(radius, Math.min(hollow, most), dead, slot);
+        });
+  }
+
+  /** A place round a segment as the angle from section axis 1 to axis 2 [rad]. */
+  private double angle(int i, double round, Rotation frame) {
+    Vector3 there = RoundAngle.direction(skeleton.direction(i), round).vector();
+    Vector3 across = frame.inverse().turn(there);
+    return Math.atan2(across.y(), across.x());
   }
 }

@@ -128,7 +128,8 @@ final class TreeRods {
     spanStartingAt[body] = spans.size();
     runsOfSegment.get(piece.segment()).add(spans.size());
     runs.add(run);
-    sections.add(timber.sections(piece.segment(), run.startOnSegment(), run.endOnSegment()));
+    sections.add(
+        timber.sections(piece.segment(), run.startOnSegment(), run.endOnSegment(), run.frame()));
     spans.add(
         new RodSpan(
             parent,

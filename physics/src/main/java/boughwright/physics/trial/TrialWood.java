@@ -9,7 +9,7 @@ import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.WoodOverride;
 import boughwright.physics.wood.BranchStiffness;
 import boughwright.physics.wood.SegmentWood;
-import boughwright.physics.wood.WoodLimits;
+import boughwright.physics.wood.WoodPrior;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +55,6 @@ record TrialWood(List<SegmentWood> segments, double[] startReading, double[] end
                     : Response.FIBRE);
     return response == Response.ELASTIC
         ? Double.POSITIVE_INFINITY
-        : WoodLimits.of(species).crushingStrain().orElse(WoodLimits.USUAL_CRUSHING_STRAIN);
+        : WoodPrior.of(species).yieldStrain();
   }
 }

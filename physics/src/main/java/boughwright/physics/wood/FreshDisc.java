@@ -18,7 +18,12 @@ final class FreshDisc implements WoodSection {
 
   private final double yieldStrain;
 
+  private final SegmentWood wood;
+  private final double radius;
+
   FreshDisc(SegmentWood wood, double radius) {
+    this.wood = wood;
+    this.radius = radius;
     double squared = radius * radius;
     double quarter = Math.PI / 4 * squared * squared;
     bending = wood.moe() * quarter;
@@ -82,5 +87,15 @@ final class FreshDisc implements WoodSection {
     double x = Math.sqrt(e1 * e1 + e2 * e2) / yield;
     double tension = BentDisc.tension(x);
     return new FibreStrains(yieldStrain * tension, yieldStrain * (2 * x - tension));
+  }
+
+  @Override
+  public WoodSection after(double e1, double e2) {
+    if (e1 * e1 + e2 * e2 <= yield * yield) {
+      return this;
+    }
+    FibreSection fibres = new FibreSection(wood, SectionShape.disc(radius));
+    BentBeforeDisc.Ends ends = new BentBeforeDisc.Ends(torsion, BentDisc.FARTHEST * yield);
+    return new BentBeforeDisc(this, fibres, fibres.after(e1, e2), ends);
   }
 }

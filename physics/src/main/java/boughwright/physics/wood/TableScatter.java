@@ -21,6 +21,10 @@ final class TableScatter {
   /** Of crushing strength over modulus [1]. */
   static final double CRUSHING = spread(species -> over(species.crushing(), species));
 
+  /** Of tension strength across the grain over modulus [1]. */
+  static final double ACROSS = spread(species -> over(species.tensionPerp(), species));
+
+  static final double MEDIAN_ACROSS = median(species -> over(species.tensionPerp(), species));
   static final double MEDIAN_RUPTURE = median(species -> over(species.mor(), species));
   static final double MEDIAN_SHEAR = median(species -> over(species.shear(), species));
 

@@ -2,6 +2,7 @@
 package boughwright.physics.wood;
 
 import boughwright.physics.rod.SectionLine;
+import java.util.function.DoubleFunction;
 
 /** The sections along a span, whose fibres are known. */
 @FunctionalInterface
@@ -14,5 +15,10 @@ public interface WoodLine extends SectionLine {
     return wood.isElastic()
         ? s -> new ElasticDisc(wood, taper.at(s))
         : s -> new FreshDisc(wood, taper.at(s));
+  }
+
+  /** Sections of one wood from which something is missing or dead, never bent before. */
+  static WoodLine shaped(SegmentWood wood, DoubleFunction<SectionShape> shape) {
+    return s -> new FibreSection(wood, shape.apply(s));
   }
 }

@@ -21,31 +21,37 @@ public final class WoodPrior {
   private static final double BRANCH_MOE = Doubt.ofCoefficient(0.36);
 
   /**
-   * Within a species ln MOE has a standard deviation of 0.23 (living branches); half of its
-   * variance is given to the tree and half to the limb (assumption) [1].
+   * Within a species, standard deviations of ln of modulus, strength and crushing strength [1]:
+   * clear wood, Table 5-6 of the Wood Handbook (living branches: 0.23 and 0.20, not far off).
    */
-  public static final double MOE_OF_TREE = 0.23 / Math.sqrt(2);
+  private static final double MOE_WITHIN = Doubt.ofCoefficient(WoodSpread.CLEAR_WOOD.moe());
+
+  private static final double MOR_WITHIN = Doubt.ofCoefficient(WoodSpread.CLEAR_WOOD.mor());
+  private static final double CRUSHING_WITHIN =
+      Doubt.ofCoefficient(WoodSpread.CLEAR_WOOD.crushing());
+
+  /**
+   * Correlation of strength with stiffness within a species, living branches [1]; taken for
+   * crushing strength as well (assumption).
+   */
+  private static final double WITHIN = 0.84;
+
+  /**
+   * Half of what varies within a species is given to the tree, half to the limb (assumption) [1].
+   */
+  public static final double MOE_OF_TREE = MOE_WITHIN / Math.sqrt(2);
 
   public static final double MOE_OF_LIMB = MOE_OF_TREE;
 
-  /** Strength over stiffness against handbook wood, between species: CV 0.25, living branches. */
-  private static final double RATIO_OF_SPECIES = Doubt.ofCoefficient(0.25);
+  /** Strength over stiffness against handbook wood, between species: living branches. */
+  private static final StrengthRatio BETWEEN = new StrengthRatio(0.35, 0.37, 0.76);
 
-  /** The same within a species, tree and limb alike: sd of ln MOR 0.20, MOE 0.23, corr. 0.84. */
-  private static final double RATIO_WITHIN =
-      Math.sqrt((0.23 * 0.23 + 0.20 * 0.20 - 2 * 0.84 * 0.23 * 0.20) / 2);
+  /** Strength, and crushing strength, over stiffness within a species, tree and limb together. */
+  private static final StrengthRatio RUPTURE_WITHIN =
+      new StrengthRatio(MOE_WITHIN, MOR_WITHIN, WITHIN);
 
-  /**
-   * Correlation of ln (strength over stiffness) with ln MOE between species: from sd 0.35 and 0.37
-   * and the correlation 0.76 of strength with stiffness, living branches.
-   */
-  private static final double RATIO_WITH_MOE =
-      (0.76 * 0.35 * 0.37 - 0.35 * 0.35)
-          / (0.35 * Math.sqrt(0.35 * 0.35 + 0.37 * 0.37 - 2 * 0.76 * 0.35 * 0.37));
-
-  private static final double RATIO_WITH_MOE_WITHIN =
-      (0.84 * 0.23 * 0.20 - 0.23 * 0.23)
-          / (0.23 * Math.sqrt(0.23 * 0.23 + 0.20 * 0.20 - 2 * 0.84 * 0.23 * 0.20));
+  private static final StrengthRatio YIELD_WITHIN =
+      new StrengthRatio(MOE_WITHIN, CRUSHING_WITHIN, WITHIN);
 
   /**
    * Tension strain of the outermost fibre at the crack over the nominal strain MOR/E [1]: between
@@ -79,20 +85,15 @@ public final class WoodPrior {
   private static final Doubt KINK = new Doubt(0.5, 0.25);
 
   /**
-   * Yield strain: CV 0.25, of clear wood (living branches agree in the mean); 0.20 between species
-   * and trees, the rest from limb to limb (assumption).
+   * Yield strain between species: to CV 0.25 in all, of clear wood; living branches agree in mean.
    */
-  public static final double YIELD_OF_SPECIES = 0.20;
-
-  public static final double YIELD_OF_TREE = 0.10;
-  public static final double YIELD_OF_LIMB = 0.11;
+  private static final double YIELD_BETWEEN = 0.20;
 
   /**
-   * Tension strength across the grain over the modulus, median of 70 green woods in FPL-GTR-282.
+   * Doubt about tension strength across the grain [1]: 0.28 within clear wood, as in compression
+   * across (Wood Handbook, Table 5-6; for tension an assumption).
    */
-  private static final double ACROSS_OVER_MOE = 0.00030;
-
-  private static final Doubt ACROSS = new Doubt(0.45, 0.25);
+  private static final Doubt ACROSS = new Doubt(0.20, 0.20);
 
   /** Shear strength varies by 0.14 within a species (Wood Handbook, Table 5-6). */
   private static final Doubt SHEAR = new Doubt(0.10, 0.14);
@@ -147,9 +148,18 @@ public final class WoodPrior {
 
   /** The same for the yield strain [1]. */
   public double yieldOfSpecies() {
-    return species.isProxy()
-        ? Math.hypot(YIELD_OF_SPECIES, TableScatter.CRUSHING)
-        : YIELD_OF_SPECIES;
+    return species.isProxy() ? Math.hypot(YIELD_BETWEEN, TableScatter.CRUSHING) : YIELD_BETWEEN;
+  }
+
+  /** Doubt about the modulus of a limb. */
+  public Doubt moe() {
+    return new Doubt(Math.hypot(moeOfSpecies(), MOE_OF_TREE), MOE_OF_LIMB);
+  }
+
+  /** Doubt about the yield strain of a limb. */
+  public Doubt yield() {
+    double half = YIELD_WITHIN.spread() / Math.sqrt(2);
+    return new Doubt(Math.hypot(yieldOfSpecies(), half), half);
   }
 
   /** Median compression strain from which fibres flow [1]. */
@@ -190,9 +200,8 @@ public final class WoodPrior {
 
   /** Doubt about strength over stiffness when the modulus is known. */
   private Doubt ratio() {
-    double between = RATIO_OF_SPECIES * Math.sqrt(1 - RATIO_WITH_MOE * RATIO_WITH_MOE);
-    double within = RATIO_WITHIN * Math.sqrt(1 - RATIO_WITH_MOE_WITHIN * RATIO_WITH_MOE_WITHIN);
-    double unknown = Math.hypot(between, within);
+    double within = RUPTURE_WITHIN.left() / Math.sqrt(2);
+    double unknown = Math.hypot(BETWEEN.left(), within);
     return new Doubt(
         species.isProxy() ? Math.hypot(unknown, TableScatter.RUPTURE) : unknown, within);
   }
@@ -204,8 +213,20 @@ public final class WoodPrior {
    * @param withinSpecies the same for tree and limb, summed
    */
   public static double limitFollowsMoe(double ofSpecies, double withinSpecies) {
-    return RATIO_OF_SPECIES * RATIO_WITH_MOE * ofSpecies
-        + RATIO_WITHIN * RATIO_WITH_MOE_WITHIN * withinSpecies;
+    return BETWEEN.spread() * BETWEEN.withStiffness() * ofSpecies
+        + RUPTURE_WITHIN.spread() / Math.sqrt(2) * RUPTURE_WITHIN.withStiffness() * withinSpecies;
+  }
+
+  /**
+   * ln of the yield strain of a tree or a limb over its median, apart from the species'.
+   *
+   * @param stiffness how many standard deviations the tree or the limb is stiffer
+   * @param own a standard normal of its own
+   */
+  public static double yieldWithin(double stiffness, double own) {
+    return (YIELD_WITHIN.spread() * YIELD_WITHIN.withStiffness() * stiffness
+            + YIELD_WITHIN.left() * own)
+        / Math.sqrt(2);
   }
 
   /** Median compression strain at which the inside wrinkles, over the yield strain [1]. */
@@ -223,11 +244,15 @@ public final class WoodPrior {
    * @param diameter diameter under bark [m]
    */
   public double acrossOverMoe(double diameter) {
-    return ACROSS_OVER_MOE * size(diameter);
+    return TableScatter.over(species.tensionPerp(), species).orElse(TableScatter.MEDIAN_ACROSS)
+        * size(diameter);
   }
 
   public Doubt across() {
-    return ratio().with(ACROSS);
+    Doubt own = ratio().with(ACROSS);
+    return species.tensionPerp().isPresent() && !species.isProxy()
+        ? own
+        : own.with(new Doubt(TableScatter.ACROSS, 0));
   }
 
   /**

@@ -12,4 +12,12 @@ public interface WoodSection extends SectionLaw {
    * @param e2 bending strain about axis 2 [rad/m]
    */
   FibreStrains fibres(double e1, double e2);
+
+  /**
+   * This section after it was held at a bending strain: its fibres keep what they flowed.
+   *
+   * @param e1 bending strain about axis 1 [rad/m]
+   * @param e2 bending strain about axis 2 [rad/m]
+   */
+  WoodSection after(double e1, double e2);
 }

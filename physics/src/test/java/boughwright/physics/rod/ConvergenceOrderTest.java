@@ -35,7 +35,7 @@ class ConvergenceOrderTest {
     List<RodLoads> stages = List.of(RODS.loads());
     MeshSolver solver =
         new MeshSolver(new MeshBuilder(RODS.model(), stages).build(perPiece), stages);
-    PathFollower follower = new PathFollower(solver);
+    PathFollower follower = new PathFollower(solver, 1e-4);
     assertThat(follower.run().arrived()).isTrue();
     return new RodPose(solver, follower.state, follower.lines(), solver.stages.get(0));
   }

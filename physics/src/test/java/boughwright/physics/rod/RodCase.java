@@ -4,6 +4,8 @@ package boughwright.physics.rod;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.physics.wood.SegmentWood;
+import boughwright.physics.wood.WoodLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -36,8 +38,12 @@ record RodCase(
     }
   }
 
-  /** A round taper [m] and its moduli [Pa]. */
-  record Wood(double start, double end, double moe, double shear) {
+  /** A round taper [m], its moduli [Pa] and the strain at which compressed fibres flow [1]. */
+  record Wood(double start, double end, double moe, double shear, double yield) {
+    Wood(double start, double end, double moe, double shear) {
+      this(start, end, moe, shear, Double.POSITIVE_INFINITY);
+    }
+
     /** Wood whose torsional stiffness is a part of its bending stiffness: GJ / EI = 2 G / E. */
     static Wood ofRatio(double start, double end, double moe, double torsionOverBending) {
       return new Wood(start, end, moe, moe * torsionOverBending / 2);
@@ -86,6 +92,24 @@ record RodCase(
     return new RodCase(frame, List.of(limb), pulls, ties, List.of());
   }
 
+  /** The same rods of wood that flows. */
+  RodCase flowingFrom(double yield) {
+    List<Limb> flowing = new ArrayList<>();
+    for (Limb limb : limbs) {
+      Wood w = limb.wood();
+      flowing.add(
+          new Limb(
+              limb.parent(),
+              limb.at(),
+              limb.offset(),
+              limb.turn(),
+              limb.length(),
+              new Wood(w.start(), w.end(), w.moe(), w.shear(), yield),
+              limb.curvature()));
+    }
+    return new RodCase(baseFrame, flowing, pulls, ties, spreads);
+  }
+
   /** A piece of a limb that becomes a span of the solver. */
   private record Piece(int limb, double from, double to) {}
 
@@ -119,9 +143,8 @@ record RodCase(
       Limb limb = limbs.get(piece.limb());
       Wood wood = limb.wood();
       SectionLine whole =
-          SectionLine.round(
-              wood.moe(),
-              wood.shear(),
+          WoodLine.round(
+              new SegmentWood(wood.moe(), wood.shear(), wood.yield(), "test"),
               new SectionLine.RadiusTaper(wood.start(), wood.end(), limb.length()));
       boolean first = piece.from() == 0;
       int parent = first && limb.parent() >= 0 ? span(limb.parent(), limb.at()) : i - 1;

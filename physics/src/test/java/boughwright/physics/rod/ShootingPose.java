@@ -66,13 +66,14 @@ final class ShootingPose {
     double ei = ShootingRun.bendingStiffness(rods.limbs().get(limb), s);
     double m1 = moment.dot(ShootingRun.vector(y, 3));
     double m2 = moment.dot(ShootingRun.vector(y, 6));
+    double bending = Math.hypot(m1, m2);
     return new Section(
         new Point3(y[0], y[1], y[2]),
         ShootingRun.vector(y, 9),
         ShootingRun.vector(y, 3),
         ShootingRun.vector(y, 12),
         moment,
-        Math.hypot(m1, m2) / ei);
+        bending * ShootingRun.softening(rods.limbs().get(limb), s, bending) / ei);
   }
 
   /** Radius times added curvature [1]. */

@@ -126,8 +126,9 @@ final class ShootingRun {
         double ei = bendingStiffness(limb, s);
         double gj = 2 * limb.wood().shear() / limb.wood().moe() * ei;
         Vector3 rest = curvature.at(i, s);
-        double u1 = rest.x() + m.dot(d1) / ei;
-        double u2 = rest.y() + m.dot(d2) / ei;
+        double soft = softening(limb, s, Math.hypot(m.dot(d1), m.dot(d2)));
+        double u1 = rest.x() + soft * m.dot(d1) / ei;
+        double u2 = rest.y() + soft * m.dot(d2) / ei;
         double u3 = rest.z() + m.dot(d3) / gj;
         double[] out = new double[18];
         put(out, 0, d3);
@@ -235,6 +236,13 @@ final class ShootingRun {
   /** E pi r^4 / 4. */
   static double bendingStiffness(RodCase.Limb limb, double s) {
     return limb.wood().moe() * Math.PI / 4 * Math.pow(limb.wood().radius(s / limb.length()), 4);
+  }
+
+  /** Curvature under a bending moment over that of straight-line elastic wood. */
+  static double softening(RodCase.Limb limb, double s, double moment) {
+    double radius = limb.wood().radius(s / limb.length());
+    double first = bendingStiffness(limb, s) * limb.wood().yield() / radius;
+    return moment <= first ? 1 : FibreBending.curvature(moment / first) * first / moment;
   }
 
   static Vector3 vector(double[] y, int at) {

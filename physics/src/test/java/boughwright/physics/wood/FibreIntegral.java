@@ -12,12 +12,12 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  *
  * @param width width of the section at a height from -1 to 1 [1]
  */
-record FibreIntegral(DoubleUnaryOperator width) {
+public record FibreIntegral(DoubleUnaryOperator width) {
   private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
   private static final int POINTS = 60;
 
-  static final FibreIntegral DISC = new FibreIntegral(y -> 2 * Math.sqrt(1 - y * y));
-  static final FibreIntegral SQUARE = new FibreIntegral(y -> 2);
+  public static final FibreIntegral DISC = new FibreIntegral(y -> 2 * Math.sqrt(1 - y * y));
+  public static final FibreIntegral SQUARE = new FibreIntegral(y -> 2);
 
   /**
    * A bent section: strains in those at which flow begins.
@@ -26,10 +26,10 @@ record FibreIntegral(DoubleUnaryOperator width) {
    * @param tension strain at the height 1 [1]
    * @param compression strain at the height -1, without sign [1]
    */
-  record Bent(double moment, double tension, double compression) {}
+  public record Bent(double moment, double tension, double compression) {}
 
   /** Bent by a curvature, with no net axial force. */
-  Bent at(double curvature) {
+  public Bent at(double curvature) {
     DoubleUnaryOperator force = middle -> integral(middle, curvature, 0);
     double middle =
         new BracketingNthOrderBrentSolver(1e-14, 1e-14, 5)

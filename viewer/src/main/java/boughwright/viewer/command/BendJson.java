@@ -6,6 +6,7 @@ import static boughwright.viewer.command.JsonAnswer.number;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.Tree;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.SegmentTrial;
 import boughwright.physics.trial.TrialResult;
@@ -18,20 +19,26 @@ import java.util.Optional;
  * What a bend gave, for programs: millimetres, newtons, newton metres; directions of length one.
  */
 final class BendJson {
-  private BendJson() {}
+  private final String response;
+  private final Optional<Species> limits;
+
+  private BendJson(Tree tree) {
+    response = ResponseWord.of(tree);
+    limits = Published.limitsOf(tree);
+  }
 
   static String of(BendAnswer answer) {
     ObjectNode node = JsonAnswer.object();
     ArrayNode trials = node.putArray("trials");
-    Optional<Species> limits = Published.limitsOf(answer.file().document().tree());
-    answer.tried().forEach(tried -> trials.add(trial(tried, limits)));
+    BendJson json = new BendJson(answer.file().document().tree());
+    answer.tried().forEach(tried -> trials.add(json.trial(tried)));
     node.put("tree", answer.file().document().tree().name());
     answer.picture().ifPresent(picture -> node.put("picture", picture));
     node.set("notes", ProblemJson.of(answer.file().warnings()));
     return JsonAnswer.text(node);
   }
 
-  private static ObjectNode trial(BendAnswer.Tried tried, Optional<Species> limits) {
+  private ObjectNode trial(BendAnswer.Tried tried) {
     TrialResult trial = tried.trial();
     boolean holds = trial.outcome().holds();
     ObjectNode node = JsonAnswer.object();
@@ -39,7 +46,7 @@ final class BendJson {
     node.set("proposals", JsonAnswer.words(trial.proposals()));
     node.put("converged", trial.outcome().converged());
     node.put("stable", trial.outcome().stable());
-    node.put("response", "elastic");
+    node.put("response", response);
     if (holds) {
       pose(trial, node);
       tried.apex().ifPresent(apex -> node.set("apex", apex(tried, apex)));
@@ -50,6 +57,8 @@ final class BendJson {
       }
       node.put("reason", trial.outcome().where());
     }
+    trial.risk().ifPresent(risk -> node.set("risk", RiskJson.of(risk)));
+    trial.verdict().ifPresent(v -> node.set("verdict", VerdictJson.of(v, limits)));
     limits.ifPresent(species -> node.set("limits", Published.json(species)));
     node.put("held", trial.held());
     node.set("warnings", JsonAnswer.words(trial.warnings()));

@@ -4,7 +4,9 @@ package boughwright.viewer.command;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.Problem;
 import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.Tree;
 import boughwright.physics.trial.Peak;
+import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Wording;
@@ -27,9 +29,11 @@ final class BendText {
   }
 
   private String write() {
-    page.words(TrialText.ELASTIC);
+    List<TrialResult> trials = answer.tried().stream().map(BendAnswer.Tried::trial).toList();
+    Tree tree = answer.file().document().tree();
+    OpeningText.write(page, trials, ResponseWord.of(tree), Published.limitsOf(tree));
     answer.tried().forEach(this::plan);
-    TrialText.basis(page, answer.tried().stream().map(BendAnswer.Tried::trial).toList());
+    TrialText.basis(page, trials);
     notes();
     if (answer.tried().stream().anyMatch(tried -> tried.trial().outcome().holds())) {
       TrialText.cautions(page);
@@ -43,15 +47,18 @@ final class BendText {
     Document document = answer.file().document();
     page.title(
         document.tree().name() + ", plan " + trial.plan() + ", " + proposals(trial.proposals()));
+    trial.verdict().ifPresent(verdict -> VerdictText.write(page, verdict));
     if (!trial.outcome().holds()) {
       TrialText.noPose(page, trial.outcome());
       return;
     }
     if (!trial.lines().isEmpty()) {
       page.heading("Guy-lines (held: " + trial.held() + ")");
+      trial.risk().ifPresent(risk -> PullText.write(page, trial.lines(), risk));
       page.table(LineText.table(tried.choice(), trial.lines()));
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
     }
+    trial.risk().ifPresent(risk -> risk(trial, risk));
     peak(trial, Published.limitsOf(document.tree()));
     tried.apex().ifPresent(apex -> apex(tried, apex));
     SegmentText.write(page, trial.segments());
@@ -76,7 +83,17 @@ final class BendText {
     Peak peak = trial.peak().get();
     page.inner(TrialText.place(peak) + ".");
     page.inner("The bending moment there is " + Shown.newtonMetres(peak.moment()) + ".");
-    Published.write(page, "bending strain there", peak.bendingStrain(), limits);
+    if (trial.risk().isEmpty()) {
+      Published.write(page, "bending strain there", peak.bendingStrain(), limits);
+    } else {
+      PeakText.strains(page, peak);
+    }
+  }
+
+  private void risk(TrialResult trial, Risk risk) {
+    RiskText.write(page, risk);
+    trial.peak().ifPresent(peak -> YieldText.write(page, peak, risk));
+    ShareText.write(page, risk);
   }
 
   private void apex(BendAnswer.Tried tried, Mark.Apex apex) {

@@ -6,7 +6,6 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.rod.RodOptions;
-import boughwright.physics.trial.Trial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
@@ -15,25 +14,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tries the proposals of a plan. */
 @Command(
     name = "bend",
-    header = "Try the proposals of a plan: force, strain, the bent pose, a picture.",
+    header = "Try the proposals of a plan: whether the wood takes it, force, a picture.",
     customSynopsis = {
       "java -jar boughwright.jar bend FILE [--plan ID] [--proposal ID,ID]",
-      "                                    [--picture OUT.png] [--size WxH] [--json]"
+      "                                    [--picture OUT.png] [--size WxH] [--json]",
+      "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
+      "        [--hemisphere north|south] [--months-since-repotting N]",
+      "        [--months-since-collecting N] [--months-since-hard-work N]"
     },
     description = {
       "Makes the cuts of the plan, then applies its guy-lines and weights together,",
-      "and says what the pull in each line is, how far to tighten it, where the wood",
-      "is bent hardest, and where the apex comes to stand. Nothing in the file is",
-      "changed.",
+      "and says whether the wood takes it: how likely it kinks, cracks or splits and",
+      "where to mark that on the bark, the pull in each line, how far to tighten it,",
+      "and where the apex comes to stand. Nothing in the file is changed.",
       "",
-      "Wood is taken as straight-line elastic for now: strain is shown beside the",
-      "limits published for the species, and no verdict is given."
+      "Probabilities come from many draws of what is not known of this wood. The day",
+      "and what the tree has been through count for the verdict; what is said here",
+      "counts before what the file says."
     },
     footer = {
       "Example: java -jar boughwright.jar bend hornbeam.tree.json --plan a",
@@ -76,6 +80,10 @@ final class BendVerb extends Verb {
       description = "Width and height of the picture in pixels, such as 1800x1200.")
   private String size;
 
+  @Mixin private Sampling sampling;
+
+  @Mixin private OccasionOptions occasion;
+
   BendVerb(Console console) {
     super(console);
   }
@@ -85,13 +93,7 @@ final class BendVerb extends Verb {
     Faults faults = new Faults();
     Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
     PictureSize pixels = new OptionValues(faults).size(size);
-    if (size != null && picture == null) {
-      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    Optional<Path> out = Optional.empty();
-    if (picture != null && file.isPresent()) {
-      out = faults.tryTo(() -> OutputFile.forPicture(picture, file.get()));
-    }
+    Optional<Path> out = out(file, faults);
     Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
     Optional<List<PlanChoice>> choices =
         tree.flatMap(
@@ -105,36 +107,53 @@ final class BendVerb extends Verb {
           "one picture shows one plan, and the file has " + choices.get().size(),
           "Say which one with --plan");
     }
+    Optional<Sampling.Draws> draws = sampling.read(faults);
+    OccasionOptions.Said said = occasion.read(faults);
     faults.throwIfAny();
-    BendAnswer answer = tried(tree.orElseThrow(), choices.orElseThrow(), pixels, out);
+    BendAnswer answer;
+    try (Progress progress = Progress.of(console(), json())) {
+      List<BendAnswer.Tried> tried =
+          tried(tree.orElseThrow(), choices.orElseThrow(), new TrialRun(draws, said, progress));
+      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString));
+      if (out.isPresent()) {
+        progress.now("Drawing the picture");
+        draw(answer, pixels, out.get());
+      }
+    }
     console().answer(json() ? BendJson.of(answer) : BendText.of(answer));
     return ExitCode.DONE;
   }
 
-  private BendAnswer tried(
-      TreeFile tree, List<PlanChoice> choices, PictureSize pixels, Optional<Path> out)
-      throws InputException {
+  private Optional<Path> out(Optional<Path> file, Faults faults) {
+    if (size != null && picture == null) {
+      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
+    }
+    return picture == null
+        ? Optional.empty()
+        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(picture, read)));
+  }
+
+  private static void draw(BendAnswer answer, PictureSize pixels, Path out) throws InputException {
+    BendAnswer.Tried one = answer.tried().get(0);
+    PrintedPicture.beforeAfter(answer.file().document(), one.choice().plan(), one.trial(), pixels)
+        .write(out);
+  }
+
+  private static List<BendAnswer.Tried> tried(
+      TreeFile tree, List<PlanChoice> choices, TrialRun run) {
     Document document = tree.document();
     List<BendAnswer.Tried> tried = new ArrayList<>();
-    try (Progress progress = Progress.of(console(), json())) {
-      for (PlanChoice choice : choices) {
-        progress.now("Trying plan " + choice.plan().id());
-        TrialRequest request =
-            new TrialRequest(
-                document.tree(),
-                choice.plan(),
-                choice.proposals(),
-                Published.speciesOf(document.tree()),
-                RodOptions.DEFAULT);
-        tried.add(BendAnswer.Tried.of(document, choice, Trial.run(request)));
-      }
-      if (out.isPresent()) {
-        progress.now("Drawing the picture");
-        BendAnswer.Tried one = tried.get(0);
-        PrintedPicture.beforeAfter(document, one.choice().plan(), one.trial(), pixels)
-            .write(out.get());
-      }
+    for (PlanChoice choice : choices) {
+      TrialRequest request =
+          new TrialRequest(
+              document.tree(),
+              choice.plan(),
+              choice.proposals(),
+              Published.speciesOf(document.tree()),
+              RodOptions.DEFAULT);
+      tried.add(
+          BendAnswer.Tried.of(document, choice, run.of(request, "plan " + choice.plan().id())));
     }
-    return new BendAnswer(tree, tried, out.map(Path::toString));
+    return tried;
   }
 }

@@ -56,6 +56,23 @@ final class OptionValues {
     }
   }
 
+  /** A whole number; what is taken without one, or in place of one that cannot be used. */
+  long whole(String text, Range range, long otherwise) {
+    if (text == null) {
+      return otherwise;
+    }
+    OptionalDouble value = number(text, range);
+    if (value.isPresent() && value.getAsDouble() != Math.rint(value.getAsDouble())) {
+      faults.add(
+          range.option,
+          "not-whole",
+          UsageFaults.quoted(text) + " is no whole number",
+          "Give " + range.what);
+      return otherwise;
+    }
+    return value.isPresent() ? (long) value.getAsDouble() : otherwise;
+  }
+
   private boolean within(double value, Range range, String unit) {
     if (value >= range.low && value <= range.high) {
       return true;

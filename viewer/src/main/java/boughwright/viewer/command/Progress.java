@@ -15,6 +15,7 @@ final class Progress implements AutoCloseable {
   private final ScheduledExecutorService clock;
   private final long started = System.nanoTime();
   private volatile String doing = "Working";
+  private volatile double part;
   private boolean shown;
 
   private Progress(Console console, ScheduledExecutorService clock) {
@@ -46,11 +47,18 @@ final class Progress implements AutoCloseable {
   /** Says what is done now. */
   void now(String what) {
     doing = VisibleText.of(what);
+    part = 0;
+  }
+
+  /** Says how much of it is done, 0 to 1. */
+  void part(double done) {
+    part = done;
   }
 
   private synchronized void show() {
     long seconds = TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - started);
-    String line = doing + ", " + seconds + " s";
+    long percent = (long) Math.floor(100 * part);
+    String line = doing + (percent > 0 ? ", " + percent + " %" : "") + ", " + seconds + " s";
     String cut = line.length() > WIDTH ? "..." + line.substring(line.length() - WIDTH + 3) : line;
     console.err().print("\r" + cut + " ".repeat(WIDTH - cut.length()));
     console.err().flush();

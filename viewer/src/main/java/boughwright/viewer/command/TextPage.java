@@ -28,6 +28,11 @@ final class TextPage {
     return wrapped(words, INDENT, INDENT);
   }
 
+  /** Words further to the right, that belong to the inner ones before them. */
+  TextPage further(String words) {
+    return wrapped(words, 2 * INDENT, 2 * INDENT);
+  }
+
   /** Words with a dash before them. */
   TextPage point(String words) {
     return wrapped("- " + words, INDENT, INDENT + 2);

@@ -11,7 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 final class TrialJson {
   private TrialJson() {}
 
-  /** The place bent hardest; in straight-line elastic wood the outermost fibres strain alike. */
+  /** The place bent hardest, and the side that is named: the stretched one. */
   static ObjectNode peak(Peak peak) {
     ObjectNode node = JsonAnswer.object();
     node.put("segment", peak.segment());
@@ -21,8 +21,8 @@ final class TrialJson {
     node.put("side", peak.side());
     node.put("fibre", "tension");
     node.put("bending_strain", number(peak.bendingStrain()));
-    node.put("tension_strain", number(peak.bendingStrain()));
-    node.put("compression_strain", number(peak.bendingStrain()));
+    node.put("tension_strain", number(peak.tensionStrain()));
+    node.put("compression_strain", number(peak.compressionStrain()));
     node.put("moment_Nm", number(peak.moment()));
     return node;
   }

@@ -10,9 +10,12 @@ import java.util.Set;
 
 /** Words that answers on bent wood share. */
 final class TrialText {
-  /** The first line of every answer while wood is straight-line elastic. */
+  /** The first line where wood is straight-line elastic. */
   static final String ELASTIC =
       "Wood is taken as straight-line elastic here, and no verdict is given.";
+
+  /** The first line where nobody asked for the risk. */
+  static final String NO_RISK = "Best guess only: no risk was asked for, and no verdict is given.";
 
   private TrialText() {}
 
@@ -36,6 +39,7 @@ final class TrialText {
 
   /** Says plainly that there is nothing to show, and what to try. */
   static void noPose(TextPage page, Outcome outcome) {
+    page.blank();
     page.words(
         outcome.converged()
             ? "The tree would not stay in this pose: it snaps over or falls away on the way."

@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
@@ -11,13 +12,18 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
 final class Composer {
   private static final double MARGIN = 60;
   private static final double FRAME = 24;
   private static final double FOOTER = 130;
+
+  /** Where the verdict has told the trouble already. */
+  private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
 
   private final Page page;
   private final Scene scene;
@@ -38,11 +44,13 @@ final class Composer {
     drawFrame();
     double top = drawHeading(margin, width);
     double bottom = page.image().getHeight() - page.u(FOOTER) - margin * 0.5;
-    Rect area = new Rect(margin, top, width, bottom - top);
+    Rect whole = new Rect(margin, top, width, bottom - top);
+    Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
+    Set<Mark> told = new HashSet<>();
     for (ViewFrame frame : frames) {
-      missing += drawView(frame, renderer);
+      missing += drawView(frame, renderer, told);
     }
     drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, missing);
     return frames;
@@ -65,11 +73,12 @@ final class Composer {
     y =
         page.paragraph(
             heading.about(), new Point2D.Double(left, y - page.u(12)), Page.Style.ABOUT, two);
+    y = verdict(y, left, two);
     if (scene.trouble().isPresent()) {
       Paragraph.Room three = new Paragraph.Room(width, 3);
       y =
           page.paragraph(
-              scene.trouble().get(),
+              heading.verdict().isBlank() ? scene.trouble().get() : NOTHING_BENT,
               new Point2D.Double(left, y + page.u(6)),
               Page.Style.TROUBLE,
               three);
@@ -77,20 +86,45 @@ final class Composer {
     return y - page.u(10);
   }
 
-  private int drawView(ViewFrame frame, SceneRenderer renderer) {
+  private double verdict(double top, double left, Paragraph.Room two) {
+    if (heading.verdict().isBlank()) {
+      return top;
+    }
+    double y = top + page.u(10);
+    y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    for (String words : List.of(heading.reason(), heading.change())) {
+      if (!words.isBlank()) {
+        y += page.u(3);
+        double size = page.u(Page.Style.WHY.size());
+        String whole = Sentences.fitting(words, Page.Style.WHY.weight(), size, two);
+        y = page.paragraph(whole, new Point2D.Double(left, y), Page.Style.WHY, two);
+      }
+    }
+    return y;
+  }
+
+  private int drawView(ViewFrame frame, SceneRenderer renderer, Set<Mark> told) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
-    int missing = new MarkPainter(page, scene, frame).paint(raster);
-    double name = page.width(frame.name(), Page.Style.CAPTION);
-    double more = page.width(frame.more(), Page.Style.CAPTION_MORE);
-    double left = frame.area().centreX() - (name + page.u(12) + more) / 2;
-    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
-    page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
+    int missing = new MarkPainter(page, scene, frame).paint(raster, told);
+    drawCaption(frame);
     return missing;
+  }
+
+  /** The name of a view and, where there is room, from where it is seen. */
+  private void drawCaption(ViewFrame frame) {
+    double name = page.width(frame.name(), Page.Style.CAPTION);
+    double more = page.u(12) + page.width(frame.more(), Page.Style.CAPTION_MORE);
+    boolean whole = name + more <= frame.area().width();
+    double left = frame.area().centreX() - (name + (whole ? more : 0)) / 2;
+    page.write(frame.name(), left, frame.captionY(), Page.Style.CAPTION);
+    if (whole) {
+      page.write(frame.more(), left + name + page.u(12), frame.captionY(), Page.Style.CAPTION_MORE);
+    }
   }
 
   private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {

@@ -8,19 +8,25 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.Verdict;
+import boughwright.viewer.scene.VerdictWords;
 import boughwright.viewer.scene.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What stands over a picture.
  *
  * @param name name of the tree
  * @param about plan, proposals, planting angle, wood and day
+ * @param verdict the answer in words; empty without one
+ * @param reason why; empty without a verdict
+ * @param change the first thing that would change it; empty without one
  */
-record Heading(String name, String about) {
+record Heading(String name, String about, String verdict, String reason, String change) {
 
   static Heading of(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
     List<String> parts = new ArrayList<>();
@@ -36,7 +42,14 @@ record Heading(String name, String about) {
     String about = String.join("  ·  ", parts);
     return new Heading(
         VisibleText.of(document.tree().name()),
-        about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1));
+        about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1),
+        words(trial, verdict -> VerdictWords.sentence(verdict.level())),
+        words(trial, Verdict::reason),
+        words(trial, Verdict::firstChange));
+  }
+
+  private static String words(Optional<TrialResult> trial, Function<Verdict, String> part) {
+    return VisibleText.of(trial.flatMap(TrialResult::verdict).map(part).orElse(""));
   }
 
   private static List<String> ids(Plan plan, Optional<TrialResult> trial) {

@@ -15,6 +15,12 @@ final class Ink {
   static final Color TROUBLE = new Color(0x8E2F1C);
   static final Color SOIL = new Color(0x7A6A57);
 
+  /** The stretched side, and cracks. */
+  static final Color STRETCHED = new Color(0xB4540A);
+
+  /** The squeezed side, and kinks. */
+  static final Color SQUEEZED = new Color(0x24459C);
+
   private Ink() {}
 
   static Color faded(Color colour, double alpha) {

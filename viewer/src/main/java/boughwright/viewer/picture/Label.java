@@ -18,6 +18,11 @@ record Label(List<double[]> places, double clearance, List<String> words, Color 
     words = List.copyOf(words);
   }
 
+  /** The colour of the line that leads to the words: quiet unless the words have their own. */
+  Color leader() {
+    return colour.equals(Ink.TEXT) || colour.equals(Ink.APEX) ? Ink.HAIR : colour;
+  }
+
   Label firstLineOnly() {
     return new Label(places, clearance, words.subList(0, 1), colour);
   }

@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.physics.trial.FailureMode;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Mark;
@@ -10,12 +11,12 @@ import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** Draws the marks of a scene over one view, and their words where there is room. */
 final class MarkPainter {
@@ -40,8 +41,13 @@ final class MarkPainter {
     this.frame = frame;
   }
 
-  /** Draws marks and words, and gives how many words found no room. */
-  int paint(Raster raster) {
+  /**
+   * Draws marks and words, and gives how many words found no room.
+   *
+   * @param told places of failure whose words another view has told already; those told here in
+   *     full are added
+   */
+  int paint(Raster raster, Set<Mark> told) {
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
@@ -59,8 +65,11 @@ final class MarkPainter {
     List<PlacedLabel> placed = new ArrayList<>();
     for (Mark mark : marks) {
       Label label = label(mark, raster, occupancy);
-      if (label.places().isEmpty()) {
+      if (label.places().isEmpty() || told.contains(mark)) {
         continue;
+      }
+      if (mark instanceof Mark.Failure && !isHidden(mark, raster)) {
+        told.add(mark);
       }
       var found = placer.place(label, this::measure);
       found.ifPresent(placed::add);
@@ -72,7 +81,7 @@ final class MarkPainter {
   }
 
   private static int order(Mark mark) {
-    if (mark instanceof Mark.Hardest) {
+    if (mark instanceof Mark.Hardest || mark instanceof Mark.Failure) {
       return 0;
     }
     if (mark instanceof Mark.Apex) {
@@ -88,12 +97,23 @@ final class MarkPainter {
     } else {
       places.add(inView(mark.at()));
     }
-    Color colour = mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
-    double clearance = mark instanceof Mark.Hardest ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;
+    double clearance = isRinged(mark) ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;
     if (mark instanceof Mark.Weight weight) {
       clearance += 1.2 * weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
     }
-    return new Label(places, page.u(clearance), words(mark), colour);
+    Label label = new Label(places, page.u(clearance), words(mark), colour(mark));
+    return mark instanceof Mark.Failure && isHidden(mark, raster) ? label.firstLineOnly() : label;
+  }
+
+  private static boolean isRinged(Mark mark) {
+    return mark instanceof Mark.Hardest || mark instanceof Mark.Failure;
+  }
+
+  private static Color colour(Mark mark) {
+    if (mark instanceof Mark.Failure failure) {
+      return Glyph.colour(failure.mode());
+    }
+    return mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
   }
 
   /** In a view from the side only the offset that is seen there is told. */
@@ -136,7 +156,7 @@ final class MarkPainter {
 
   private void keepFree(Mark mark, LabelPlacer placer) {
     double[] at = inView(mark.at());
-    if (mark instanceof Mark.Hardest || mark instanceof Mark.Apex) {
+    if (isRinged(mark) || mark instanceof Mark.Apex) {
       placer.keepFree(new Rect(at[0], at[1], 0, 0).grown(page.u(RING)));
     }
     if (mark instanceof Mark.Apex apex) {
@@ -150,27 +170,24 @@ final class MarkPainter {
   private void draw(Mark mark, Raster raster) {
     if (mark instanceof Mark.Apex apex) {
       drawApex(apex);
-    } else if (mark instanceof Mark.Hardest hardest) {
-      drawHardest(hardest, raster.hides(hardest.at(), SEEN_SKIN * scene.bounds().diagonal()));
+    } else if (mark instanceof Mark.Hardest) {
+      ring(mark, new Ring(FailureMode.CRACK, Ink.TEXT), raster);
+    } else if (mark instanceof Mark.Failure failure) {
+      ring(mark, new Ring(failure.mode(), colour(mark)), raster);
     }
   }
 
-  private void drawHardest(Mark.Hardest hardest, boolean hidden) {
-    double[] at = onPage(hardest.at());
-    double r = page.u(RING);
-    Ellipse2D ring = new Ellipse2D.Double(at[0] - r, at[1] - r, 2 * r, 2 * r);
-    page.pen().setColor(Ink.PAPER);
-    page.pen().setStroke(new BasicStroke((float) page.u(5)));
-    page.pen().draw(ring);
-    page.pen().setColor(Ink.TEXT);
-    float[] dash = {(float) page.u(4), (float) page.u(4)};
-    page.pen()
-        .setStroke(
-            hidden
-                ? new BasicStroke(
-                    (float) page.u(2), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0)
-                : new BasicStroke((float) page.u(2)));
-    page.pen().draw(ring);
+  private boolean isHidden(Mark mark, Raster raster) {
+    return raster.hides(mark.at(), SEEN_SKIN * scene.bounds().diagonal());
+  }
+
+  /** How a place on the bark is ringed: the shape of a way to fail, and a colour. */
+  private record Ring(FailureMode shape, Color colour) {}
+
+  private void ring(Mark mark, Ring ring, Raster raster) {
+    double[] at = onPage(mark.at());
+    boolean hidden = isHidden(mark, raster);
+    Glyph.draw(page, Glyph.shape(ring.shape(), at[0], at[1], page.u(RING)), ring.colour(), hidden);
   }
 
   private void drawApex(Mark.Apex apex) {
@@ -228,14 +245,14 @@ final class MarkPainter {
     }
     double x = frame.area().x() + placed.x();
     double y = frame.area().y() + placed.y();
-    page.rule(
+    Line2D leader =
         new Line2D.Double(
             x + dx * from / length,
             y + dy * from / length,
             x + dx * to / length,
-            y + dy * to / length),
-        1.2,
-        Ink.HAIR);
+            y + dy * to / length);
+    page.rule(leader, 3.6, Ink.faded(Ink.PAPER, 0.7));
+    page.rule(leader, 1.4, placed.label().leader());
   }
 
   private void drawWords(PlacedLabel placed) {

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
+import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.SceneRenderer;
@@ -65,7 +67,7 @@ public final class Picture {
       PrintedPicture.Subject subject, Scene scene, List<Arrangement.Wanted> views, PictureSize size)
       throws NoGraphicsException, InputException {
     Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
-    requireLetters(heading.name() + heading.about());
+    requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
     try (SceneRenderer renderer = SceneRenderer.open();
         Page page = new Page(size)) {
       new Composer(page, scene, heading, Footnote.of(subject.trial())).compose(views, renderer);
@@ -84,9 +86,18 @@ public final class Picture {
   /** The side on which the place bent hardest faces the viewer; the right where that is even. */
   private static boolean isLeftSideBetter(Scene scene, ViewAngle front) {
     return scene.marks().stream()
-        .filter(Mark.Hardest.class::isInstance)
-        .map(Mark.Hardest.class::cast)
-        .anyMatch(hardest -> hardest.outward().dot(front.right().vector()) < -1e-6);
+        .map(Picture::stretched)
+        .flatMap(Optional::stream)
+        .anyMatch(outward -> outward.dot(front.right().vector()) < -1e-6);
+  }
+
+  private static Optional<Vector3> stretched(Mark mark) {
+    if (mark instanceof Mark.Hardest hardest) {
+      return Optional.of(hardest.outward());
+    }
+    return mark instanceof Mark.Failure failure && failure.mode() == FailureMode.CRACK
+        ? Optional.of(failure.outward())
+        : Optional.empty();
   }
 
   private static void requireLetters(String words) throws InputException {

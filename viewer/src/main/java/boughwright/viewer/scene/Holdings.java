@@ -66,7 +66,7 @@ final class Holdings {
       }
     }
     plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
-    holding.flatMap(TrialResult::peak).ifPresent(this::addHardest);
+    holding.ifPresent(this::addWeakPlaces);
     for (Spot cut : plan.cuts()) {
       if (kept.holds(cut)) {
         Axis axis = pose.at(skeleton.indexOf(cut.segment()), cut.along());
@@ -152,6 +152,19 @@ final class Holdings {
             right,
             behind,
             List.of("apex " + VisibleText.of(id), Wording.beside(right, behind))));
+  }
+
+  /** Where the wood would fail; where nobody asked for the risk, where it is bent hardest. */
+  private void addWeakPlaces(TrialResult trial) {
+    List<Mark> failures =
+        trial
+            .risk()
+            .map(risk -> new FailureMarks(skeleton, stand, pose).of(risk))
+            .orElse(List.of());
+    marks.addAll(failures);
+    if (failures.isEmpty()) {
+      trial.peak().ifPresent(this::addHardest);
+    }
   }
 
   private void addHardest(Peak peak) {

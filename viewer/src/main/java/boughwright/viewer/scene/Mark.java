@@ -3,6 +3,7 @@ package boughwright.viewer.scene;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.physics.trial.FailureMode;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,6 +73,20 @@ public sealed interface Mark {
    */
   record Hardest(Point3 at, Vector3 outward, List<String> words) implements Mark {
     public Hardest {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * A place where the wood would fail.
+   *
+   * @param at the bark there [m, scene frame]
+   * @param outward the way the bark faces, length one
+   * @param mode how it would fail
+   * @param words how likely, then where to mark it
+   */
+  record Failure(Point3 at, Vector3 outward, FailureMode mode, List<String> words) implements Mark {
+    public Failure {
       words = List.copyOf(words);
     }
   }

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param front the azimuth of the front [rad]
  * @param scale the colours of strain; empty when there is no bent pose
  * @param trouble why there is no bent pose although a trial was made; empty otherwise
+ * @param risk what the bend risks; empty when that is not known
  */
 public record Scene(
     List<Body> bodies,
@@ -26,7 +27,8 @@ public record Scene(
     Point3 base,
     double front,
     Optional<StrainScale> scale,
-    Optional<String> trouble) {
+    Optional<String> trouble,
+    Optional<RiskView> risk) {
   public Scene {
     bodies = List.copyOf(bodies);
     marks = List.copyOf(marks);

@@ -78,7 +78,21 @@ final class SceneMaker {
         base(),
         plan.map(p -> p.frontAzimuth().orElse(0)).orElse(0.0),
         scale,
-        trial.map(TrialResult::outcome).filter(o -> !o.holds()).map(SceneMaker::trouble));
+        trial.map(TrialResult::outcome).filter(o -> !o.holds()).map(SceneMaker::trouble),
+        riskView());
+  }
+
+  private Optional<RiskView> riskView() {
+    return trial.flatMap(
+        t ->
+            t.risk()
+                .map(
+                    risk ->
+                        new RiskView(
+                            risk,
+                            t.outcome().holds()
+                                ? LimbStrains.of(skeleton, limbs, t)
+                                : Optional.empty())));
   }
 
   private void addWounds(List<Mesh> solid) {

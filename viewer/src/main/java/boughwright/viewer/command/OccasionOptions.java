@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.tree.Condition;
+import boughwright.modeller.tree.Hemisphere;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Options on when the bend is made and what the tree has been through. */
+final class OccasionOptions {
+  private static final int MOST_MONTHS = 1200;
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
+
+  @Option(
+      names = "--on",
+      paramLabel = "DATE",
+      order = 50,
+      description = "The day of the bend, such as 2026-03-15; today by default.")
+  private String on;
+
+  @Option(
+      names = "--hemisphere",
+      paramLabel = "north|south",
+      order = 51,
+      description = "Where the tree grows. What is said here counts, not the file.")
+  private String hemisphere;
+
+  @Option(
+      names = "--months-since-repotting",
+      paramLabel = "N",
+      order = 52,
+      description = "Whole months from the last repotting to the day of the bend.")
+  private String repotting;
+
+  @Option(
+      names = "--months-since-collecting",
+      paramLabel = "N",
+      order = 53,
+      description = "The same from the day it was dug from the ground.")
+  private String collecting;
+
+  @Option(
+      names = "--months-since-hard-work",
+      paramLabel = "N",
+      order = 54,
+      description = "The same from the last heavy cut or bend.")
+  private String work;
+
+  @Option(
+      names = "--frost",
+      order = 55,
+      description = "The wood is frozen, or will freeze while it is held.")
+  private boolean frost;
+
+  /**
+   * The day and what was said of the tree.
+   *
+   * @param on the day
+   * @param hemisphere where it grows, if said
+   * @param repotted last repotting, if said
+   * @param collected when it was dug, if said
+   * @param worked last hard work, if said
+   * @param frost whether it is frozen
+   */
+  record Said(
+      LocalDate on,
+      Optional<Hemisphere> hemisphere,
+      Optional<LocalDate> repotted,
+      Optional<LocalDate> collected,
+      Optional<LocalDate> worked,
+      boolean frost) {
+
+    /** What is said here before what the file says. */
+    Condition over(Condition file) {
+      return new Condition(
+          hemisphere.or(file::hemisphere),
+          repotted.or(file::repottedOn),
+          collected.or(file::collectedOn),
+          worked.or(file::workedOn));
+    }
+  }
+
+  Said read(Faults faults) {
+    LocalDate day = day(faults);
+    return new Said(
+        day,
+        half(faults),
+        before(day, "--months-since-repotting", repotting, faults),
+        before(day, "--months-since-collecting", collecting, faults),
+        before(day, "--months-since-hard-work", work, faults),
+        frost);
+  }
+
+  private LocalDate day(Faults faults) {
+    if (on != null) {
+      try {
+        LocalDate day = LocalDate.parse(on.strip());
+        if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
+          return day;
+        }
+        noDay(faults, " lies in no year a tree is bent in");
+      } catch (DateTimeParseException e) {
+        noDay(faults, " is no date");
+      }
+    }
+    return LocalDate.now();
+  }
+
+  private void noDay(Faults faults, String found) {
+    faults.add(
+        "--on",
+        "no-date",
+        UsageFaults.quoted(on) + found,
+        "Give year, month and day, such as 2026-03-15");
+  }
+
+  private Optional<Hemisphere> half(Faults faults) {
+    if (hemisphere == null) {
+      return Optional.empty();
+    }
+    switch (hemisphere.strip().toLowerCase(Locale.ROOT)) {
+      case "north":
+        return Optional.of(Hemisphere.NORTH);
+      case "south":
+        return Optional.of(Hemisphere.SOUTH);
+      default:
+        faults.add(
+            "--hemisphere",
+            "no-hemisphere",
+            UsageFaults.quoted(hemisphere) + " is neither north nor south",
+            "Give north or south");
+        return Optional.empty();
+    }
+  }
+
+  private static Optional<LocalDate> before(
+      LocalDate day, String option, String text, Faults faults) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    OptionValues.Range range =
+        new OptionValues.Range(option, 0, MOST_MONTHS, "a whole number of months, such as 8");
+    long months = new OptionValues(faults).whole(text, range, 0);
+    return Optional.of(day.minusMonths(months));
+  }
+}
