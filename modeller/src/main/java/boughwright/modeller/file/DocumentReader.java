@@ -7,6 +7,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;
@@ -72,7 +73,7 @@ final class DocumentReader {
       return Optional.empty();
     }
     Head head = head(top.get());
-    TreeParts parts = TreeParts.read(top.get(), head.bark());
+    TreeParts parts = TreeParts.read(top.get(), head.bark(), usual(head.wood()));
     Optional<Tree> tree =
         problems.faults() > 0
             ? Optional.empty()
@@ -94,6 +95,12 @@ final class DocumentReader {
     return problems.faults() > 0
         ? Optional.empty()
         : tree.map(sound -> new Document(sound, plans, extras));
+  }
+
+  private static Response usual(TreeWood wood) {
+    return wood instanceof TreeWood.Own own
+        ? own.response().orElse(Response.FIBRE)
+        : Response.FIBRE;
   }
 
   private Head head(ObjectReader top) {

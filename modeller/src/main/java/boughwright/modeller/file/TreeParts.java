@@ -5,6 +5,7 @@ import boughwright.modeller.tree.Finding;
 import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Link;
 import boughwright.modeller.tree.PullTest;
+import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.TreeRules;
 import boughwright.modeller.tree.WoodOverride;
@@ -35,7 +36,7 @@ final class TreeParts {
   private List<PullTest> pullTests = List.of();
   private final Set<String> ids = new LinkedHashSet<>();
 
-  private TreeParts(ObjectReader top) {
+  private TreeParts(ObjectReader top, Response usual) {
     this.top = top;
     readSegments();
     for (Value.Fields fields : top.objects("wounds", Limits.SEGMENTS)) {
@@ -47,11 +48,11 @@ final class TreeParts {
                 woundObjects.add(object);
               });
     }
-    this.overrides = WoodReader.overrides(top);
+    this.overrides = WoodReader.overrides(top, usual);
   }
 
-  static TreeParts read(ObjectReader top, OptionalDouble bark) {
-    TreeParts parts = new TreeParts(top);
+  static TreeParts read(ObjectReader top, OptionalDouble bark, Response usual) {
+    TreeParts parts = new TreeParts(top, usual);
     parts.judge(bark);
     parts.pullTests = PullTestReader.read(top, parts.ids);
     return parts;

@@ -20,6 +20,10 @@ enum SheetColumn {
   JOINS(Measure.TEXT, false),
   BARK(Measure.LENGTH, false),
   LIVE(Measure.TEXT, false),
+  KNOTS(Measure.TEXT, false),
+  GRAIN(Measure.TEXT, false),
+  INCLUDED_BARK(Measure.TEXT, false),
+  HOLLOW(Measure.LENGTH, false),
   NOTE(Measure.TEXT, false);
 
   /** What stands in the cells of a column. */

@@ -2,6 +2,7 @@
 package boughwright.modeller.measure;
 
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.tree.Features;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import java.util.OptionalDouble;
  * @param joins how it joins its parent; empty for the default
  * @param bark one layer of bark; empty for the tree's [m]
  * @param live whether it carries live growth
+ * @param features what the person ticked because it weakens the wood
  * @param note the person's words about it
  */
 record TapeRow(
@@ -35,6 +37,7 @@ record TapeRow(
     Optional<Joint> joins,
     OptionalDouble bark,
     Optional<Boolean> live,
+    Features features,
     Optional<String> note) {
 
   /**

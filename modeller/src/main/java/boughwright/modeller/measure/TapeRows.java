@@ -14,8 +14,11 @@ import static boughwright.modeller.measure.SheetColumn.SEGMENT;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.tree.Features;
+import boughwright.modeller.tree.Grain;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Knots;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -28,11 +31,11 @@ import java.util.stream.Collectors;
 final class TapeRows {
   private static final double VERTICAL_DEG = 90;
   private static final double TURN_DEG = 360;
-  private static final Map<String, Kind> KINDS =
-      Arrays.stream(Kind.values())
-          .collect(Collectors.toMap(k -> k.name().toLowerCase(Locale.ROOT), Function.identity()));
+  private static final Map<String, Kind> KINDS = words(Kind.values());
   private static final Map<String, Joint> JOINTS =
       Map.of("continues", Joint.CONTINUES, "union", Joint.UNION);
+  private static final Map<String, Knots> KNOTS = words(Knots.values());
+  private static final Map<String, Grain> GRAINS = words(Grain.values());
   private static final Map<String, Boolean> ANSWERS =
       Map.of("yes", true, "true", true, "no", false, "false", false);
 
@@ -40,6 +43,12 @@ final class TapeRows {
 
   TapeRows(SheetCells cells) {
     this.cells = cells;
+  }
+
+  /** The constants of an enum by their names in small letters. */
+  private static <E extends Enum<E>> Map<String, E> words(E[] constants) {
+    return Arrays.stream(constants)
+        .collect(Collectors.toMap(e -> e.name().toLowerCase(Locale.ROOT), Function.identity()));
   }
 
   /** The row as measured; empty after a fault, which is then among the sheet's problems. */
@@ -55,6 +64,7 @@ final class TapeRows {
     Optional<Joint> joins = cells.choice(row, SheetColumn.JOINS, JOINTS);
     OptionalDouble bark = bark(row, Math.min(start.orElse(end.orElse(1)), end.orElse(1)));
     Optional<Boolean> live = cells.choice(row, SheetColumn.LIVE, ANSWERS);
+    Features features = features(row);
     Optional<String> note = cells.text(row, SheetColumn.NOTE);
     if (id.isEmpty() || kind.isEmpty() || step.isEmpty() || seat.isEmpty()) {
       return Optional.empty();
@@ -72,7 +82,18 @@ final class TapeRows {
             joins,
             bark,
             live,
+            features,
             note));
+  }
+
+  private Features features(SheetRow row) {
+    return new Features(
+        cells.length(row, SheetColumn.HOLLOW, SheetLimits.LEAST_CALIPER, SheetLimits.MOST_CALIPER),
+        Optional.empty(),
+        Optional.empty(),
+        cells.choice(row, SheetColumn.KNOTS, KNOTS),
+        cells.choice(row, SheetColumn.GRAIN, GRAINS),
+        cells.choice(row, SheetColumn.INCLUDED_BARK, ANSWERS).orElse(false));
   }
 
   /** From start to end; an upright piece needs no azimuth. */

@@ -147,7 +147,7 @@ public final class TapeSheet {
 
   private MeasuredTree judged(SheetTitle title, List<Segment> segments, Map<String, TapeRow> rows)
       throws InputException {
-    for (Finding finding : TreeRules.findings(segments, List.of())) {
+    for (Finding finding : TreeRules.findings(segments, List.of(), title.bark())) {
       String id = finding.subjects().isEmpty() ? "" : finding.subjects().get(0);
       int line = rows.containsKey(id) ? rows.get(id).row().line() : 0;
       String subject =

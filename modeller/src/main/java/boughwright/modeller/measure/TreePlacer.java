@@ -60,6 +60,7 @@ final class TreePlacer {
         calipers.end(row),
         row.bark(),
         row.live(),
+        row.features(),
         row.note().<Map<String, Object>>map(note -> Map.of("note", note)).orElse(Map.of()));
   }
 

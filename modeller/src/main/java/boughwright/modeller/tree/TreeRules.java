@@ -14,7 +14,8 @@ import java.util.TreeSet;
 
 /**
  * What makes a set of segments a tree: one base, no rings, every parent there, ids unique, every
- * segment with a length and with wood inside its bark; and what is odd enough to look at again.
+ * segment with a length and with wood inside its bark and round its hollow; and what is odd enough
+ * to look at again.
  *
  * <p>All rules take time linear in the number of segments and use no recursion.
  */
@@ -58,9 +59,11 @@ public final class TreeRules {
     }
     Layout layout = new Layout(segments);
     findings.addAll(SolidRules.faults(layout, bark));
+    findings.addAll(FeatureRules.faults(layout, bark));
     if (oddities && findings.stream().noneMatch(Finding::isFault)) {
       findings.addAll(SolidRules.warnings(layout));
       findings.addAll(SizeRules.warnings(layout));
+      findings.addAll(FeatureRules.warnings(layout));
     }
     return findings;
   }

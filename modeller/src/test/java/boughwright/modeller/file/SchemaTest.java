@@ -33,15 +33,18 @@ class SchemaTest {
           "anchor-in-wood",
           "cut-away",
           "duplicate-id",
+          "impossible-moe",
           "no-length",
           "no-wood",
           "nothing-bent",
           "nothing-left",
           "ring",
           "same-ends",
+          "shear-above-moe",
           "shortened-to-nothing",
           "unknown-parent",
-          "unknown-segment");
+          "unknown-segment",
+          "weak-spot-too-large");
 
   private static final int LEAST_MUTANTS = 1_000;
 

@@ -27,9 +27,24 @@ class TreeFaultsTest {
     public String toString() {
       return name;
     }
+
+    /** Reads the file and asserts that it is taken, questioned or refused in these words. */
+    void check() {
+      Verdict verdict = Verdict.of(file.text());
+      assertThat(verdict.refused()).as("%s", verdict.lines()).isEqualTo(expected == REFUSE);
+      if (expected == ACCEPT) {
+        assertThat(verdict.problems()).isEmpty();
+        return;
+      }
+      List<Problem> named = verdict.problems().stream().filter(p -> p.kind().equals(kind)).toList();
+      assertThat(named).as("%s", verdict.lines()).isNotEmpty();
+      assertThat(named.get(0).isFault()).isEqualTo(expected == REFUSE);
+      assertThat(named.get(0).place().line()).isPositive();
+      assertThat(named.get(0).line()).contains(mustName);
+    }
   }
 
-  private static Case is(String name, Expected expected, String kind, Change file, String... must) {
+  static Case is(String name, Expected expected, String kind, Change file, String... must) {
     return new Case(name, expected, kind, file, List.of(must));
   }
 
@@ -292,17 +307,6 @@ class TreeFaultsTest {
   @ParameterizedTest
   @MethodSource({"shapes", "calipers", "places", "woundsAndWood"})
   void check_saysWhatIsWrongAndWhere(Case one) {
-    Verdict verdict = Verdict.of(one.file().text());
-    assertThat(verdict.refused()).as("%s", verdict.lines()).isEqualTo(one.expected() == REFUSE);
-    if (one.expected() == ACCEPT) {
-      assertThat(verdict.problems()).isEmpty();
-      return;
-    }
-    List<Problem> named =
-        verdict.problems().stream().filter(p -> p.kind().equals(one.kind())).toList();
-    assertThat(named).as("%s", verdict.lines()).isNotEmpty();
-    assertThat(named.get(0).isFault()).isEqualTo(one.expected() == REFUSE);
-    assertThat(named.get(0).place().line()).isPositive();
-    assertThat(named.get(0).line()).contains(one.mustName());
+    one.check();
   }
 }

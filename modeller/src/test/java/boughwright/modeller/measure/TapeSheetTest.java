@@ -7,8 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Features;
+import boughwright.modeller.tree.Grain;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Knots;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
@@ -188,6 +191,45 @@ class TapeSheetTest {
     assertThat(read.warnings()).isEmpty();
     assertThat(read.document().tree().segments()).hasSizeGreaterThan(5);
     assertThat(read.document().tree().segments()).extracting(Segment::kind).contains(Kind.ROOT);
+  }
+
+  @Test
+  void ticks_areRead_andEmptyCellsSayNothing() throws InputException {
+    String sheet =
+        Sheets.TITLE
+            + Sheets.HEADINGS
+            + ",knots,grain,included_bark,hollow_mm\n"
+            + Sheets.TRUNK
+            + ",,,,\n"
+            + "b1,t1,branch,90,20,50,12,8,many,sloping,yes,4\n";
+    Tree tree = Sheets.tree(sheet);
+    assertThat(tree.segments().get(0).features()).isEqualTo(Features.NONE);
+    Features ticked = tree.segments().get(1).features();
+    assertThat(ticked.knots()).contains(Knots.MANY);
+    assertThat(ticked.grain()).contains(Grain.SLOPING);
+    assertThat(ticked.includedBark()).isTrue();
+    assertThat(ticked.hollow().orElseThrow()).isEqualTo(0.004);
+  }
+
+  /** 8 mm over bark, 1 mm of bark on each side of the whole tree: 6 mm of wood. */
+  @Test
+  void hollowWiderThanTheWood_isRefused_inItsRow() {
+    String sheet =
+        "# bark: 1 mm\n"
+            + Sheets.TITLE
+            + Sheets.HEADINGS
+            + ",hollow_mm\n"
+            + Sheets.TRUNK
+            + ",\n"
+            + "b1,t1,branch,90,20,50,12,8,6.5\n";
+    assertThat(Sheets.faults(sheet))
+        .filteredOn(Problem::isFault)
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.kind()).isEqualTo("weak-spot-too-large");
+              assertThat(fault.place().line()).isEqualTo(6);
+            });
   }
 
   @Test

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param probability how likely
  * @param place where it comes first under the best guess; empty where nothing is near it
  * @param demand how hard the best guess works there, in the unit of the limit: a strain for kink
- *     and crack, a stress for split and shear [Pa], a part of the limb's own strength for tear
+ *     and crack, a stress over the modulus for split and shear, a part of the limb's own strength
+ *     for tear [1]
  * @param limit what that place bears
  */
 public record FailureRisk(

@@ -9,7 +9,7 @@ package boughwright.physics.trial;
  */
 public final class Odds {
   /** Fewer than this part is never told apart: a sampler of some thousand draws cannot [1]. */
-  private static final double LEAST = 1.0 / 1000;
+  public static final double LEAST = 1.0 / 1000;
 
   private static final int[][] PLAIN = {
     {1, 1000}, {1, 500}, {1, 300}, {1, 200}, {1, 150}, {1, 100}, {1, 80}, {1, 60}, {1, 50}, {1, 40},

@@ -12,9 +12,15 @@ import java.util.OptionalDouble;
  * @param caliperEnd diameter over bark at the tip [m]
  * @param bark thickness of one layer of bark [m]
  * @param moe modulus of elasticity of this very branch; empty for the species' [Pa]
+ * @param caliperError nine readings in ten lie within this of the truth; empty for the default [m]
  */
 public record PlainBranch(
-    double length, double caliperStart, double caliperEnd, double bark, OptionalDouble moe) {
+    double length,
+    double caliperStart,
+    double caliperEnd,
+    double bark,
+    OptionalDouble moe,
+    OptionalDouble caliperError) {
   private static final double DEEPEST = 0.9;
 
   public PlainBranch {
@@ -22,6 +28,13 @@ public record PlainBranch(
       throw new IllegalArgumentException("a branch has a length and wood under its bark");
     }
     Objects.requireNonNull(moe, "moe");
+    Objects.requireNonNull(caliperError, "caliperError");
+  }
+
+  /** A branch read with the usual error. */
+  public PlainBranch(
+      double length, double caliperStart, double caliperEnd, double bark, OptionalDouble moe) {
+    this(length, caliperStart, caliperEnd, bark, moe, OptionalDouble.empty());
   }
 
   /**

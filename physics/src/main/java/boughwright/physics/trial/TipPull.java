@@ -2,12 +2,16 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.Standing;
 import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
@@ -32,7 +36,14 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 public record TipPull(
     PlainBranch branch, double tipDown, double tipIn, double force, TrialResult trial) {
+  /** The line that holds the tip in {@link #held}. */
+  public static final String LINE = "tip";
+
   private static final String ID = "branch";
+
+  /** Length of that line over the length of the branch: it turns by less than a thousandth [1]. */
+  private static final double FAR = 1000;
+
   private static final double RELATIVE_ACCURACY = 1e-12;
   private static final int MOST_TRIALS = 100;
 
@@ -89,7 +100,46 @@ public record TipPull(
         Unions.AXIS,
         List.of(segment),
         known,
+        List.of(),
+        branch.caliperError(),
+        Condition.UNKNOWN,
         List.of());
+  }
+
+  /**
+   * The same bend with its movement held instead of its pull: by a line straight down from the tip,
+   * so long that its direction does not change. Its pull is what the wood answers, line {@value
+   * #LINE} of the trial.
+   *
+   * @param species values for its wood
+   */
+  public TrialRequest held(Species species) {
+    double deep = FAR * branch.length();
+    GuyLine line =
+        new GuyLine(
+            LINE,
+            new Spot(ID, 1),
+            OptionalDouble.empty(),
+            new Anchor.Fixed(new Point3(branch.length() - tipIn, 0, -deep)),
+            new Hold.Length(deep - tipDown),
+            Map.of());
+    Proposal proposal =
+        new Proposal("pull", Optional.empty(), List.of(line), List.of(), List.of(), Map.of());
+    return TrialRequest.of(tree(branch, species), plan(proposal), species);
+  }
+
+  private static Plan plan(Proposal proposal) {
+    return new Plan(
+        "tip",
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        List.of(proposal),
+        false,
+        Plan.Stance.AS_MEASURED,
+        Optional.empty(),
+        Map.of());
   }
 
   /** Tries pulls until the tip is where it should be. */
@@ -131,19 +181,7 @@ public record TipPull(
       HungWeight weight = new HungWeight(new Spot(ID, 1), force / Standing.GRAVITY, Map.of());
       Proposal proposal =
           new Proposal("pull", Optional.empty(), List.of(), List.of(weight), List.of(), Map.of());
-      Plan plan =
-          new Plan(
-              "tip",
-              OptionalDouble.empty(),
-              Optional.empty(),
-              List.of(),
-              Optional.empty(),
-              List.of(proposal),
-              false,
-              Plan.Stance.AS_MEASURED,
-              Optional.empty(),
-              Map.of());
-      return Trial.run(TrialRequest.of(tree, plan, species));
+      return Trial.run(TrialRequest.of(tree, plan(proposal), species));
     }
   }
 }

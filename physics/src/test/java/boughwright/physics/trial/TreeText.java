@@ -15,7 +15,8 @@ import java.util.Locale;
 
 /** Writes a tree file by hand, reads it, and tries its only plan. */
 final class TreeText {
-  private final String wood;
+  private final String species;
+  private String more = "";
   private String unions = "axis";
   private final List<String> segments = new ArrayList<>();
   private final List<String> loads = new ArrayList<>();
@@ -23,11 +24,22 @@ final class TreeText {
 
   /** A tree of wood of one's own [GPa]. */
   TreeText(double moe, double shear) {
-    wood =
+    this(
         text(
             "{\"name\": \"test wood\", \"moe_GPa\": %s, \"shear_GPa\": %s, \"response\":"
                 + " \"elastic\"}",
-            moe, shear);
+            moe, shear));
+  }
+
+  /** A tree of a wood, as JSON. */
+  TreeText(String species) {
+    this.species = species;
+  }
+
+  /** Further fields of the tree, as JSON. */
+  TreeText tree(String fields) {
+    more = fields + ",";
+    return this;
   }
 
   static String text(String format, Object... values) {
@@ -59,9 +71,9 @@ final class TreeText {
   String json() {
     return text(
         "{\"format\": \"boughwright-tree\", \"version\": 1, \"name\": \"check\", \"species\": %s,"
-            + " \"bark_mm\": 0, \"unions\": \"%s\", \"segments\": [%s], \"plans\": [{\"id\":"
+            + " \"bark_mm\": 0, \"unions\": \"%s\", %s \"segments\": [%s], \"plans\": [{\"id\":"
             + " \"a\", %s \"proposals\": [%s]}]}",
-        wood, unions, String.join(",\n", segments), planFields, String.join(",\n", loads));
+        species, unions, more, String.join(",\n", segments), planFields, String.join(",\n", loads));
   }
 
   TrialResult tryIn(Path folder) {

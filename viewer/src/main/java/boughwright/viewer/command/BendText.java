@@ -86,11 +86,7 @@ final class BendText {
     if (trial.risk().isEmpty()) {
       Published.write(page, "bending strain there", peak.bendingStrain(), limits);
     } else {
-      page.table(
-          new TextTable(1)
-              .row("the stretched side, by", Shown.percent(peak.tensionStrain()))
-              .row("the squeezed side, by", Shown.percent(peak.compressionStrain()))
-              .row("bending strain (radius x curvature)", Shown.percent(peak.bendingStrain())));
+      PeakText.strains(page, peak);
     }
   }
 

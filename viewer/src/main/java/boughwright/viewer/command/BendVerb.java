@@ -151,7 +151,8 @@ final class BendVerb extends Verb {
               choice.proposals(),
               Published.speciesOf(document.tree()),
               RodOptions.DEFAULT);
-      tried.add(BendAnswer.Tried.of(document, choice, run.of(request)));
+      tried.add(
+          BendAnswer.Tried.of(document, choice, run.of(request, "plan " + choice.plan().id())));
     }
     return tried;
   }

@@ -3,9 +3,13 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.species.Species;
 import boughwright.modeller.units.ForceUnit;
+import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.PlainBranch;
+import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TipPull;
+import boughwright.viewer.scene.FailureWords;
+import boughwright.viewer.scene.RangeWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,23 +20,56 @@ final class BranchText {
 
   private BranchText() {}
 
-  static String of(TipPull pull, Species species) {
+  static String of(BranchAnswer answer) {
+    TipPull pull = answer.pull();
     TextPage page = new TextPage();
-    page.words(TrialText.ELASTIC);
-    page.title(about(pull.branch(), species));
+    OpeningText.write(
+        page,
+        List.of(answer.held().orElse(pull.trial())),
+        ResponseWord.FIBRE,
+        Optional.of(answer.species()));
+    page.title(about(pull.branch(), answer.species()));
     if (!pull.trial().outcome().holds()) {
       TrialText.noPose(page, pull.trial().outcome());
       return page.toString();
     }
+    answer.verdict().ifPresent(verdict -> VerdictText.brief(page, verdict));
+    force(page, answer);
+    answer.risk().ifPresent(risk -> odds(page, risk));
+    strain(page, answer);
+    TrialText.errors(page, pull.trial());
+    TrialText.basis(page, List.of(pull.trial()));
+    TrialText.cautions(page);
+    return page.toString();
+  }
+
+  private static void force(TextPage page, BranchAnswer answer) {
+    TipPull pull = answer.pull();
     page.heading("To bring the tip " + Shown.millimetres(pull.tipDown()) + " down");
+    answer.force().ifPresent(range -> page.inner("Pull " + RangeWords.newtons(range) + "."));
     page.table(
         new TextTable(1)
-            .row("pull at the tip, straight down", Shown.newtons(pull.force()))
+            .row("best guess, pull at the tip, straight down", Shown.newtons(pull.force()))
             .row("  the weight of", Shown.kilograms(mass(pull)))
             .row("the tip also comes in by", Shown.millimetres(pull.tipIn())));
     page.inner(
         "The pull keeps its direction all the way, like a hung weight: square to the branch at"
             + " rest, not to the bent branch.");
+  }
+
+  private static void odds(TextPage page, Risk risk) {
+    page.heading("What can go wrong, with the tip held there");
+    TextTable table = new TextTable(2);
+    risk.failures()
+        .forEach(
+            failure ->
+                table.row(FailureWords.what(failure.mode()), Odds.words(failure.probability())));
+    page.table(table);
+    ShareText.write(page, risk);
+  }
+
+  private static void strain(TextPage page, BranchAnswer answer) {
+    TipPull pull = answer.pull();
     Peak peak = pull.trial().peak().orElseThrow();
     page.heading("Bent hardest");
     double from = peak.along() * pull.branch().length();
@@ -41,11 +78,13 @@ final class BranchText {
             + ", stretched on top, bending moment "
             + Shown.newtonMetres(peak.moment())
             + ".");
-    Published.write(page, "bending strain there", peak.bendingStrain(), Optional.of(species));
-    TrialText.errors(page, pull.trial());
-    TrialText.basis(page, List.of(pull.trial()));
-    TrialText.cautions(page);
-    return page.toString();
+    if (answer.risk().isEmpty()) {
+      Published.write(
+          page, "bending strain there", peak.bendingStrain(), Optional.of(answer.species()));
+      return;
+    }
+    PeakText.strains(page, peak);
+    YieldText.write(page, peak, answer.risk().get());
   }
 
   private static double mass(TipPull pull) {

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The ten-second answer for one plain branch. */
@@ -19,13 +20,16 @@ import picocli.CommandLine.Option;
     customSynopsis = {
       "java -jar boughwright.jar branch --species NAME --length-mm L",
       "        --calipers-mm THICK,THIN --tip-mm DOWN [--bark-mm B] [--moe-GPa E]",
-      "        [--json]"
+      "        [--caliper-error-mm E] [--samples N] [--seed N] [--no-risk]",
+      "        [--on DATE] [--frost] [--hemisphere north|south]",
+      "        [--months-since-repotting N] [--months-since-collecting N]",
+      "        [--months-since-hard-work N] [--json]"
     },
     description = {
       "A straight, level branch, held where it starts: which force at its tip, straight",
-      "down all the way like a hung weight, brings the tip down by so much, and how",
-      "hard that bends it. Lengths are millimetres, or have their unit beside them",
-      "(14in)."
+      "down all the way like a hung weight, brings the tip down by so much, how hard",
+      "that bends it, and how likely it cracks or kinks. Lengths are millimetres, or",
+      "have their unit beside them (14in)."
     },
     footer = {
       "Example: java -jar boughwright.jar branch --species \"european hornbeam\"",
@@ -74,6 +78,17 @@ final class BranchVerb extends Verb {
       description = "Modulus of elasticity of this very branch, if you know it.")
   private String moe;
 
+  @Option(
+      names = "--caliper-error-mm",
+      paramLabel = "E",
+      order = 7,
+      description = "Nine caliper readings in ten are right within this; 0.3 by default.")
+  private String caliperError;
+
+  @Mixin private Sampling sampling;
+
+  @Mixin private OccasionOptions occasion;
+
   BranchVerb(Console console) {
     super(console);
   }
@@ -90,9 +105,16 @@ final class BranchVerb extends Verb {
     if (isGiven("--tip-mm", tip, "how far the tip is to come down", faults)) {
       down = down(branch, new OptionValues(faults));
     }
+    Optional<Sampling.Draws> draws = sampling.read(faults);
+    OccasionOptions.Said said = occasion.read(faults);
     faults.throwIfAny();
-    TipPull pull = TipPull.of(branch.orElseThrow(), wood.orElseThrow(), down.orElseThrow());
-    console().answer(json() ? BranchJson.of(pull, wood.get()) : BranchText.of(pull, wood.get()));
+    BranchAnswer answer;
+    try (Progress progress = Progress.of(console(), json())) {
+      TipPull pull = TipPull.of(branch.orElseThrow(), wood.orElseThrow(), down.orElseThrow());
+      TrialRun run = new TrialRun(draws, said, progress);
+      answer = BranchAnswer.of(pull, wood.get(), run);
+    }
+    console().answer(json() ? BranchJson.of(answer) : BranchText.of(answer));
     return ExitCode.DONE;
   }
 
@@ -117,6 +139,11 @@ final class BranchVerb extends Verb {
         bark == null
             ? OptionalDouble.of(0)
             : values.length(bark, range("--bark-mm", 0, 100, "the thickness of the bark"));
+    OptionalDouble error =
+        caliperError == null
+            ? OptionalDouble.empty()
+            : values.length(
+                caliperError, range("--caliper-error-mm", 0.01, 10, "an error such as 0.3"));
     OptionalDouble own =
         moe == null
             ? OptionalDouble.empty()
@@ -130,7 +157,8 @@ final class BranchVerb extends Verb {
             ends[0],
             ends[1],
             layer.getAsDouble(),
-            own.isPresent() ? OptionalDouble.of(1e9 * own.getAsDouble()) : own));
+            own.isPresent() ? OptionalDouble.of(1e9 * own.getAsDouble()) : own,
+            error));
   }
 
   private double[] calipers(OptionValues values, Faults faults) {

@@ -3,7 +3,6 @@ package boughwright.viewer.command;
 
 import static boughwright.viewer.command.JsonAnswer.number;
 
-import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.FailurePlace;
 import boughwright.physics.trial.FailureRisk;
 import boughwright.physics.trial.InputShare;
@@ -15,10 +14,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.TreeMap;
 
-/** The risk of a bend for programs: strains as parts of one, stresses in megapascals. */
+/** The risk of a bend for programs: strains and other demands as parts of one. */
 final class RiskJson {
-  private static final double PASCALS_IN_MPA = 1e6;
-
   private RiskJson() {}
 
   static ObjectNode of(Risk risk) {
@@ -27,7 +24,7 @@ final class RiskJson {
         .forEach(failure -> node.set(FailureWords.name(failure.mode()), failure(failure)));
     node.put("no_pose", number(risk.noPose()));
     ObjectNode tensions = node.putObject("tensions_N");
-    new TreeMap<>(risk.tensions()).forEach((line, range) -> tensions.set(line, range(range, 1)));
+    new TreeMap<>(risk.tensions()).forEach((line, range) -> tensions.set(line, range(range)));
     ArrayNode shares = node.putArray("sensitivity");
     risk.shares().forEach(share -> shares.add(share(share)));
     ArrayNode limits = node.putArray("limits_along");
@@ -44,11 +41,8 @@ final class RiskJson {
     node.put("high", number(failure.probability().high()));
     if (failure.place().isPresent()) {
       place(node, failure.place().get());
-      boolean stress = failure.mode() == FailureMode.SPLIT || failure.mode() == FailureMode.SHEAR;
-      String unit = stress ? "_MPa" : "";
-      double over = stress ? PASCALS_IN_MPA : 1;
-      node.put("demand" + unit, number(failure.demand() / over));
-      node.set("limit" + unit, range(failure.limit(), over));
+      node.put("demand", number(failure.demand()));
+      node.set("limit", range(failure.limit()));
     }
     return node;
   }
@@ -75,17 +69,17 @@ final class RiskJson {
     ObjectNode node = JsonAnswer.object();
     node.put("segment", limit.segment());
     node.put("along", number(limit.along()));
-    node.set("crack_strain", range(limit.crack(), 1));
-    node.set("kink_strain", range(limit.kink(), 1));
+    node.set("crack_strain", range(limit.crack()));
+    node.set("kink_strain", range(limit.kink()));
     node.put("yield_strain", number(limit.yield()));
     return node;
   }
 
-  static ObjectNode range(Range range, double over) {
+  static ObjectNode range(Range range) {
     ObjectNode node = JsonAnswer.object();
-    node.put("low", number(range.low() / over));
-    node.put("middle", number(range.middle() / over));
-    node.put("high", number(range.high() / over));
+    node.put("low", number(range.low()));
+    node.put("middle", number(range.middle()));
+    node.put("high", number(range.high()));
     return node;
   }
 }

@@ -4,8 +4,9 @@ package boughwright.viewer.command;
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.FailurePlace;
 import boughwright.physics.trial.FailureRisk;
+import boughwright.physics.trial.Odds;
+import boughwright.physics.trial.Range;
 import boughwright.physics.trial.Risk;
-import boughwright.viewer.scene.ChanceWords;
 import boughwright.viewer.scene.FailureWords;
 import boughwright.viewer.scene.RangeWords;
 import java.util.ArrayList;
@@ -52,7 +53,7 @@ final class RiskText {
 
   private boolean isRemote(FailureRisk failure) {
     boolean kinkOrCrack = failure.mode() == FailureMode.KINK || failure.mode() == FailureMode.CRACK;
-    return failure.probability().high() < ChanceWords.LEAST
+    return failure.probability().high() < Odds.LEAST
         && !(kinkOrCrack && failure.place().isPresent());
   }
 
@@ -61,18 +62,12 @@ final class RiskText {
         failures.stream()
             .map(failure -> FailureWords.what(failure.mode()))
             .collect(Collectors.joining(", "));
-    return capital(words)
-        + ": "
-        + (failures.size() > 1 ? "each " : "")
-        + ChanceWords.about(0, risk.samples())
-        + ".";
+    return capital(words) + ": " + (failures.size() > 1 ? "each " : "") + Odds.words(0) + ".";
   }
 
   private void entry(FailureRisk failure) {
     page.inner(
-        capital(FailureWords.what(failure.mode()))
-            + ": "
-            + ChanceWords.of(failure.probability(), risk.samples()));
+        capital(FailureWords.what(failure.mode())) + ": " + Odds.words(failure.probability()));
     failure.place().ifPresent(place -> page.further(mark(place)));
     if (failure.place().isPresent()) {
       page.further(margin(failure));
@@ -96,24 +91,25 @@ final class RiskText {
               + Shown.percent(failure.demand())
               + "; cracks at "
               + RangeWords.percent(failure.limit());
-      case SPLIT, SHEAR ->
-          "works at "
-              + Shown.megapascals(failure.demand())
-              + "; bears "
-              + RangeWords.megapascals(failure.limit());
-      case TEAR ->
-          "works at "
-              + Shown.fixed(100 * failure.demand(), 0)
-              + " % of the limb's own strength; the union bears "
-              + RangeWords.percent(failure.limit());
+      case SPLIT, SHEAR, TEAR ->
+          "works at " + RangeWords.percent(used(failure), " of what it bears");
     };
+  }
+
+  /** The demand as a part of the limit, which is least where the limit is highest. */
+  private static Range used(FailureRisk failure) {
+    Range limit = failure.limit();
+    return new Range(
+        failure.demand() / limit.high(),
+        failure.demand() / limit.middle(),
+        failure.demand() / limit.low());
   }
 
   private void noPose() {
     if (risk.noPose() > 0) {
       page.inner(
           "No pose held at all in "
-              + ChanceWords.about(risk.noPose(), risk.samples())
+              + Odds.words(risk.noPose())
               + " of the draws: the limb would snap over or give way. They count as cracked.");
     }
   }

@@ -3,7 +3,6 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.species.MoeBasis;
 import boughwright.modeller.species.Species;
-import boughwright.physics.wood.BranchStiffness;
 import boughwright.physics.wood.WoodLimits;
 import boughwright.physics.wood.WoodSpread;
 import java.util.List;
@@ -42,36 +41,52 @@ final class SpeciesText {
     }
     species.proxyFor().ifPresent(words -> page.words("No values of its own: " + words + "."));
     page.heading("Green clear stem wood");
+    page.table(published(species));
+    page.words("Source: " + species.source() + " (" + species.checked() + ").");
+    page.words(MissingFigures.words(species));
+    page.blank();
+    spread(page, species);
+    LivingWood.write(page, species);
+    return page.toString();
+  }
+
+  private static TextTable published(Species species) {
     TextTable table = new TextTable(1);
     table.row("modulus of elasticity (MOE), as published", Shown.gigapascals(species.moe()));
     if (species.moeBasis() == MoeBasis.CENTRE_LOADED_14) {
       table.row(
           "  without the shear in that test, 10 % more", Shown.gigapascals(species.trueMoe()));
     }
-    table.row(
-        "  taken for live branch wood under bark",
-        Shown.gigapascals(species.trueMoe() * BranchStiffness.BRANCH_FACTOR));
-    species.mor().ifPresent(v -> table.row("modulus of rupture (MOR)", Shown.megapascals(v)));
-    species.crushing().ifPresent(v -> table.row("crushing strength", Shown.megapascals(v)));
-    species.shear().ifPresent(v -> table.row("shear strength", Shown.megapascals(v)));
+    row(table, "modulus of rupture (MOR)", species.mor());
+    row(table, "crushing strength along the grain", species.crushing());
+    row(table, "shear strength along the grain", species.shear());
+    row(table, "tension strength across the grain", species.tensionPerp());
+    row(table, "compression across the grain, where it yields", species.compressionPerp());
+    species
+        .workToMaxLoad()
+        .ifPresent(v -> table.row("work to the greatest load", Shown.fixed(v / 1e3, 0) + " kJ/m3"));
     species
         .density()
         .ifPresent(v -> table.row("density, dry over green", density(species.density())));
     WoodLimits limits = WoodLimits.of(species);
     limits
         .crushingStrain()
-        .ifPresent(v -> table.row("strain where the inside starts to flow", Shown.percent(v)));
+        .ifPresent(v -> table.row("crushing strain (crushing strength / MOE)", Shown.percent(v)));
     limits.ruptureRatio().ifPresent(v -> table.row("rupture ratio (MOR / MOE)", Shown.percent(v)));
-    page.table(table);
-    page.heading("Source: " + species.source() + " (" + species.checked() + ").");
-    spread(page);
-    return page.toString();
+    return table;
   }
 
-  private static void spread(TextPage page) {
-    WoodSpread spread = WoodSpread.CLEAR_WOOD;
+  private static void row(TextTable table, String words, OptionalDouble strength) {
+    strength.ifPresent(value -> table.row(words, Shown.megapascals(value)));
+  }
+
+  private static void spread(TextPage page, Species species) {
+    SpeciesScatter scatter = SpeciesScatter.of(species);
+    WoodSpread spread = scatter.shown();
     page.words(
-        "Spread between pieces of one species (coefficient of variation): MOE "
+        "Spread between pieces of clear wood (coefficient of variation), "
+            + scatter.whose()
+            + ": MOE "
             + share(spread.moe())
             + ", MOR "
             + share(spread.mor())

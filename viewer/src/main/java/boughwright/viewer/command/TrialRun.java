@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.physics.trial.Occasion;
+import boughwright.physics.trial.RiskOptions;
+import boughwright.physics.trial.RiskTrial;
 import boughwright.physics.trial.Trial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.Verdicts;
 import java.util.Optional;
 
 /**
@@ -14,8 +18,26 @@ import java.util.Optional;
  * @param progress told what is going on
  */
 record TrialRun(Optional<Sampling.Draws> draws, OccasionOptions.Said said, Progress progress) {
-  TrialResult of(TrialRequest request) {
-    progress.now("Trying plan " + request.plan().id());
-    return Trial.run(request);
+  /**
+   * Tries one request.
+   *
+   * @param name what is tried, such as "plan a"
+   */
+  TrialResult of(TrialRequest request, String name) {
+    progress.now("Trying " + name);
+    if (draws.isEmpty()) {
+      return Trial.run(request);
+    }
+    progress.now("Drawing " + name + " " + draws.get().samples() + " times");
+    RiskOptions options =
+        new RiskOptions(draws.get().samples(), draws.get().seed(), progress::part);
+    TrialResult result = RiskTrial.run(request, options);
+    progress.now("Judging " + name);
+    return Verdicts.of(request, result, occasion(request)).map(result::withVerdict).orElse(result);
+  }
+
+  private Occasion occasion(TrialRequest request) {
+    return new Occasion(
+        Optional.of(said.on()), said.over(request.tree().condition()), said.frost());
   }
 }

@@ -39,6 +39,7 @@ final class TrialText {
 
   /** Says plainly that there is nothing to show, and what to try. */
   static void noPose(TextPage page, Outcome outcome) {
+    page.blank();
     page.words(
         outcome.converged()
             ? "The tree would not stay in this pose: it snaps over or falls away on the way."

@@ -24,6 +24,15 @@ final class VerdictText {
 
   /** Why, what would change it, and what season and life say. */
   static void write(TextPage page, Verdict verdict) {
+    brief(page, verdict);
+    if (!verdict.life().isEmpty()) {
+      page.heading("Whether the branch lives on, apart from breaking");
+      verdict.life().forEach(page::point);
+    }
+  }
+
+  /** The same for a plain branch, of which nobody knows what it carries. */
+  static void brief(TextPage page, Verdict verdict) {
     page.heading("Why");
     page.inner(verdict.reason());
     if (!verdict.firstChange().isBlank()) {
@@ -33,10 +42,6 @@ final class VerdictText {
     if (!verdict.season().isEmpty()) {
       page.heading("Season and condition");
       verdict.season().forEach(page::point);
-    }
-    if (!verdict.life().isEmpty()) {
-      page.heading("Whether the branch lives on, apart from breaking");
-      verdict.life().forEach(page::point);
     }
   }
 }

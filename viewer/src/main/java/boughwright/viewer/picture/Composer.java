@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
@@ -11,13 +12,18 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
 final class Composer {
   private static final double MARGIN = 60;
   private static final double FRAME = 24;
   private static final double FOOTER = 130;
+
+  /** Where the verdict has told the trouble already. */
+  private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
 
   private final Page page;
   private final Scene scene;
@@ -42,8 +48,9 @@ final class Composer {
     Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
+    Set<Mark> told = new HashSet<>();
     for (ViewFrame frame : frames) {
-      missing += drawView(frame, renderer);
+      missing += drawView(frame, renderer, told);
     }
     drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, missing);
     return frames;
@@ -71,7 +78,7 @@ final class Composer {
       Paragraph.Room three = new Paragraph.Room(width, 3);
       y =
           page.paragraph(
-              scene.trouble().get(),
+              heading.verdict().isBlank() ? scene.trouble().get() : NOTHING_BENT,
               new Point2D.Double(left, y + page.u(6)),
               Page.Style.TROUBLE,
               three);
@@ -80,25 +87,30 @@ final class Composer {
   }
 
   private double verdict(double top, double left, Paragraph.Room two) {
-    double y = top;
-    if (!heading.verdict().isBlank()) {
-      y += page.u(10);
-      y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    if (heading.verdict().isBlank()) {
+      return top;
     }
-    if (!heading.change().isBlank()) {
-      y = page.paragraph(heading.change(), new Point2D.Double(left, y), Page.Style.ABOUT, two);
+    double y = top + page.u(10);
+    y = page.paragraph(heading.verdict(), new Point2D.Double(left, y), Page.Style.VERDICT, two);
+    for (String words : List.of(heading.reason(), heading.change())) {
+      if (!words.isBlank()) {
+        y += page.u(3);
+        double size = page.u(Page.Style.WHY.size());
+        String whole = Sentences.fitting(words, Page.Style.WHY.weight(), size, two);
+        y = page.paragraph(whole, new Point2D.Double(left, y), Page.Style.WHY, two);
+      }
     }
     return y;
   }
 
-  private int drawView(ViewFrame frame, SceneRenderer renderer) {
+  private int drawView(ViewFrame frame, SceneRenderer renderer, Set<Mark> told) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
-    int missing = new MarkPainter(page, scene, frame).paint(raster);
+    int missing = new MarkPainter(page, scene, frame).paint(raster, told);
     drawCaption(frame);
     return missing;
   }

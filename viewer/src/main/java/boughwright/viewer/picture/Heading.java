@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What stands over a picture.
@@ -22,9 +23,10 @@ import java.util.Optional;
  * @param name name of the tree
  * @param about plan, proposals, planting angle, wood and day
  * @param verdict the answer in words; empty without one
+ * @param reason why; empty without a verdict
  * @param change the first thing that would change it; empty without one
  */
-record Heading(String name, String about, String verdict, String change) {
+record Heading(String name, String about, String verdict, String reason, String change) {
 
   static Heading of(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
     List<String> parts = new ArrayList<>();
@@ -41,12 +43,13 @@ record Heading(String name, String about, String verdict, String change) {
     return new Heading(
         VisibleText.of(document.tree().name()),
         about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1),
-        trial.flatMap(TrialResult::verdict).map(Heading::verdict).orElse(""),
-        trial.flatMap(TrialResult::verdict).map(Verdict::firstChange).orElse(""));
+        words(trial, verdict -> VerdictWords.sentence(verdict.level())),
+        words(trial, Verdict::reason),
+        words(trial, Verdict::firstChange));
   }
 
-  private static String verdict(Verdict verdict) {
-    return VerdictWords.sentence(verdict.level()) + " " + VisibleText.of(verdict.reason());
+  private static String words(Optional<TrialResult> trial, Function<Verdict, String> part) {
+    return VisibleText.of(trial.flatMap(TrialResult::verdict).map(part).orElse(""));
   }
 
   private static List<String> ids(Plan plan, Optional<TrialResult> trial) {

@@ -67,7 +67,7 @@ public final class Picture {
       PrintedPicture.Subject subject, Scene scene, List<Arrangement.Wanted> views, PictureSize size)
       throws NoGraphicsException, InputException {
     Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
-    requireLetters(heading.name() + heading.about() + heading.verdict() + heading.change());
+    requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
     try (SceneRenderer renderer = SceneRenderer.open();
         Page page = new Page(size)) {
       new Composer(page, scene, heading, Footnote.of(subject.trial())).compose(views, renderer);

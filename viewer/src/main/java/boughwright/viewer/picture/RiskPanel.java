@@ -32,8 +32,14 @@ final class RiskPanel {
     this.view = view;
   }
 
-  /** Draws it at one edge of the room there is, and gives the room it leaves. */
+  /**
+   * Draws it at one edge of the room there is, and gives the room it leaves: all of it where there
+   * is no bent limb to speak of.
+   */
   Rect draw(Rect room) {
+    if (view.limb().isEmpty()) {
+      return room;
+    }
     boolean beside = page.image().getWidth() > WIDE * page.image().getHeight();
     if (beside) {
       double width = Math.min(page.u(WIDTH), MOST_WIDTH * page.image().getWidth());

@@ -20,14 +20,20 @@ import java.util.function.ToDoubleFunction;
  */
 final class StrainPlot {
   private static final double LEFT = 50;
+  private static final double RIGHT = 18;
   private static final double ABOVE = 30;
   private static final double BELOW = 58;
   private static final double HEAD_ROOM = 1.12;
 
   /** Limits beyond this multiple of strain and median would only flatten the curves [1]. */
-  private static final double MOST_BAND = 1.6;
+  private static final double MOST_BAND = 2;
 
   private static final double LEAST_STRAIN = 1e-4;
+
+  /** A band that the plot cuts by less than this is as good as whole [1]. */
+  private static final double CUT_OFF = 1.03;
+
+  private static final double LEAST_WORDS = 200;
   private static final int TICKS = 7;
   private static final double TICK_ROOM = 32;
   private static final double PERCENT = 100;
@@ -45,7 +51,7 @@ final class StrainPlot {
         new Rect(
             room.x() + page.u(LEFT),
             room.y() + page.u(ABOVE),
-            room.width() - page.u(LEFT) - page.u(8),
+            room.width() - page.u(LEFT) - page.u(RIGHT),
             room.height() - page.u(ABOVE) - page.u(BELOW));
     List<LimbStrain.Fibres> strains = limb.strains();
     double end = 1000 * strains.get(strains.size() - 1).at();
@@ -80,11 +86,26 @@ final class StrainPlot {
     curve(LimbStrain.Fibres::tension, 1, Ink.STRETCHED);
     curve(LimbStrain.Fibres::compression, -1, Ink.SQUEEZED);
     page.pen().setClip(before);
+    beyond(LimbStrain.Limits::crack, y.high(), box.y() + page.u(18));
+    beyond(LimbStrain.Limits::kink, -y.low(), box.bottom() - page.u(8));
     places();
   }
 
+  /** Says how far a band reaches that the plot cuts off. */
+  private void beyond(Function<LimbStrain.Limits, Range> limit, double shown, double at) {
+    double high =
+        PERCENT * limb.limits().stream().mapToDouble(l -> limit.apply(l).high()).max().orElse(0);
+    if (high > CUT_OFF * shown && box.height() > page.u(LEAST_WORDS)) {
+      page.write(
+          "up to " + PlotScale.words(high, 0.1) + " %",
+          box.right() - page.u(8),
+          at,
+          Page.Style.KEY_MORE.at(Page.Align.RIGHT));
+    }
+  }
+
   private void axes() {
-    int up = (int) Math.max(3, box.height() / page.u(TICK_ROOM));
+    int up = (int) Math.max(4, box.height() / page.u(TICK_ROOM));
     double step = y.step(up);
     for (double tick : y.ticks(up)) {
       double at = y.at(tick);

@@ -10,6 +10,7 @@ import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.FailurePlace;
 import boughwright.physics.trial.FailureRisk;
+import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Risk;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,9 +52,7 @@ final class FailureMarks {
         outward,
         failure.mode(),
         List.of(
-            FailureWords.name(failure.mode())
-                + ": "
-                + ChanceWords.about(failure.probability().p(), samples),
+            FailureWords.name(failure.mode()) + ": " + Odds.words(failure.probability().p()),
             FailureWords.marked(place)));
   }
 

@@ -16,17 +16,17 @@ public final class RangeWords {
 
   /** A force [N]. */
   public static String newtons(Range force) {
-    return of(force, 1, "N");
+    return of(force, 1, " N", "");
   }
 
   /** A strain [1], in per cent. */
   public static String percent(Range strain) {
-    return of(strain, 100, "%");
+    return percent(strain, "");
   }
 
-  /** A stress [Pa], in megapascals. */
-  public static String megapascals(Range stress) {
-    return of(stress, 1e-6, "MPa");
+  /** A part of something [1], in per cent; of what stands after the ends. */
+  public static String percent(Range part, String of) {
+    return of(part, 100, " %", of);
   }
 
   /** Whether the ends lie so near each other that only one number is said. */
@@ -34,20 +34,19 @@ public final class RangeWords {
     return range.high() - range.low() <= NARROW * Math.abs(range.middle());
   }
 
-  private static String of(Range range, double factor, String unit) {
+  private static String of(Range range, double factor, String unit, String after) {
     double middle = factor * range.middle();
     if (isOneNumber(range)) {
-      return number(middle, stepOf(Math.abs(middle) / STEPS)) + " " + unit;
+      return number(middle, stepOf(Math.abs(middle) / STEPS)) + unit + after;
     }
     double step = stepOf(factor * (range.high() - range.low()) / STEPS);
     return number(factor * range.low(), step)
         + " to "
         + number(factor * range.high(), step)
-        + " "
         + unit
+        + after
         + ", most likely "
         + number(middle, step)
-        + " "
         + unit;
   }
 

@@ -113,7 +113,7 @@ class BendJsonTest {
   @Test
   void guyLine_heldByTension_saysHowFarToTighten() {
     Path file = TreeFixture.pulled(folder, "\"tension_N\": 6");
-    JsonNode trial = only(Ran.command("bend", file, "--json"));
+    JsonNode trial = only(Ran.command("bend", file, "--no-risk", "--json"));
     JsonNode line = trial.get("guy_lines").get(0);
     assertThat(names(line))
         .containsExactly("id", "tension_N", "length_mm", "shortening_mm", "slack");
@@ -169,22 +169,25 @@ class BendJsonTest {
   @Test
   void everyPlan_isTried_unlessOneIsNamed() {
     Path file = TreeFixture.branched(folder, "Two plans (invented)");
-    JsonNode all = Ran.command("bend", file, "--json").json().get("trials");
+    JsonNode all = Ran.command("bend", file, "--no-risk", "--json").json().get("trials");
     assertThat(all).hasSize(2);
     assertThat(all.get(1).get("plan").textValue()).isEqualTo("b");
-    JsonNode one = only(Ran.command("bend", file, "--json", "--plan", "b"));
+    JsonNode one = only(Ran.command("bend", file, "--no-risk", "--json", "--plan", "b"));
     assertThat(one.get("plan").textValue()).isEqualTo("b");
   }
 
   @Test
   void proposals_arePicked_inTheOrderOfThePlan() {
     Path file = TreeFixture.branched(folder, "Two proposals (invented)");
-    JsonNode one = only(Ran.command("bend", file, "--json", "--plan", "a", "--proposal", "p2"));
+    JsonNode one =
+        only(Ran.command("bend", file, "--no-risk", "--json", "--plan", "a", "--proposal", "p2"));
     assertThat(one.get("proposals")).hasSize(1);
     assertThat(one.get("guy_lines")).isEmpty();
     assertThat(one.get("held").textValue()).isEqualTo("weight");
     JsonNode both =
-        only(Ran.command("bend", file, "--json", "--plan", "a", "--proposal", "p2, p1"));
+        only(
+            Ran.command(
+                "bend", file, "--no-risk", "--json", "--plan", "a", "--proposal", "p2, p1"));
     assertThat(both.get("proposals").get(0).textValue()).isEqualTo("p1");
     assertThat(both.get("held").textValue()).isEqualTo("tension+weight");
   }
@@ -192,7 +195,8 @@ class BendJsonTest {
   @Test
   void limits_ofTheSpecies_standBesideTheStrain() {
     Path file = TreeFixture.branched(folder, "Limits (invented)");
-    JsonNode limits = only(Ran.command("bend", file, "--json", "--plan", "a")).get("limits");
+    JsonNode limits =
+        only(Ran.command("bend", file, "--no-risk", "--json", "--plan", "a")).get("limits");
     // BRE Report BR 241, green hornbeam: 27.0 and 66.0 MPa over 9.70 GPa.
     assertThat(limits.get("crushing_strain").doubleValue()).isCloseTo(27.0 / 9700, within(1e-6));
     assertThat(limits.get("rupture_ratio").doubleValue()).isCloseTo(66.0 / 9700, within(1e-6));
@@ -202,7 +206,8 @@ class BendJsonTest {
   @Test
   void peakOnABranch_isAlsoGivenFromItsUnion() {
     Path file = TreeFixture.branched(folder, "Union (invented)");
-    JsonNode peak = only(Ran.command("bend", file, "--json", "--plan", "a")).get("peak");
+    JsonNode peak =
+        only(Ran.command("bend", file, "--no-risk", "--json", "--plan", "a")).get("peak");
     assertThat(peak.get("segment").textValue()).isEqualTo("b1");
     double length = Math.hypot(200, 60);
     double fromAxis = peak.get("along").doubleValue() * length;

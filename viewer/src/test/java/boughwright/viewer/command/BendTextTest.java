@@ -17,7 +17,7 @@ class BendTextTest {
   @TempDir private Path folder;
 
   private Ran bend(String name) {
-    Ran ran = Ran.command("bend", TreeFixture.branched(folder, name));
+    Ran ran = Ran.command("bend", TreeFixture.branched(folder, name), "--no-risk");
     assertThat(ran.code()).isZero();
     assertThat(ran.err()).isEmpty();
     return ran;
@@ -25,8 +25,16 @@ class BendTextTest {
 
   @Test
   void firstLine_saysElastic_andNoVerdict() {
-    assertThat(bend("First (invented)").out().lines().findFirst().orElseThrow())
+    Ran ran = Ran.command("bend", TreeFixture.cantilever(folder));
+    assertThat(ran.out().lines().findFirst().orElseThrow())
         .contains("straight-line elastic", "no verdict");
+    assertThat(ran.out()).doesNotContain("What can go wrong");
+  }
+
+  @Test
+  void firstLine_saysThatNoRiskWasAskedFor() {
+    assertThat(bend("First (invented)").out().lines().findFirst().orElseThrow())
+        .contains("no risk was asked for", "no verdict");
   }
 
   @Test
@@ -66,7 +74,7 @@ class BendTextTest {
   @Test
   void notesOnTheFile_areShown() {
     String text = TreeFixture.branchedText("Note").replace("carpinus-betulus", "no such wood");
-    Ran ran = Ran.command("bend", TreeFixture.write(folder, "note.tree.json", text));
+    Ran ran = Ran.command("bend", TreeFixture.write(folder, "note.tree.json", text), "--no-risk");
     assertThat(ran.code()).isZero();
     assertThat(ran.words()).contains("Worth a look in the file - note: ", "\"no such wood\"");
   }
@@ -84,8 +92,13 @@ class BendTextTest {
     Path file = TreeFixture.write(folder, "proxy.tree.json", text);
     String json = Ran.command("species", "acer-palmatum", "--json").json().toString();
     assertThat(json).contains("\"proxy\"");
-    assertThat(Ran.command("bend", file).out()).contains("Limits of clear green stem wood, Acer");
-    assertThat(Ran.command("bend", file, "--json").json().findValue("limits").has("proxy"))
+    assertThat(Ran.command("bend", file, "--no-risk").out())
+        .contains("Limits of clear green stem wood, Acer");
+    assertThat(
+            Ran.command("bend", file, "--no-risk", "--json")
+                .json()
+                .findValue("limits")
+                .has("proxy"))
         .isTrue();
   }
 
@@ -94,8 +107,8 @@ class BendTextTest {
     String name = "\u05D0\u202E\"<b>&'|@|bold x|@ %n %s \u0130\u0131";
     String escaped = name.replace("\"", "\\\"");
     Path file = TreeFixture.branched(folder, escaped);
-    Ran text = Ran.command("bend", file, "--plan", "a");
-    Ran json = Ran.command("bend", file, "--plan", "a", "--json");
+    Ran text = Ran.command("bend", file, "--plan", "a", "--no-risk");
+    Ran json = Ran.command("bend", file, "--plan", "a", "--json", "--no-risk");
     assertThat(text.out())
         .contains("<U+202E>\"<b>&'|@|bold x|@ %n %s \u0130\u0131")
         .doesNotContain("\u202E");
@@ -108,14 +121,14 @@ class BendTextTest {
     Path file = TreeFixture.branched(folder, "Locale (invented)");
     Path pushed = TreeFixture.pushed(folder);
     Locale before = Locale.getDefault();
-    String text = Ran.command("bend", file).out();
-    String json = Ran.command("bend", file, "--json").out();
+    String text = Ran.command("bend", file, "--samples", "100").out();
+    String json = Ran.command("bend", file, "--json", "--samples", "100").out();
     String stuck = Ran.command("bend", pushed).out();
     String fault = Ran.command("view", file, "--size", "1x1", "--front", "1234567").err();
     try {
       Locale.setDefault(Locale.forLanguageTag(tag));
-      assertThat(Ran.command("bend", file).out()).isEqualTo(text);
-      assertThat(Ran.command("bend", file, "--json").out()).isEqualTo(json);
+      assertThat(Ran.command("bend", file, "--samples", "100").out()).isEqualTo(text);
+      assertThat(Ran.command("bend", file, "--json", "--samples", "100").out()).isEqualTo(json);
       assertThat(Ran.command("bend", pushed).out()).isEqualTo(stuck);
       assertThat(Ran.command("view", file, "--size", "1x1", "--front", "1234567").err())
           .isEqualTo(fault);

@@ -96,14 +96,15 @@ class BoughwrightTest {
             System.getProperty("java.class.path"),
             "boughwright.viewer.command.Boughwright",
             "bend",
-            file.toString());
+            file.toString(),
+            "--no-risk");
     builder.environment().put("LC_ALL", "C");
     builder.redirectError(folder.resolve("err").toFile());
     Process process = builder.start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor(HANG_SECONDS, TimeUnit.SECONDS)).isTrue();
     assertThat(process.exitValue()).isZero();
-    assertThat(out).isEqualTo(Ran.command("bend", file).out()).contains("\u677E");
+    assertThat(out).isEqualTo(Ran.command("bend", file, "--no-risk").out()).contains("\u677E");
     assertThat(folder.resolve("err")).isEmptyFile();
   }
 

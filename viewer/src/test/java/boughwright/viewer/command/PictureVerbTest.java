@@ -26,14 +26,18 @@ class PictureVerbTest {
   void bend_writesAPicture_ofTheSizeAskedFor() throws IOException {
     Path file = TreeFixture.branched(folder, "Picture (invented)");
     Path out = folder.resolve("out.png");
-    Ran ran = Ran.command("bend", file, "--plan", "a", "--picture", out, "--size", "800x600");
+    Ran ran =
+        Ran.command(
+            "bend", file, "--samples", "100", "--plan", "a", "--picture", out, "--size", "800x600");
     assertThat(ran.code()).isZero();
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out()).contains("Picture: ");
     BufferedImage image = ImageIO.read(out.toFile());
     assertThat(image.getWidth()).isEqualTo(800);
     assertThat(image.getHeight()).isEqualTo(600);
-    assertThat(Ran.command("bend", file, "--plan", "a", "--picture", out, "--json").json())
+    assertThat(
+            Ran.command("bend", file, "--samples", "100", "--plan", "a", "--picture", out, "--json")
+                .json())
         .anySatisfy(node -> assertThat(node.asText()).isEqualTo(out.toString()));
   }
 

@@ -88,6 +88,22 @@ class RefusalTest {
           bend F/branched.tree.json --plan a --picture F/x.png --size big | 1 | width and height
           bend F/branched.tree.json --plan a --picture F/x.png --size 800 | 1 | width and height
           bend F/nope.tree.json --size 0x0 --picture F/x.jpg          | 3 | no such file
+          bend F/branched.tree.json --samples 99                      | 1 | 100 and 200000
+          bend F/branched.tree.json --samples 200001                  | 1 | 100 and 200000
+          bend F/branched.tree.json --samples 1000.5                  | 1 | no whole number
+          bend F/branched.tree.json --samples many                    | 1 | --samples
+          bend F/branched.tree.json --seed -1                         | 1 | --seed
+          bend F/branched.tree.json --seed 1e300                      | 1 | --seed
+          bend F/branched.tree.json --no-risk --samples 500           | 1 | --no-risk
+          bend F/branched.tree.json --on 2026-02-30                   | 1 | is no date
+          bend F/branched.tree.json --on 15.3.2026                    | 1 | 2026-03-15
+          bend F/branched.tree.json --on +99999-01-01                 | 1 | no year
+          bend F/branched.tree.json --hemisphere east                 | 1 | north or south
+          bend F/branched.tree.json --months-since-repotting -3       | 1 | --months-since-repotting
+          bend F/branched.tree.json --months-since-collecting 2.5     | 1 | no whole number
+          bend F/branched.tree.json --months-since-hard-work x        | 1 | --months-since-hard-work
+          bend F/branched.tree.json --frost=maybe                     | 1 | --frost
+          bend F/branched.tree.json --on soon --samples 1 --hemisphere up | 3 | --on
           view F/branched.tree.json                                   | 1 | no window yet
           view F/branched.tree.json --screenshot F/x.png --front north | 1 | --front
           view F/branched.tree.json --screenshot F/x.png --front 1234 | 1 | -360
@@ -108,6 +124,7 @@ class RefusalTest {
           branch --species larch --length-mm 0 --calipers-mm 16,11 --tip-mm 5 | 1 | --length-mm
           branch --species larch --length-mm 350 --calipers-mm 16,11 --tip-mm 60 --bark-mm 6 | 1 | no wood
           branch --species larch --length-mm 350 --calipers-mm 16,11 --tip-mm 60 --moe-GPa 0 | 1 | --moe-GPa
+          branch --species larch --length-mm 350 --calipers-mm 16,11 --tip-mm 60 --caliper-error-mm 0 | 1 | --caliper-error-mm
           branch --species larch --length-mm 350yd --calipers-mm 16,11 --tip-mm 60 | 1 | unit
           """)
   void wrongInput_isRefused_withALinePerFault(String line, int faults, String words)

@@ -3,9 +3,12 @@ package boughwright.viewer.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,7 +24,30 @@ class SpeciesVerbTest {
         .contains("Carpinus betulus (carpinus-betulus)", "BRE Report BR 241")
         .containsPattern("modulus of elasticity \\(MOE\\), as published +9\\.70 GPa")
         .containsPattern("modulus of rupture \\(MOR\\) +66\\.0 MPa")
-        .containsPattern("Spread .* MOE 22 %");
+        .containsPattern("Spread .* its own: MOE 10 %, MOR 9 %, crushing 11 %, shear 12 %")
+        .containsPattern("crushing strain .* +0\\.28 %")
+        .contains("Missing here: tension across the grain", "times 0.75", "Rosell et al. 2014")
+        .containsPattern(
+            "the outside cracks, at 10 mm thick +[0-9.]+ % +\\([0-9.]+ to [0-9.]+ %\\)");
+  }
+
+  /** White pine across the grain, printed as 250 and 220 psi (FPL-GTR-282, from memory). */
+  @Test
+  void woodOfTheHandbook_hasStrengthAcrossTheGrain_andTheAverageSpread() {
+    Ran ran = Ran.command("species", "pinus-strobus");
+    assertThat(ran.words())
+        .containsPattern("tension strength across the grain +1\\.7 MPa")
+        .containsPattern("compression across the grain, where it yields +1\\.5 MPa")
+        .containsPattern("Spread .* the average of many woods, .* MOE 22 %, .* Table 5-6");
+  }
+
+  @Test
+  void everyWood_fitsTheTerminal_andSaysWhatIsMissing() {
+    for (Species wood : SpeciesTable.bundled().all()) {
+      String text = SpeciesText.one(wood);
+      assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(80));
+      assertThat(text).containsAnyOf("Missing here: ", "No figure of the table is missing.");
+    }
   }
 
   @Test
@@ -55,6 +81,28 @@ class SpeciesVerbTest {
     assertThat(wood.get("crushing_MPa").doubleValue()).isCloseTo(27, within(1e-9));
     assertThat(wood.get("density_kg_m3").doubleValue()).isCloseTo(570, within(1e-9));
     assertThat(wood.has("proxy")).isFalse();
+    assertThat(wood.get("work_to_max_load_kJ_m3").doubleValue()).isCloseTo(169, within(1e-9));
+    assertThat(wood.at("/coefficients_of_variation/whose").textValue()).isEqualTo("its own");
+    assertThat(wood.at("/missing").toString()).contains("tension across the grain");
+    assertThat(wood.has("tension_perp_MPa")).isFalse();
+  }
+
+  /** Nine in ten: the range is as wide on both sides of the median, on a scale of ratios. */
+  @Test
+  void json_ofLiveWood_hasMedianAndRange() {
+    JsonNode live =
+        Ran.command("species", "carpinus-betulus", "--json")
+            .json()
+            .at("/species/0/live_branch_wood");
+    assertThat(live.at("/moe_GPa/median").doubleValue()).isCloseTo(0.75 * 9.7, within(1e-9));
+    for (String limit : List.of("/moe_GPa", "/yield_strain", "/kink_strain", "/crack_strain/0")) {
+      double median = live.at(limit + "/median").doubleValue();
+      double low = live.at(limit + "/low").doubleValue();
+      assertThat(low).as(limit).isLessThan(median);
+      assertThat(live.at(limit + "/high").doubleValue() * low)
+          .as(limit)
+          .isCloseTo(median * median, withinPercentage(0.001));
+    }
   }
 
   @Test

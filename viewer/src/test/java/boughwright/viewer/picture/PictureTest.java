@@ -56,7 +56,7 @@ class PictureTest {
             new Arrangement.Wanted(front, "Front", ""), new Arrangement.Wanted(side, "Side", ""));
     try (SceneRenderer renderer = Graphics.open();
         Page page = new Page(size)) {
-      Heading heading = new Heading("tree", "about", "", "");
+      Heading heading = new Heading("tree", "about", "", "", "");
       List<ViewFrame> frames =
           new Composer(page, scene, heading, List.of("note")).compose(views, renderer);
       return new Composed(page.image(), frames);

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.species.Species;
+import boughwright.physics.trial.Range;
+import boughwright.physics.trial.Risk;
+import boughwright.physics.trial.TipPull;
+import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.Verdict;
+import java.util.Optional;
+
+/**
+ * What a plain branch gave.
+ *
+ * @param pull the pull at its tip, the best guess
+ * @param species the wood the numbers come from
+ * @param held the same movement held, with its risk; empty where none was asked for or no pose
+ *     holds
+ */
+record BranchAnswer(TipPull pull, Species species, Optional<TrialResult> held) {
+
+  static BranchAnswer of(TipPull pull, Species species, TrialRun run) {
+    boolean judged = run.draws().isPresent() && pull.trial().outcome().holds();
+    return new BranchAnswer(
+        pull,
+        species,
+        judged ? Optional.of(run.of(pull.held(species), "the branch")) : Optional.empty());
+  }
+
+  Optional<Risk> risk() {
+    return held.flatMap(TrialResult::risk);
+  }
+
+  Optional<Verdict> verdict() {
+    return held.flatMap(TrialResult::verdict);
+  }
+
+  /** The pull as far as it is known [N]. */
+  Optional<Range> force() {
+    return risk().flatMap(risk -> Optional.ofNullable(risk.tensions().get(TipPull.LINE)));
+  }
+}
