@@ -15,10 +15,15 @@ import boughwright.modeller.species.Species;
  */
 record Belief(
     Species species, double moeMedian, double moeBetween, double correlation, double crackFactor) {
-  /** Within a species: Onoda et al. 2010, AusTraits; sd of ln MOE and MOR, their correlation. */
-  private static final double MOE_WITHIN = 0.23;
+  /**
+   * Within a species: coefficients of variation of modulus, modulus of rupture and crushing
+   * strength, Wood Handbook Table 5-6; correlation of ln strength with ln modulus, Onoda et al.
+   * 2010, AusTraits.
+   */
+  private static final double MOE_WITHIN = ofCoefficient(0.22);
 
-  private static final double MOR_WITHIN = 0.20;
+  private static final double MOR_WITHIN = ofCoefficient(0.16);
+  private static final double CRUSHING_WITHIN = ofCoefficient(0.18);
   private static final double WITHIN = 0.84;
 
   /** Between species: CV 0.36 and 0.38 of stiffness and strength. */
@@ -26,17 +31,18 @@ record Belief(
 
   private static final double STIFF_BETWEEN = 0.35;
 
-  /** CV 0.25 of strength over stiffness. */
-  private static final double RATIO = Math.sqrt(Math.log(1 + 0.25 * 0.25));
-
   private static final double CRACK_MODEL = 0.27;
 
-  /** 0.20 between species, 0.10 between trees, 0.11 between limbs. */
-  private static final double YIELD = Math.sqrt(0.20 * 0.20 + 0.10 * 0.10 + 0.11 * 0.11);
+  /** Yield strain between species. */
+  private static final double YIELD_BETWEEN = 0.20;
+
+  private static double ofCoefficient(double variation) {
+    return Math.sqrt(Math.log(1 + variation * variation));
+  }
 
   /** As the page says. */
   static Belief stated(Species species) {
-    return new Belief(species, 0.75, Math.sqrt(Math.log(1 + 0.36 * 0.36)), 0.76, 2.0);
+    return new Belief(species, 0.75, ofCoefficient(0.36), 0.76, 2.0);
   }
 
   double moeWithin() {
@@ -48,17 +54,21 @@ record Belief(
     return species.trueMoe() * moeMedian * Math.exp(moeBetween * between + MOE_WITHIN * within);
   }
 
-  /** Strain at which flow begins, for a standard normal [1]. */
-  double yield(double z) {
-    return species.crushing().orElseThrow() / species.trueMoe() * Math.exp(YIELD * z);
+  /** Strain at which flow begins, for standard normals of tree and limb and of its own [1]. */
+  double yield(double within, double own) {
+    double free = CRUSHING_WITHIN * Math.sqrt(1 - WITHIN * WITHIN);
+    return species.crushing().orElseThrow()
+        / species.trueMoe()
+        * Math.exp(
+            (WITHIN * CRUSHING_WITHIN - MOE_WITHIN) * within + Math.hypot(YIELD_BETWEEN, free) * own);
   }
 
-  private double withModulus() {
-    return (correlation * MOR_BETWEEN - STIFF_BETWEEN)
-        / Math.sqrt(
-            STIFF_BETWEEN * STIFF_BETWEEN
-                + MOR_BETWEEN * MOR_BETWEEN
-                - 2 * correlation * STIFF_BETWEEN * MOR_BETWEEN);
+  /** Standard deviation of ln strength over stiffness, between branches and clear wood. */
+  private double ratio() {
+    return Math.sqrt(
+        STIFF_BETWEEN * STIFF_BETWEEN
+            + MOR_BETWEEN * MOR_BETWEEN
+            - 2 * correlation * STIFF_BETWEEN * MOR_BETWEEN);
   }
 
   /**
@@ -69,10 +79,10 @@ record Belief(
     double nominal = species.mor().orElseThrow() / species.trueMoe();
     double slope = (WITHIN * MOR_WITHIN - MOE_WITHIN) * within;
     double left = MOR_WITHIN * Math.sqrt(1 - WITHIN * WITHIN);
-    double with = withModulus();
-    double free = RATIO * Math.sqrt(1 - with * with);
+    double with = correlation * MOR_BETWEEN - STIFF_BETWEEN;
+    double free = Math.sqrt(ratio() * ratio() - with * with);
     double spread = Math.sqrt(free * free + left * left + CRACK_MODEL * CRACK_MODEL);
-    return crackFactor * nominal * Math.exp(RATIO * with * between + slope + spread * own);
+    return crackFactor * nominal * Math.exp(with * between + slope + spread * own);
   }
 
   /** Crack strain over that of clear wood, by diameter [m]. */

@@ -10,7 +10,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * docs/theory and sharing nothing with the program. Strains are in units of the strain at which
  * fibres begin to flow, the moment in units of the one at which they do.
  *
- * <p>Compressed fibres follow a straight line up to 1 and from there a line of another slope.
+ * <p>Compressed fibres follow a straight line up to 1 and from there flow, or lose some of their
+ * stress first.
  */
 final class FibreLaw {
   private static final int STRIPS = 400;
@@ -19,7 +20,10 @@ final class FibreLaw {
   /** Curvature up to which the section is tabulated, in those at which flow begins. */
   private static final double FARTHEST = 200;
 
-  private final double hardening;
+  /** Stress lost per strain beyond 1, until the residual is reached. */
+  private static final double LOSS = 0.15;
+
+  private final double residual;
   private final double[] y = new double[STRIPS];
   private final double[] area = new double[STRIPS];
   private final PolynomialSplineFunction curvatureOfMoment;
@@ -30,11 +34,11 @@ final class FibreLaw {
   /**
    * A law.
    *
-   * @param hardening slope of compressed fibres beyond 1 over the slope before it; 0 for fibres
-   *     that flow [1]
+   * @param residual what is left of the crushing stress of fibres far beyond 1; 1 for fibres that
+   *     only flow [1]
    */
-  FibreLaw(double hardening) {
-    this.hardening = hardening;
+  FibreLaw(double residual) {
+    this.residual = residual;
     for (int k = 0; k < STRIPS; k++) {
       double angle = Math.PI * (k + 0.5) / STRIPS;
       y[k] = Math.cos(angle);
@@ -57,7 +61,7 @@ final class FibreLaw {
   }
 
   private double stress(double strain) {
-    return strain >= -1 ? strain : -1 + hardening * (strain + 1);
+    return strain >= -1 ? strain : -Math.max(residual, 1 + LOSS * (strain + 1));
   }
 
   /** Strain half-way up the section at which its fibres balance. */

@@ -31,7 +31,7 @@ class ReliabilityTest {
 
   private static final double GRAVITY = 9.80665;
   private static final int VARIABLES = 6;
-  private static final FibreLaw FLOWING = new FibreLaw(0);
+  private static final FibreLaw FLOWING = new FibreLaw(1);
 
   private static final Bench MAPLE =
       new Bench(
@@ -49,7 +49,7 @@ class ReliabilityTest {
           new BentBranch(
               FLOWING,
               belief.moe(z[0], z[1]),
-              belief.yield(u[2]),
+              belief.yield(z[1], u[2]),
               bench.length(),
               (bench.start() - READING * u[3]) / 2,
               (bench.end() - READING * u[4]) / 2);
