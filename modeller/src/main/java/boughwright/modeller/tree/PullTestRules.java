@@ -84,16 +84,17 @@ public final class PullTestRules {
       Reading reading = test.readings().get(r);
       String place = at + "readings[" + r + "].";
       if (reading.force() > STRONGEST || reading.force() < WEAKEST) {
-        String found = "the force is " + newtons(reading.force()) + ": grams or kilograms for N?";
+        String found =
+            "the force is " + newtons(reading.force()) + ", as if grams or kilograms were meant";
         String remedy =
-            "A hung kilogram pulls 9.81 N, a kilogram-force of a scale is 9.81 N; write newtons";
+            "A kilogram, hung or on the scale, pulls 9.81 N, a pound 4.45 N; write newtons";
         findings.add(warning(test, place + "force_N", new Words("odd-force", found, remedy)));
       }
       if (reading.moved() > FARTHEST || reading.moved() < NEAREST) {
         String found =
             "the point moved "
                 + Amount.millimetres(reading.moved())
-                + ": inches, centimetres or metres for mm?";
+                + ", as if inches, centimetres or metres were meant";
         findings.add(
             warning(
                 test,

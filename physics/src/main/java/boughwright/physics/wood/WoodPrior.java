@@ -151,6 +151,17 @@ public final class WoodPrior {
     return species.isProxy() ? Math.hypot(YIELD_BETWEEN, TableScatter.CRUSHING) : YIELD_BETWEEN;
   }
 
+  /** Doubt about the modulus of a limb. */
+  public Doubt moe() {
+    return new Doubt(Math.hypot(moeOfSpecies(), MOE_OF_TREE), MOE_OF_LIMB);
+  }
+
+  /** Doubt about the yield strain of a limb. */
+  public Doubt yield() {
+    double half = YIELD_WITHIN.spread() / Math.sqrt(2);
+    return new Doubt(Math.hypot(yieldOfSpecies(), half), half);
+  }
+
   /** Median compression strain from which fibres flow [1]. */
   public double yieldStrain() {
     return TableScatter.over(species.crushing(), species).orElse(WoodLimits.USUAL_CRUSHING_STRAIN);

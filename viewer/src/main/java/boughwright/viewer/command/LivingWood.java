@@ -22,7 +22,7 @@ final class LivingWood {
     WoodPrior prior = WoodPrior.of(species);
     page.heading("Taken for live branch wood under bark, before a pull test (nine in ten lie in)");
     double moe = species.trueMoe() * BranchStiffness.BRANCH_FACTOR;
-    Doubt stiffness = moe(prior);
+    Doubt stiffness = prior.moe();
     TextTable table =
         new TextTable(1)
             .row(
@@ -34,12 +34,12 @@ final class LivingWood {
                     + Shown.gigapascals(high(moe, stiffness))
                     + ")");
     double yield = prior.yieldStrain();
-    table.row("the inside starts to flow", Shown.percent(yield), range(yield, yieldDoubt(prior)));
+    table.row("the inside starts to flow", Shown.percent(yield), range(yield, prior.yield()));
     double kink = yield * prior.kinkOverYield();
     table.row(
         "the inside wrinkles and kinks",
         Shown.percent(kink),
-        range(kink, prior.kink().with(yieldDoubt(prior))));
+        range(kink, prior.kink().with(prior.yield())));
     for (double diameter : DIAMETERS) {
       double crack = prior.crackStrain(diameter);
       table.row(
@@ -63,11 +63,11 @@ final class LivingWood {
     node.put("branch_factor", BranchStiffness.BRANCH_FACTOR);
     node.put("branch_factor_source", BranchStiffness.BRANCH_FACTOR_SOURCE);
     double moe = species.trueMoe() * BranchStiffness.BRANCH_FACTOR / 1e9;
-    node.set("moe_GPa", json(moe, moe(prior)));
-    node.set("yield_strain", json(prior.yieldStrain(), yieldDoubt(prior)));
+    node.set("moe_GPa", json(moe, prior.moe()));
+    node.set("yield_strain", json(prior.yieldStrain(), prior.yield()));
     node.set(
         "kink_strain",
-        json(prior.yieldStrain() * prior.kinkOverYield(), prior.kink().with(yieldDoubt(prior))));
+        json(prior.yieldStrain() * prior.kinkOverYield(), prior.kink().with(prior.yield())));
     ArrayNode cracks = node.putArray("crack_strain");
     for (double diameter : DIAMETERS) {
       ObjectNode one = json(prior.crackStrain(diameter), prior.crack());
@@ -81,16 +81,6 @@ final class LivingWood {
         .put("median", JsonAnswer.number(median))
         .put("low", JsonAnswer.number(low(median, doubt)))
         .put("high", JsonAnswer.number(high(median, doubt)));
-  }
-
-  private static Doubt moe(WoodPrior prior) {
-    return new Doubt(
-        Math.hypot(prior.moeOfSpecies(), WoodPrior.MOE_OF_TREE), WoodPrior.MOE_OF_LIMB);
-  }
-
-  private static Doubt yieldDoubt(WoodPrior prior) {
-    return new Doubt(
-        Math.hypot(prior.yieldOfSpecies(), WoodPrior.YIELD_OF_TREE), WoodPrior.YIELD_OF_LIMB);
   }
 
   private static String range(double median, Doubt doubt) {

@@ -19,7 +19,8 @@ record SpeciesScatter(WoodSpread shown, String whose) {
     WoodSpread average = WoodSpread.CLEAR_WOOD;
     Optional<SpeciesSpread> own = species.spread();
     if (own.isEmpty()) {
-      return new SpeciesScatter(average, "the average of many woods, none of its own published");
+      return new SpeciesScatter(
+          average, "the average of many woods, with none of its own in the table");
     }
     SpeciesSpread spread = own.get();
     boolean shear = spread.shear().isPresent();

@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
@@ -11,7 +12,9 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
 final class Composer {
@@ -45,8 +48,9 @@ final class Composer {
     Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
+    Set<Mark> told = new HashSet<>();
     for (ViewFrame frame : frames) {
-      missing += drawView(frame, renderer);
+      missing += drawView(frame, renderer, told);
     }
     drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, missing);
     return frames;
@@ -99,14 +103,14 @@ final class Composer {
     return y;
   }
 
-  private int drawView(ViewFrame frame, SceneRenderer renderer) {
+  private int drawView(ViewFrame frame, SceneRenderer renderer, Set<Mark> told) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
-    int missing = new MarkPainter(page, scene, frame).paint(raster);
+    int missing = new MarkPainter(page, scene, frame).paint(raster, told);
     drawCaption(frame);
     return missing;
   }

@@ -16,6 +16,7 @@ import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** Draws the marks of a scene over one view, and their words where there is room. */
 final class MarkPainter {
@@ -40,8 +41,13 @@ final class MarkPainter {
     this.frame = frame;
   }
 
-  /** Draws marks and words, and gives how many words found no room. */
-  int paint(Raster raster) {
+  /**
+   * Draws marks and words, and gives how many words found no room.
+   *
+   * @param told places of failure whose words another view has told already; those told here in
+   *     full are added
+   */
+  int paint(Raster raster, Set<Mark> told) {
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
@@ -59,8 +65,11 @@ final class MarkPainter {
     List<PlacedLabel> placed = new ArrayList<>();
     for (Mark mark : marks) {
       Label label = label(mark, raster, occupancy);
-      if (label.places().isEmpty()) {
+      if (label.places().isEmpty() || told.contains(mark)) {
         continue;
+      }
+      if (mark instanceof Mark.Failure && !isHidden(mark, raster)) {
+        told.add(mark);
       }
       var found = placer.place(label, this::measure);
       found.ifPresent(placed::add);

@@ -14,6 +14,9 @@ import java.awt.image.BufferedImage;
 
 /** The sheet that is drawn on: an image with its pens and letters. */
 final class Page implements AutoCloseable {
+  /** From baseline to baseline, over the size of the letters [1]. */
+  static final double LEADING = 1.35;
+
   private final BufferedImage image;
   private final Graphics2D pen;
   private final double unit;
@@ -112,7 +115,7 @@ final class Page implements AutoCloseable {
     for (String text : Paragraph.lines(words, style.weight(), u(style.size()), room)) {
       TextLayout line = Lettering.line(text, style.weight(), u(style.size()), rightToLeft);
       write(line, from.getX(), at, style);
-      at += u(style.size() * 1.35);
+      at += u(style.size() * LEADING);
     }
     return at;
   }

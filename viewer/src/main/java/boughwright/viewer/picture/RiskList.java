@@ -23,22 +23,44 @@ final class RiskList {
     this.risk = risk;
   }
 
-  /** Draws as much of it as there is room for; gives where it ends [pixels]. */
-  double draw(Rect room) {
+  /** Draws as much of it as there is room for, and says how much is left out. */
+  void draw(Rect room) {
     double y = room.y() + page.u(18);
-    for (FailureRisk failure : told()) {
-      if (y + page.u(ROW) > room.bottom()) {
-        return y;
+    List<FailureRisk> told = told();
+    for (int n = 0; n < told.size(); n++) {
+      boolean last = n == told.size() - 1;
+      double after = y + height(told.get(n), room) + (last ? 0 : page.u(ROW));
+      if (after > room.bottom()) {
+        words(told.size() - n + " more: see the printed answer", room, y, Page.Style.KEY_MORE);
+        return;
       }
-      y = entry(failure, room, y);
+      y = entry(told.get(n), room, y);
     }
     List<FailureRisk> rest = risk.failures().stream().filter(f -> !isTold(f)).toList();
     if (!rest.isEmpty() && y <= room.bottom()) {
       String names =
           rest.stream().map(f -> FailureWords.name(f.mode())).collect(Collectors.joining(", "));
-      y = words(names + ": " + Odds.words(0), room, y, Page.Style.KEY_MORE);
+      words(names + ": " + Odds.words(0), room, y, Page.Style.KEY_MORE);
     }
-    return y;
+  }
+
+  /** From the baseline of its first line to the foot of its last one [pixels]. */
+  private double height(FailureRisk failure, Rect room) {
+    return lines(odds(failure), Page.Style.PANEL, room)
+        + failure
+            .place()
+            .map(place -> lines(FailureWords.marked(place), Page.Style.KEY_MORE, room))
+            .orElse(0.0)
+        - page.u(Page.Style.PANEL.size());
+  }
+
+  private double lines(String words, Page.Style style, Rect room) {
+    double size = page.u(style.size());
+    return Paragraph.lines(words, style.weight(), size, two(room)).size() * size * Page.LEADING;
+  }
+
+  private static String odds(FailureRisk failure) {
+    return FailureWords.name(failure.mode()) + ": " + Odds.words(failure.probability());
   }
 
   private List<FailureRisk> told() {
@@ -57,12 +79,7 @@ final class RiskList {
         Glyph.shape(failure.mode(), room.x() + page.u(13), y - page.u(6), page.u(8)),
         Glyph.colour(failure.mode()),
         false);
-    double next =
-        words(
-            FailureWords.name(failure.mode()) + ": " + Odds.words(failure.probability()),
-            room,
-            y,
-            Page.Style.PANEL);
+    double next = words(odds(failure), room, y, Page.Style.PANEL);
     if (failure.place().isEmpty()) {
       return next + page.u(8);
     }
@@ -71,7 +88,11 @@ final class RiskList {
   }
 
   private double words(String words, Rect room, double y, Page.Style style) {
-    Paragraph.Room two = new Paragraph.Room(room.width() - page.u(INDENT), 2);
-    return page.paragraph(words, new Point2D.Double(room.x() + page.u(INDENT), y), style, two);
+    Point2D from = new Point2D.Double(room.x() + page.u(INDENT), y);
+    return page.paragraph(words, from, style, two(room));
+  }
+
+  private Paragraph.Room two(Rect room) {
+    return new Paragraph.Room(room.width() - page.u(INDENT), 2);
   }
 }

@@ -26,9 +26,14 @@ final class StrainPlot {
   private static final double HEAD_ROOM = 1.12;
 
   /** Limits beyond this multiple of strain and median would only flatten the curves [1]. */
-  private static final double MOST_BAND = 1.6;
+  private static final double MOST_BAND = 2;
 
   private static final double LEAST_STRAIN = 1e-4;
+
+  /** A band that the plot cuts by less than this is as good as whole [1]. */
+  private static final double CUT_OFF = 1.03;
+
+  private static final double LEAST_WORDS = 200;
   private static final int TICKS = 7;
   private static final double TICK_ROOM = 32;
   private static final double PERCENT = 100;
@@ -90,7 +95,7 @@ final class StrainPlot {
   private void beyond(Function<LimbStrain.Limits, Range> limit, double shown, double at) {
     double high =
         PERCENT * limb.limits().stream().mapToDouble(l -> limit.apply(l).high()).max().orElse(0);
-    if (high > shown) {
+    if (high > CUT_OFF * shown && box.height() > page.u(LEAST_WORDS)) {
       page.write(
           "up to " + PlotScale.words(high, 0.1) + " %",
           box.right() - page.u(8),
@@ -100,7 +105,7 @@ final class StrainPlot {
   }
 
   private void axes() {
-    int up = (int) Math.max(3, box.height() / page.u(TICK_ROOM));
+    int up = (int) Math.max(4, box.height() / page.u(TICK_ROOM));
     double step = y.step(up);
     for (double tick : y.ticks(up)) {
       double at = y.at(tick);
