@@ -49,7 +49,7 @@ final class BendText {
         document.tree().name() + ", plan " + trial.plan() + ", " + proposals(trial.proposals()));
     trial.verdict().ifPresent(verdict -> VerdictText.write(page, verdict));
     if (!trial.outcome().holds()) {
-      TrialText.noPose(page, trial.outcome());
+      noPose(trial);
       return;
     }
     if (!trial.lines().isEmpty()) {
@@ -64,6 +64,15 @@ final class BendText {
     SegmentText.write(page, trial.segments());
     if (trial.peak().isPresent()) {
       TrialText.errors(page, trial);
+    }
+  }
+
+  private void noPose(TrialResult trial) {
+    if (trial.verdict().isEmpty()) {
+      TrialText.noPose(page, trial.outcome());
+    } else {
+      page.blank();
+      TrialText.wayOut(page);
     }
   }
 

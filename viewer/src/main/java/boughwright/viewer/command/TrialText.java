@@ -47,6 +47,11 @@ final class TrialText {
     if (!outcome.where().isBlank()) {
       page.words("What happened: " + outcome.where() + ".");
     }
+    wayOut(page);
+  }
+
+  /** What to try where no pose holds and the verdict has said so already. */
+  static void wayOut(TextPage page) {
     page.words("No force and no pose is shown, since none would be true. You can try");
     page.point("less tension, or less tightening;");
     page.point("an anchor further to the side, so that the line does not push along the branch;");

@@ -28,6 +28,21 @@ class ProgressTest {
   }
 
   @Test
+  void partDone_isSaid_andForgottenWithTheNextWork() throws InterruptedException {
+    Console console = new Console(Ran.stream(err), Ran.stream(err), true, false);
+    try (Progress progress = Progress.of(console, false)) {
+      progress.now("Drawing 10000 times");
+      progress.part(0.43);
+      TimeUnit.MILLISECONDS.sleep(LONGER_THAN_A_SECOND);
+      progress.now("Judging");
+      TimeUnit.MILLISECONDS.sleep(LONGER_THAN_A_SECOND);
+    }
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .contains("\rDrawing 10000 times, 43 %, 1 s")
+        .containsPattern("\rJudging, [0-9]+ s");
+  }
+
+  @Test
   void nobodyWatching_isToldNothing() throws InterruptedException {
     assertThat(shown(false, false)).isEmpty();
   }
