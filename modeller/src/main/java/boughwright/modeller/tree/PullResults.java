@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.tree;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,7 +46,7 @@ public final class PullResults {
           + ids
           + tests.stream()
               .flatMap(test -> test.doneOn().stream())
-              .max(java.time.LocalDate::compareTo)
+              .max(LocalDate::compareTo)
               .map(day -> " " + day)
               .orElse("");
     }
@@ -148,12 +150,15 @@ public final class PullResults {
       return at < 0 ? "" : source.substring(at);
     }
     List<String> said = new ArrayList<>();
-    old.moe().ifPresent(moe -> said.add(String.format(Locale.ROOT, "%.6g GPa", moe / 1e9)));
-    old.moeSpread()
-        .ifPresent(spread -> said.add(String.format(Locale.ROOT, "spread %.3g", spread)));
+    old.moe().ifPresent(moe -> said.add(plain(moe / 1e9) + " GPa"));
+    old.moeSpread().ifPresent(spread -> said.add("spread " + plain(spread)));
     if (!source.isBlank()) {
       said.add(source);
     }
     return said.isEmpty() ? "" : BEFORE + String.join(", ", said);
+  }
+
+  private static String plain(double value) {
+    return new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros().toPlainString();
   }
 }

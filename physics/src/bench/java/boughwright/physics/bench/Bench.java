@@ -2,6 +2,7 @@
 package boughwright.physics.bench;
 
 import boughwright.physics.trial.HornbeamBenchmark;
+import boughwright.physics.trial.RiskBenchmark;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -20,7 +21,7 @@ public final class Bench {
     this.report = report;
   }
 
-  /** Runs one part (peers, elements, hornbeam) or all; the second argument is the file to write. */
+  /** Runs one part (peers, elements, hornbeam, risk) or all; the second argument is the file to write. */
   public static void main(String[] args) throws IOException, RunnerException {
     String part = args[0];
     Bench bench = new Bench(new Report(Path.of(args[1])));
@@ -34,6 +35,9 @@ public final class Bench {
     }
     if (part.equals("all") || part.equals("hornbeam")) {
       bench.hornbeam();
+    }
+    if (part.equals("all") || part.equals("risk")) {
+      bench.risk();
     }
     bench.machine("at the end");
   }
@@ -72,6 +76,17 @@ public final class Bench {
           "| plan %s | %s | %s | %.2f |",
           plan, real.text(), elastic.text(), real.median() / elastic.median());
     }
+    report.line("");
+  }
+
+  private void risk() throws IOException, RunnerException {
+    Map<String, Times> times = Jmh.runLong(RiskBenchmark.class);
+    Times draws = times.get("draws");
+    Times trials = times.get("trials");
+    report.line("| hornbeam, plan a | 10,000 draws | 12,000 trials on one thread | × |");
+    report.line("|---|---|---|---|");
+    report.line(
+        "| | %s | %s | %.2f |", draws.text(), trials.text(), draws.median() / trials.median());
     report.line("");
   }
 

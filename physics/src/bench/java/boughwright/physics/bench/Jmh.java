@@ -4,6 +4,7 @@ package boughwright.physics.bench;
 import java.util.Collection;
 import java.util.Map;
 import java.util.TreeMap;
+import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -16,6 +17,8 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 final class Jmh {
   private static final int FORKS = 3;
   private static final int ITERATIONS = 10;
+  private static final int LONG_WARM_UPS = 2;
+  private static final int LONG_ITERATIONS = 5;
 
   /** The compiler of the JVM needs some seconds in all, more where other programs run [ms]. */
   private static final int SHORTEST_WARM_UP = 400;
@@ -32,16 +35,38 @@ final class Jmh {
   static Map<String, Times> run(Class<?> benchmark, Map<String, String> parameters, int millis)
       throws RunnerException {
     ChainedOptionsBuilder options =
-        new OptionsBuilder()
-            .include("^" + benchmark.getName().replace(".", "\\.") + "\\.")
+        options(benchmark)
             .forks(FORKS)
             .warmupIterations(ITERATIONS)
             .warmupTime(TimeValue.milliseconds(Math.max(SHORTEST_WARM_UP, millis)))
             .measurementIterations(ITERATIONS)
-            .measurementTime(TimeValue.milliseconds(millis))
-            .shouldFailOnError(true)
-            .verbosity(VerboseMode.SILENT);
+            .measurementTime(TimeValue.milliseconds(millis));
     parameters.forEach(options::param);
+    return run(options);
+  }
+
+  /**
+   * Times of methods that take seconds each, in one JVM that was warmed by calling each of them.
+   *
+   * @param benchmark the class
+   */
+  static Map<String, Times> runLong(Class<?> benchmark) throws RunnerException {
+    return run(
+        options(benchmark)
+            .forks(1)
+            .mode(Mode.SingleShotTime)
+            .warmupIterations(LONG_WARM_UPS)
+            .measurementIterations(LONG_ITERATIONS));
+  }
+
+  private static ChainedOptionsBuilder options(Class<?> benchmark) {
+    return new OptionsBuilder()
+        .include("^" + benchmark.getName().replace(".", "\\.") + "\\.")
+        .shouldFailOnError(true)
+        .verbosity(VerboseMode.SILENT);
+  }
+
+  private static Map<String, Times> run(ChainedOptionsBuilder options) throws RunnerException {
     Collection<RunResult> results = new Runner(options.build()).run();
     Map<String, Times> times = new TreeMap<>();
     for (RunResult result : results) {

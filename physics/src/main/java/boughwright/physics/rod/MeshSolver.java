@@ -2,12 +2,18 @@
 package boughwright.physics.rod;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Everything needed to solve on one mesh: rest state, loads, workspaces. */
 final class MeshSolver {
   final MeshBuilder.Layout layout;
   final RodMesh mesh;
   final RodState rest;
+
+  /** Where loads are brought on from, under the initial loads, and the tensions there. */
+  final RodState start;
+
+  final double[] startTensions;
   final LoadSet initial;
   final List<LoadSet> stages;
   final Newton newton;
@@ -17,12 +23,25 @@ final class MeshSolver {
     this(layout, stages, Newton.NEGLIGIBLE);
   }
 
+  /** Likewise, going on from a pose. */
+  MeshSolver(MeshBuilder.Layout layout, List<RodLoads> stages, RodStart from) {
+    this(layout, stages, Newton.NEGLIGIBLE, Optional.of(from));
+  }
+
   /**
    * For answers of a chosen accuracy.
    *
    * @param negligible turns that the iteration may leave out [rad]
    */
   MeshSolver(MeshBuilder.Layout layout, List<RodLoads> stages, double negligible) {
+    this(layout, stages, negligible, Optional.empty());
+  }
+
+  private MeshSolver(
+      MeshBuilder.Layout layout,
+      List<RodLoads> stages,
+      double negligible,
+      Optional<RodStart> from) {
     this.layout = layout;
     mesh = layout.mesh();
     rest = new RodState(mesh);
@@ -31,13 +50,22 @@ final class MeshSolver {
       ElementPath.fill(rest, e, curvature, curvature);
     }
     rest.placeNodes();
-    initial = LoadSet.of(layout, mesh.model.settledUnder());
+    LoadSet settled = LoadSet.of(layout, mesh.model.settledUnder());
     if (!mesh.model.settledUnder().equals(RodLoads.NONE)) {
-      unload(initial);
+      unload(settled);
     }
     this.stages = stages.stream().map(loads -> LoadSet.of(layout, loads)).toList();
     LoadSet last = this.stages.get(this.stages.size() - 1);
-    initial.lines.addAll(LoadSet.relaxed(last, rest).lines);
+    if (from.isPresent()) {
+      initial = LoadSet.of(layout, from.get().loads());
+      start = from.get().on(mesh);
+      startTensions = from.get().tensions();
+    } else {
+      initial = settled;
+      initial.lines.addAll(LoadSet.relaxed(last, rest).lines);
+      start = rest;
+      startTensions = new double[last.lines.size()];
+    }
     newton = new Newton(mesh, last.lines.size(), negligible);
   }
 
@@ -55,7 +83,9 @@ final class MeshSolver {
       double[][] moments = Statics.atGaussPoints(rest, forces, atEnd, e);
       for (int g = 0; g < 2; g++) {
         double[] m = Mat3.applyTransposed(rest.frame, 18 * e + 9 * g, moments[g]);
-        double[] strain = mesh.law[2 * e + g].strainUnder(m[0], m[1], m[2]);
+        double s = mesh.from[e] + (g == 0 ? RodMesh.GAUSS_1 : RodMesh.GAUSS_2) * mesh.h[e];
+        SectionLaw law = mesh.model.spans().get(mesh.span[e]).section().settledAt(s);
+        double[] strain = law.strainUnder(m[0], m[1], m[2]);
         for (int k = 0; k < 3; k++) {
           mesh.rest[6 * e + 3 * g + k] -= strain[k];
         }

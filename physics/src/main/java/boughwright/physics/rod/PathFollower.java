@@ -39,10 +39,10 @@ final class PathFollower {
     this.solver = solver;
     this.shortest = shortest;
     state = new RodState(solver.mesh);
-    state.copyFrom(solver.rest);
+    state.copyFrom(solver.start);
     tried = new RodState(solver.mesh);
     held = solver.initial;
-    lines = new LineForces(solver.initial.lines, new double[solver.initial.lines.size()]);
+    lines = new LineForces(solver.initial.lines, solver.startTensions.clone());
   }
 
   /**

@@ -134,6 +134,22 @@ public final class RodPose {
     return Math.hypot(strain[0], strain[1]);
   }
 
+  /**
+   * The moment through the section at a place, without its strain being asked for [N m, section
+   * frame].
+   *
+   * @param span index of the span
+   * @param s distance from its start [m]
+   */
+  public Vector3 moment(int span, double s) {
+    if (s > loadedTo(span) || endElement[span] == firstElement[span]) {
+      return Vector3.ZERO;
+    }
+    int e = elementAt(span, s);
+    double x = Math.min(1, (s - mesh.from[e]) / mesh.h[e]);
+    return vector(Mat3.applyTransposed(path.frame(e, x), 0, path.moment(e, x)));
+  }
+
   /** The first element whose moment, at one of its ends, its section cannot carry; else -1. */
   int overloaded() {
     for (int e = 0; e < mesh.count; e++) {

@@ -4,6 +4,7 @@ package boughwright.physics.rod;
 import boughwright.modeller.geometry.Point3;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Finds the pose of a tree of rods under load, on meshes of its own choice: it solves on a coarse
@@ -30,14 +31,34 @@ public final class RodSolver {
    */
   public static RodSolution solve(RodModel model, List<RodLoads> stages, RodOptions options) {
     MeshBuilder builder = new MeshBuilder(model, stages);
-    Level level = new Level(new MeshSolver(builder.build(1), stages));
+    return solve(builder, layout -> new MeshSolver(layout, stages), options);
+  }
+
+  /**
+   * The pose under loads brought on from a pose under others.
+   *
+   * @param model the rods
+   * @param from the pose to go on from
+   * @param loads the loads to come to
+   * @param options how to solve
+   */
+  public static RodSolution solve(
+      RodModel model, RodStart from, RodLoads loads, RodOptions options) {
+    MeshBuilder builder = new MeshBuilder(model, List.of(from.loads(), loads));
+    List<RodLoads> stages = List.of(loads);
+    return solve(builder, layout -> new MeshSolver(layout, stages, from), options);
+  }
+
+  private static RodSolution solve(
+      MeshBuilder builder, Function<MeshBuilder.Layout, MeshSolver> solvers, RodOptions options) {
+    Level level = new Level(solvers.apply(builder.build(1)));
     level.follow(options);
     RodSolution.Error error = RodSolution.Error.UNKNOWN;
     int failures = level.holds() ? 0 : 1;
     for (int halving = 1;
         halving <= options.mostHalvings() && failures < options.doubt().meshes;
         halving++) {
-      Level finer = new Level(new MeshSolver(builder.build(1 << halving), stages));
+      Level finer = new Level(solvers.apply(builder.build(1 << halving)));
       finer.refine(level, options);
       failures = finer.holds() ? 0 : failures + 1;
       boolean comparable = level.holds() && finer.holds();
@@ -99,7 +120,7 @@ public final class RodSolver {
       LoadSet last = solver.stages.get(solver.stages.size() - 1);
       loads = last;
       state = new RodState(solver.mesh);
-      state.copyFrom(solver.rest);
+      state.copyFrom(solver.start);
       lines = new LineForces(last.lines, new double[last.lines.size()]);
       Newton.Report report = solver.newton.minimise(state, lines, last);
       iterations += report.iterations();

@@ -12,6 +12,15 @@ public interface SectionLine {
   SectionLaw at(double s);
 
   /**
+   * The section at a place as it was when the given shape settled, before anything bent it.
+   *
+   * @param s distance from the start of the span [m]
+   */
+  default SectionLaw settledAt(double s) {
+    return at(s);
+  }
+
+  /**
    * Round elastic sections whose radius goes linearly from start to end ({@link
    * LinearSection#round}).
    *

@@ -101,9 +101,30 @@ final class PlanLoads {
     return new RodLine.Length(rest - ((Hold.Shortening) line.hold()).metres(), 0);
   }
 
-  /** All loads, with the weights of the wood added. */
-  RodLoads with(List<SpanWeight> weights) {
-    return new RodLoads(forces, List.of(), weights, rodLines);
+  /**
+   * A part of the plan's loads, with the whole weight of the wood: tensions and hung weights are
+   * scaled, and lines held by length are drawn in by a part of the way from their measured length.
+   */
+  RodLoads with(List<SpanWeight> weights, double part) {
+    List<RodLoads.DeadForce> scaledForces =
+        forces.stream()
+            .map(force -> new RodLoads.DeadForce(force.at(), force.force().times(part)))
+            .toList();
+    List<RodLine> scaledLines = new ArrayList<>();
+    for (int i = 0; i < rodLines.size(); i++) {
+      RodLine line = rodLines.get(i);
+      scaledLines.add(new RodLine(line.at(), line.other(), scaled(line.hold(), i, part)));
+    }
+    return new RodLoads(scaledForces, List.of(), weights, scaledLines);
+  }
+
+  private RodLine.Hold scaled(RodLine.Hold hold, int line, double part) {
+    if (hold instanceof RodLine.Constant constant) {
+      return new RodLine.Constant(part * constant.tension());
+    }
+    RodLine.Length length = (RodLine.Length) hold;
+    double rest = restLengths.get(line);
+    return new RodLine.Length(rest - part * (rest - length.length()), length.compliance());
   }
 
   List<GuyLine> lines() {

@@ -6,6 +6,8 @@ import boughwright.modeller.tree.PullResults;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,12 +36,6 @@ public record PullAnswer(
     PullStrain strain,
     List<PullNote> notes) {
 
-  /** A pull that bends no branch much [N]. */
-  private static final double FEATHER = 0.01;
-
-  /** A pull that bends the branch mostly to the side of where it pulls [1]. */
-  private static final double LEAST_PART = 0.2;
-
   /**
    * How well the force that moves the place of the test by a given amount is known: standard
    * deviation of its logarithm. Modulus and calipers together, so it is narrower than the modulus.
@@ -53,23 +49,25 @@ public record PullAnswer(
    * How a test fits.
    *
    * @param lnOverExpected ln of the movement seen over the one expected before any test [1]
-   * @param expectedSpread standard deviation of ln of that expected movement [1]
-   * @param lnOverOthers ln of the movement seen over the one that the other tests lead to expect;
-   *     over the one expected before any test where there is no other [1]
-   * @param apart how far it lies from the other tests, in standard deviations; 0 where there is no
-   *     other [1]
+   * @param expected how it lies to what was believed of the wood before any test
+   * @param others how it lies to what the other tests of the tree lead to expect; empty where there
+   *     is no other
    * @param loadsApart how much more the second load moved it than the first leads to expect, in
    *     standard deviations; 0 where there is none [1]
    */
   public record Fit(
-      double lnOverExpected,
-      double expectedSpread,
-      double lnOverOthers,
-      double apart,
-      double loadsApart) {
-    /** How far the test lies from what was expected, in standard deviations [1]. */
-    public double fromExpected() {
-      return lnOverExpected / expectedSpread;
+      double lnOverExpected, Misfit expected, Optional<Misfit> others, double loadsApart) {}
+
+  /**
+   * How a test lies to something else.
+   *
+   * @param lnSofter ln of the factor by which the wood would be softer for this test alone [1]
+   * @param spread standard deviation of that, if nothing is wrong [1]
+   */
+  public record Misfit(double lnSofter, double spread) {
+    /** How many standard deviations that is [1]. */
+    public double deviations() {
+      return lnSofter / spread;
     }
   }
 
@@ -86,30 +84,30 @@ public record PullAnswer(
    *     so is any modulus that a person gave for this very limb
    * @param species values for the tree's wood
    * @param testId id of the test to answer for
-   * @throws IllegalArgumentException if a test pulls where the tree is held, or along the branch
+   * @throws IllegalArgumentException if that test can tell nothing where it is ({@link
+   *     #impossible})
    */
   public static PullAnswer of(Tree tree, Species species, String testId) {
     Skeleton skeleton = new Skeleton(tree);
-    List<PullTest> all = tree.pullTests();
-    int n = all.stream().map(PullTest::id).toList().indexOf(testId);
-    PullTest test = all.get(n);
+    PullTest test =
+        tree.pullTests().stream().filter(one -> one.id().equals(testId)).findFirst().orElseThrow();
     int segment = skeleton.indexOf(test.segment());
     List<String> limb = limb(skeleton, segment);
     Tree bare = PullResults.released(PullResults.without(tree), limb);
     PullUpdate update = new PullUpdate(bare, species);
+    int n = update.indexOf(test);
     Fit fit =
         new Fit(
             update.lnSeenOverExpected(n),
-            update.spreadBefore(n),
-            update.lnSeenOverOthers(n),
-            update.apart(n),
+            update.misfitToBelief(n),
+            update.misfitToOthers(n),
             PullNotes.loadsApart(update.points().get(n)));
     PullStrain strain = PullStrain.of(new Skeleton(bare), species, update, n);
     PullAnswer plain =
         new PullAnswer(
             test,
             limb,
-            all.stream().filter(one -> limb.contains(one.segment())).toList(),
+            tree.pullTests().stream().filter(one -> limb.contains(one.segment())).toList(),
             update.before(segment),
             update.after(segment),
             new ForceSpread(update.forceBefore(n), update.forceAfter(n)),
@@ -129,14 +127,13 @@ public record PullAnswer(
    */
   public static Optional<String> impossible(Tree tree, Species species, PullTest test) {
     Skeleton skeleton = new Skeleton(tree);
-    PulledBranch branch = new PulledBranch(skeleton, test, TrialWood.best(skeleton, species));
-    if (branch.isHeld()) {
-      return Optional.of("that place is inside the wood its branch grows from, and cannot bend");
-    }
-    double part = branch.under(FEATHER).partAlong();
-    return part > LEAST_PART
-        ? Optional.empty()
-        : Optional.of("that pull goes along the branch, which hardly bends it");
+    return new PulledBranch(skeleton, test, TrialWood.best(skeleton, species)).whyNot();
+  }
+
+  /** Ids of the segments of the limb that a segment is part of, in file order. */
+  public static List<String> limb(Tree tree, String segment) {
+    Skeleton skeleton = new Skeleton(tree);
+    return limb(skeleton, skeleton.indexOf(segment));
   }
 
   private static List<String> limb(Skeleton skeleton, int segment) {
@@ -153,6 +150,11 @@ public record PullAnswer(
 
   /** What is to be written for the limb. */
   public PullResults.Result result() {
-    return new PullResults.Result(limb, after.median(), after.variation(), tests);
+    return new PullResults.Result(limb, shown(after.median()), shown(after.variation()), tests);
+  }
+
+  /** More digits than a test tells, few enough to be read. */
+  private static double shown(double value) {
+    return new BigDecimal(value).round(new MathContext(4)).doubleValue();
   }
 }

@@ -50,6 +50,7 @@ final class PullNotes {
     size();
     hardness();
     base();
+    leftOut();
     return notes;
   }
 
@@ -62,7 +63,7 @@ final class PullNotes {
   }
 
   private void expected() {
-    double far = Math.abs(answer.fit().fromExpected());
+    double far = Math.abs(answer.fit().expected().deviations());
     if (far > PullUpdate.OUTLIER) {
       double ratio = Math.exp(Math.abs(answer.fit().lnOverExpected()));
       String words =
@@ -83,7 +84,7 @@ final class PullNotes {
   }
 
   private void others() {
-    double own = Math.abs(answer.fit().apart());
+    double own = Math.abs(update.apart(n));
     int worst = 0;
     for (int k = 0; k < update.points().size(); k++) {
       worst = Math.abs(update.apart(k)) > Math.abs(update.apart(worst)) ? k : worst;
@@ -92,7 +93,7 @@ final class PullNotes {
     // of two tests that disagree neither stands out: the new one is asked about
     boolean isThis = own > PullUpdate.OUTLIER && (worst == n || update.points().size() == 2);
     if (isThis) {
-      double ratio = Math.exp(answer.fit().lnOverOthers());
+      double ratio = Math.exp(answer.fit().others().orElseThrow().lnSofter());
       add(
           Kind.NOT_LIKE_THE_OTHERS,
           true,
@@ -194,6 +195,19 @@ final class PullNotes {
                   + " and the branch is stiffer than stated",
               100 * turn / (1 + turn)),
           "Hold the trunk at the branch, or read how far the start of the branch moves too");
+    }
+  }
+
+  private void leftOut() {
+    for (PullTest test : answer.tests()) {
+      if (update.points().stream().noneMatch(point -> point.test().equals(test))) {
+        add(
+            Kind.OTHER_TEST_STANDS_OUT,
+            false,
+            text(
+                "test \"%s\" pulls where, or the way, its branch cannot bend: left out", test.id()),
+            "Correct its segment, along or direction in the file, or take it out");
+      }
     }
   }
 }

@@ -14,20 +14,26 @@ final class PullObservations {
   private PullObservations() {}
 
   /**
-   * All pull tests of a tree, made linear around a point.
+   * All pull tests of a tree that can tell something, made linear around a point.
    *
    * @param tree the tree; its tests are predicted on it as measured, uncut
    * @param wood the point: what is taken for true of the wood and the calipers
-   * @return one observation for each test, in file order
-   * @throws IllegalArgumentException if a test pulls where the tree is held, or along the branch
+   * @return one observation for each such test, in file order
    */
   static List<PullObservation> of(Tree tree, TrialWood wood) {
     Skeleton skeleton = new Skeleton(tree);
     List<PullObservation> out = new ArrayList<>();
-    for (PullTest test : tree.pullTests()) {
+    for (PullTest test : telling(skeleton, wood)) {
       out.add(new PullPoint(skeleton, test, wood).observation());
     }
     return List.copyOf(out);
+  }
+
+  /** The tests that pull a branch where, and the way, it can bend. */
+  static List<PullTest> telling(Skeleton skeleton, TrialWood wood) {
+    return skeleton.tree().pullTests().stream()
+        .filter(test -> new PulledBranch(skeleton, test, wood).whyNot().isEmpty())
+        .toList();
   }
 
   /**

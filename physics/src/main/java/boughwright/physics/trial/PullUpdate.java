@@ -6,6 +6,7 @@ import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BisectionSolver;
 
@@ -37,20 +38,23 @@ final class PullUpdate {
   private double[] seen;
   private double[] noise;
   private final double[] apart;
+  private final double[] overExpected;
   private double widening;
 
   /**
-   * @param tree the tree before its tests told anything, with its tests
+   * @param tree the tree before its tests told anything, with its tests, of which those that can
+   *     tell something count
    * @param species values for its wood
-   * @throws IllegalArgumentException if a test pulls where the tree is held, or along the branch
    */
   PullUpdate(Tree tree, Species species) {
     skeleton = new Skeleton(tree);
     unknowns = new PullUnknowns(skeleton, species);
-    tests = tree.pullTests();
-    apart = new double[tests.size()];
     z = new double[unknowns.size()];
+    tests = PullObservations.telling(skeleton, unknowns.at(z));
+    apart = new double[tests.size()];
+    overExpected = new double[tests.size()];
     look();
+    System.arraycopy(seen, 0, overExpected, 0, seen.length);
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] next = all().means(unknowns.size());
       double length = stepTo(next);
@@ -116,10 +120,17 @@ final class PullUpdate {
   }
 
   private double againstOthers(int n, double extra) {
-    NormalUpdate others = without(n, extra);
+    return misfit(n, without(n, extra), extra).deviations();
+  }
+
+  private PullAnswer.Misfit misfit(int n, NormalUpdate others, double extra) {
+    double slope = 0;
+    for (double one : points.get(n).observation().byLnMoe()) {
+      slope -= one;
+    }
     double over = seen[n] - others.mean(rows[n]);
-    double own = points.get(n).noiseVariance(over);
-    return over / Math.sqrt(others.variance(rows[n]) + own + extra);
+    double own = points.get(n).noiseVariance(over) + extra;
+    return new PullAnswer.Misfit(over / slope, Math.sqrt(others.variance(rows[n]) + own) / slope);
   }
 
   private NormalUpdate all() {
@@ -134,6 +145,19 @@ final class PullUpdate {
         IntStream.of(kept).mapToDouble(n -> noise[n] + extra).toArray());
   }
 
+  /**
+   * Which of the tests that count one is.
+   *
+   * @throws IllegalArgumentException if it can tell nothing where it is
+   */
+  int indexOf(PullTest test) {
+    int n = tests.indexOf(test);
+    if (n < 0) {
+      throw new IllegalArgumentException("pull test " + test.id() + " can tell nothing");
+    }
+    return n;
+  }
+
   /** Variance that every test's noise is raised by, because the tests do not agree [1]. */
   double widening() {
     return widening;
@@ -141,26 +165,22 @@ final class PullUpdate {
 
   /** ln of the movement seen over the one expected before any test [1]. */
   double lnSeenOverExpected(int n) {
-    return seen[n];
+    return overExpected[n];
   }
 
-  /** Standard deviation of ln of the movement expected before any test [1]. */
-  double spreadBefore(int n) {
-    double own = points.get(n).noiseVariance(seen[n]);
-    return Math.sqrt(PullUnknowns.sum(rows[n], rows[n]) + own);
+  /** How a test lies to what was believed before any test. */
+  PullAnswer.Misfit misfitToBelief(int n) {
+    return misfit(n, new NormalUpdate(new double[0][], new double[0], new double[0]), 0);
   }
 
-  /**
-   * How far a test lies from what the other tests lead to expect, in standard deviations; 0 where
-   * there is no other [1].
-   */
+  /** How a test lies to what the other tests lead to expect; empty where there is no other. */
+  Optional<PullAnswer.Misfit> misfitToOthers(int n) {
+    return tests.size() > 1 ? Optional.of(misfit(n, without(n, 0), 0)) : Optional.empty();
+  }
+
+  /** How far a test lies from the others, in standard deviations; 0 where there is no other [1]. */
   double apart(int n) {
     return apart[n];
-  }
-
-  /** ln of the movement seen over the one that the other tests lead to expect [1]. */
-  double lnSeenOverOthers(int n) {
-    return seen[n] - without(n, 0).mean(rows[n]);
   }
 
   /** The tests at the most likely point. */

@@ -18,6 +18,7 @@ import boughwright.physics.rod.RodSection;
 import boughwright.physics.rod.RodSolution;
 import boughwright.physics.rod.RodSolver;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -34,11 +35,19 @@ final class PulledBranch {
   private static final RodOptions OPTIONS =
       new RodOptions(RodOptions.Route.DIRECT, 5e-4, 1e-3, 1e-2, 3, RodOptions.Doubt.THOROUGH);
 
+  /** A pull that bends no branch much [N]. */
+  private static final double FEATHER = 0.01;
+
+  /** A pull that gives way by less than this part of what the softest way gives is none [1]. */
+  private static final double LEAST_PART = 0.04;
+
   private final Skeleton skeleton;
+  private final PullTest test;
   private final Direction3 direction;
   private final TreeRods rods;
   private final RodPlace point;
   private final Point3 pointAtRest;
+  private final int segment;
   private final int root;
 
   /**
@@ -59,8 +68,9 @@ final class PulledBranch {
    */
   PulledBranch(Skeleton skeleton, PullTest test, TrialWood wood, boolean gives) {
     this.skeleton = skeleton;
+    this.test = test;
     direction = test.direction();
-    int segment = skeleton.indexOf(test.segment());
+    segment = skeleton.indexOf(test.segment());
     root = Limbs.rootOf(skeleton, segment);
     Timber timber = new Timber(new Cutting(skeleton, List.of()), wood);
     rods = new TreeRods(timber, clamp(gives));
@@ -82,15 +92,56 @@ final class PulledBranch {
     return point == null;
   }
 
+  /** Why no pull there can tell anything, in words; empty if it can. */
+  Optional<String> whyNot() {
+    if (isHeld()) {
+      return Optional.of("that place is inside the wood its branch grows from, and cannot bend");
+    }
+    double gives = 0;
+    for (Direction3 way : List.of(Direction3.of(1, 0, 0), Direction3.of(0, 1, 0), Direction3.UP)) {
+      gives += under(way, FEATHER).movedInAll(way);
+    }
+    return under(FEATHER).movedInAll(direction) > LEAST_PART * gives
+        ? farther()
+        : Optional.of("that pull goes along the branch, which hardly bends it");
+  }
+
+  /** Whether the point is said to have moved farther than the branch up to it is long. */
+  private Optional<String> farther() {
+    double most =
+        test.readings().stream()
+            .mapToDouble(read -> read.moved() - read.baseMoved())
+            .max()
+            .orElseThrow();
+    double length = -(1 - test.along()) * skeleton.length(segment);
+    for (int i = segment; ; i = skeleton.parent(i)) {
+      length += skeleton.length(i);
+      if (i == root) {
+        break;
+      }
+    }
+    return most < length
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "the point is said to have moved %.0f mm, and the branch up to it is %.0f mm long",
+                1000 * most,
+                1000 * length));
+  }
+
   /**
    * What a pull does.
    *
    * @param force the pull [N]
    */
   Pulled under(double force) {
+    return under(direction, force);
+  }
+
+  private Pulled under(Direction3 way, double force) {
     RodModel model = new RodModel(rods.base(), Rotation.NONE, rods.spans(), RodLoads.NONE);
-    RodLoads loads =
-        RodLoads.ofForces(new RodLoads.DeadForce(point, direction.vector().times(force)));
+    RodLoads loads = RodLoads.ofForces(new RodLoads.DeadForce(point, way.vector().times(force)));
     return new Pulled(RodSolver.solve(model, loads, OPTIONS));
   }
 
@@ -116,14 +167,13 @@ final class PulledBranch {
       return moved.dot(direction.vector());
     }
 
-    /** Part of the point's movement that goes along the pull [1]. */
-    double partAlong() {
-      return movedInAll() / fromRest().norm();
-    }
-
     /** How far the point moved along the pull, whatever moved it [m]. */
     double movedInAll() {
-      return fromRest().dot(direction.vector());
+      return movedInAll(direction);
+    }
+
+    private double movedInAll(Direction3 way) {
+      return fromRest().dot(way.vector());
     }
 
     private Vector3 fromRest() {

@@ -4,18 +4,13 @@ package boughwright.physics.trial;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.modeller.tree.Tree;
 
 /**
  * Which caliper reading each end of each segment has. A segment that continues another with the
  * same caliper shares the reading at the node between them.
  */
 final class Readings {
-  /**
-   * How far nine readings in ten lie from the truth at most, where the person did not say [m]
-   * (common practice, no source).
-   */
-  static final double USUAL_ERROR = 0.0003;
-
   /** Standard deviations in the half-width that holds nine in ten of a normal distribution. */
   static final double NINE_IN_TEN = 1.6449;
 
@@ -34,7 +29,7 @@ final class Readings {
       end[i] = found++;
     }
     count = found;
-    deviation = skeleton.tree().caliperError().orElse(USUAL_ERROR) / NINE_IN_TEN;
+    deviation = skeleton.tree().caliperError().orElse(Tree.USUAL_CALIPER_ERROR) / NINE_IN_TEN;
   }
 
   private static boolean shared(Skeleton skeleton, int i) {

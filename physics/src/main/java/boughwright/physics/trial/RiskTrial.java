@@ -33,7 +33,8 @@ public final class RiskTrial {
     skeleton = new Skeleton(request.tree());
     cutting = new Cutting(skeleton, request.plan().cuts());
     List<PullObservation> tests =
-        PullObservations.of(request.tree(), TrialWood.best(skeleton, request.species()));
+        PullObservations.agreed(
+            request.tree(), request.species(), TrialWood.best(skeleton, request.species()));
     beliefs = new Beliefs(request, skeleton, tests);
     state = new WoodState(skeleton, beliefs.limbs(), beliefs.prior());
     best =

@@ -8,9 +8,11 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodPlace;
+import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
 import boughwright.physics.rod.RodSpan;
 import boughwright.physics.wood.FibreStrains;
+import boughwright.physics.wood.RememberedLine;
 import boughwright.physics.wood.WoodLine;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -88,6 +90,36 @@ final class TreeRods {
       runsOfSegment.add(new ArrayList<>());
     }
     grow();
+  }
+
+  private TreeRods(TreeRods before, RodPose pose) {
+    timber = before.timber;
+    skeleton = before.skeleton;
+    bodies = before.bodies;
+    held = before.held;
+    base = before.base;
+    spanEndingAt = before.spanEndingAt;
+    spanStartingAt = before.spanStartingAt;
+    runs.addAll(before.runs);
+    runsOfSegment.addAll(before.runsOfSegment);
+    for (int i = 0; i < before.spans.size(); i++) {
+      RodSpan span = before.spans.get(i);
+      WoodLine remembered = new RememberedLine(before.sections.get(i), pose, i);
+      sections.add(remembered);
+      spans.add(
+          new RodSpan(
+              span.parent(),
+              span.offset(),
+              span.turn(),
+              span.length(),
+              span.restCurvature(),
+              remembered));
+    }
+  }
+
+  /** The same rods after they were held in a pose: their sections remember it. */
+  TreeRods after(RodPose pose) {
+    return new TreeRods(this, pose);
   }
 
   private void grow() {

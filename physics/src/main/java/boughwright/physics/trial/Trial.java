@@ -21,8 +21,16 @@ public final class Trial {
   private final PlanLoads loads;
   private final RodSolution solution;
 
-  private Trial(TrialRequest request) {
+  /** For what came of a request. */
+  Trial(TrialRequest request, Attempt attempt) {
     this.request = request;
+    rods = attempt.rods();
+    loads = attempt.loads();
+    solution = attempt.solution();
+  }
+
+  /** Tries a request. */
+  public static TrialResult run(TrialRequest request) {
     Skeleton skeleton = new Skeleton(request.tree());
     Attempt attempt =
         Attempt.of(
@@ -31,17 +39,10 @@ public final class Trial {
             request.proposals(),
             TrialWood.best(skeleton, request.species()),
             request.options());
-    rods = attempt.rods();
-    loads = attempt.loads();
-    solution = attempt.solution();
+    return new Trial(request, attempt).result();
   }
 
-  /** Tries a request. */
-  public static TrialResult run(TrialRequest request) {
-    return new Trial(request).result();
-  }
-
-  private TrialResult result() {
+  TrialResult result() {
     boolean holds = solution.status().holds();
     TrialNotes notes = new TrialNotes(request, rods.timber());
     Optional<Peak> peak =

@@ -24,16 +24,17 @@ record VerdictBounds(Verdict.Level level, double breaking, double breakingHigh, 
    *
    * <p>In stages: stages do not make the wood stronger (relaxation hardly raises the strain it
    * bears); they let a person hear the first sound and stop, which is worth a few times the risk.
+   * On the worst tree of twenty it is an even bet.
    *
    * <p>With protection: wrapping keeps bark on and a crack from running, so that one limb in five
-   * may crack and most of those live. Beyond one in two on the bad side it is a bet against the
-   * limb. A kink is then taken as given.
+   * may crack and most of those live. That the worst tree of twenty cracks is then taken as given;
+   * so is a kink.
    */
   static final List<VerdictBounds> LEVELS =
       List.of(
           new VerdictBounds(Verdict.Level.TAKES_IT, 1 / 50.0, 1 / 10.0, 1 / 5.0),
-          new VerdictBounds(Verdict.Level.IN_STAGES, 1 / 15.0, 1 / 4.0, 1 / 2.0),
-          new VerdictBounds(Verdict.Level.WITH_PROTECTION, 1 / 5.0, 1 / 2.0, 1));
+          new VerdictBounds(Verdict.Level.IN_STAGES, 1 / 15.0, 1 / 2.0, 1 / 2.0),
+          new VerdictBounds(Verdict.Level.WITH_PROTECTION, 1 / 5.0, 1, 1));
 
   /** The best level that a risk keeps within. */
   static Verdict.Level level(RiskSum sum) {

@@ -21,7 +21,7 @@ class PullCoverageTest {
   private static final int REPEATS = 1000;
   private static final Species HORNBEAM = SpeciesTable.bundled().woodFor("carpinus-betulus");
 
-  /** Printed green modulus of hornbeam, with the 1.10 for shear left out as for its source [Pa]. */
+  /** Hornbeam of the table, three quarters of it for branch wood [Pa]. */
   private static final double BEST_MOE = 0.75 * HORNBEAM.trueMoe();
 
   private static final double FORCE_ERROR = 0.03;
@@ -36,7 +36,6 @@ class PullCoverageTest {
     double moe = BEST_MOE * Math.exp(species + 0.23 * random.nextGaussian());
     double caliper = 0.0003 / 1.645;
     double[] error = {caliper * random.nextGaussian(), caliper * random.nextGaussian()};
-    // the caliper between the two segments is read too, and the branch is a cone through all three
     DeadLoadCantilever truth =
         new DeadLoadCantilever(
             PullTrees.LENGTH, PullTrees.THICK - error[0] / 2, PullTrees.THIN - error[1] / 2, moe);
@@ -69,7 +68,6 @@ class PullCoverageTest {
     for (int n = 0; n < REPEATS; n++) {
       held += draw(1).isHeld() ? 1 : 0;
     }
-    System.out.println("HELD " + held);
     assertThat(held).isBetween(REPEATS * 87 / 100, REPEATS * 93 / 100);
   }
 }

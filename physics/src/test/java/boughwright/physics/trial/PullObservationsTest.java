@@ -2,9 +2,9 @@
 package boughwright.physics.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Skeleton;
@@ -102,14 +102,35 @@ class PullObservationsTest {
   }
 
   @Test
-  void pullAlongTheBranch_isRefused() {
-    assertThatThrownBy(() -> observed(PullTrees.along("p1")))
-        .isInstanceOf(IllegalArgumentException.class);
+  void pullsThatBendNothing_areLeftOut() {
+    PullTest good = PullTrees.down("p3", PullTrees.reading(FORCE, cone(FORCE)));
+    Tree tree =
+        PullTrees.of(PullTrees.ELASTIC, PullTrees.along("p1"), PullTrees.atStart("p2"), good);
+    TrialWood best = TrialWood.best(new Skeleton(tree), SpeciesTable.bundled().generic());
+    assertThat(PullObservations.of(tree, best))
+        .extracting(PullObservation::test)
+        .containsExactly("p3");
   }
 
   @Test
-  void pullWhereTheLimbIsHeld_isRefused() {
-    assertThatThrownBy(() -> observed(PullTrees.atStart("p1")))
-        .isInstanceOf(IllegalArgumentException.class);
+  void testsThatDisagree_areBelievedLess_thanTestsThatAgree() {
+    PullTest one = PullTrees.down("p1", PullTrees.reading(6, cone(6)));
+    PullTest same = PullTrees.down("p2", PullTrees.reading(6, 1.05 * cone(6)));
+    PullTest odd = PullTrees.down("p2", PullTrees.reading(6, 2.2 * cone(6)));
+    assertThat(agreedNoise(one, same)).isEqualTo(noise(one, same));
+    assertThat(agreedNoise(one, odd)).isGreaterThan(10 * noise(one, odd));
+  }
+
+  private static double noise(PullTest... tests) {
+    Tree tree = PullTrees.of(PullTrees.ELASTIC, tests);
+    TrialWood best = TrialWood.best(new Skeleton(tree), SpeciesTable.bundled().generic());
+    return PullObservations.of(tree, best).get(0).noiseVariance();
+  }
+
+  private static double agreedNoise(PullTest... tests) {
+    Tree tree = PullTrees.of(PullTrees.ELASTIC, tests);
+    Species species = SpeciesTable.bundled().generic();
+    TrialWood best = TrialWood.best(new Skeleton(tree), species);
+    return PullObservations.agreed(tree, species, best).get(0).noiseVariance();
   }
 }

@@ -60,7 +60,8 @@ record Belief(
     return species.crushing().orElseThrow()
         / species.trueMoe()
         * Math.exp(
-            (WITHIN * CRUSHING_WITHIN - MOE_WITHIN) * within + Math.hypot(YIELD_BETWEEN, free) * own);
+            (WITHIN * CRUSHING_WITHIN - MOE_WITHIN) * within
+                + Math.hypot(YIELD_BETWEEN, free) * own);
   }
 
   /** Standard deviation of ln strength over stiffness, between branches and clear wood. */

@@ -87,8 +87,9 @@ class SectionMemoryTest {
     WoodSection fresh = new FreshDisc(UNIT, 1);
     WoodSection bent = fresh.after(5, 0);
     bent.respond(4.9, 0, 0, response);
-    assertThat(response.k11).isCloseTo(Math.PI / 4, within(1e-6));
-    assertThat(response.k22).isCloseTo(Math.PI / 4, within(1e-6));
+    assertThat(response.k11).isCloseTo(Math.PI / 4, within(SAME));
+    // across, the tangent is that of few fibres beside the neutral axis
+    assertThat(response.k22).isCloseTo(Math.PI / 4, within(0.03));
     double set = bent.strainUnder(0, 0, 0)[0];
     fresh.respond(5, 0, 0, response);
     double moment = response.m1;

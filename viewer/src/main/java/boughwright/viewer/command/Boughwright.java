@@ -32,6 +32,7 @@ public final class Boughwright {
     line.addSubcommand(new CheckVerb(console));
     line.addSubcommand(new BendVerb(console));
     line.addSubcommand(new BranchVerb(console));
+    line.addSubcommand(new PullTestVerb(console));
     line.addSubcommand(new SpeciesVerb(console));
     line.addSubcommand(new MeasureVerb(console));
     line.addSubcommand(new ViewVerb(console));

@@ -116,6 +116,31 @@ class RefusalTest {
           measure F/good.csv -o F/good.csv                            | 1 | file that is read
           measure F/good.csv -o F/good.json                           | 1 | .tree.json
           measure F/good.csv -o F/no/good.tree.json                   | 1 | Make the folder
+          pulltest F/branched.tree.json                               | 4 | --segment
+          pulltest F/nope.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9 | 1 | no such file
+          pulltest F/branched.tree.json --segment b2 --along 1 --hung-kg 1 --moved-mm 9 | 1 | Did you mean "b1"
+          pulltest F/branched.tree.json --segment b1 --along 2 --hung-kg 1 --moved-mm 9 | 1 | --along
+          pulltest F/branched.tree.json --segment b1 --along 1 --moved-mm 9 | 1 | pull is not given
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --force-N 9 --moved-mm 9 | 1 | more than once
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg -1 --moved-mm 9 | 1 | --hung-kg
+          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 | 1 | --direction
+          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0 | 1 | points nowhere
+          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0,0 | 1 | points nowhere
+          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0,x | 1 | --direction
+          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 200,0,60 | 1 | along the branch
+          pulltest F/branched.tree.json --segment b1 --along 0 --hung-kg 1 --moved-mm 9 | 1 | cannot bend
+          pulltest F/branched.tree.json --segment t1 --along 0 --hung-kg 1 --moved-mm 9 | 1 | cannot bend
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9 --base-moved-mm 9 | 1 | did not bend
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 0 | 1 | --moved-mm
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9yd | 1 | unit
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9 --second-moved-mm 18 | 1 | --second-force-N
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9 --second-hung-kg 2 | 1 | --second-moved-mm
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9 --done-on yesterday | 1 | --done-on
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 9 --moved-error-mm 0 | 1 | --moved-error-mm
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 900 | 1 | 209 mm long
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 190 | 1 | --accept
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --moved-mm 0.02 --moved-error-mm 0.01 | 1 | --accept
+          pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1900 --moved-mm 9 | 1 | --accept
           species nosuchwood                                          | 1 | not in the table
           branch                                                      | 4 | --species
           branch --species larch --length-mm 1e3 --calipers-mm 16 --tip-mm x | 3 | --calipers-mm
