@@ -29,6 +29,9 @@ record BentBranch(
   /** Curvature times radius over yield beyond which the section is taken to have given way. */
   private static final double GONE = 190;
 
+  /** Part of the limit at which it has cracked for certain, and is bent no further. */
+  private static final double BEYOND = 1.5;
+
   /**
    * What came of it.
    *
@@ -119,8 +122,8 @@ record BentBranch(
   }
 
   /**
-   * Bends it by a line from its tip to an anchor, tightened step by step; where the wood cracks
-   * first, that is as far as it comes.
+   * Bends it by a line from its tip to an anchor, tightened step by step; where the wood has
+   * cracked long before, that is as far as it comes.
    *
    * @param anchor where the anchor is, away from the clamp and up [m]
    * @param shortening how much shorter the line becomes [m]
@@ -132,7 +135,7 @@ record BentBranch(
     double high = 0.3 * stiff * shortening / Math.pow(length, 3);
     Bent bent = pulled(anchor, high, limit);
     while (distance(bent, anchor) > wanted) {
-      if (bent.worst >= 1) {
+      if (bent.worst >= BEYOND) {
         return bent;
       }
       low = high;
@@ -140,7 +143,7 @@ record BentBranch(
       bent = pulled(anchor, high, limit);
     }
     double pull =
-        new BrentSolver(1e-3 * high, 1e-6)
+        new BrentSolver(1e-9, 1e-6)
             .solve(200, t -> distance(pulled(anchor, t, limit), anchor) - wanted, low, high);
     return pulled(anchor, pull, limit);
   }
