@@ -74,7 +74,7 @@ final class FailureScan {
     SegmentWood wood = timber.wood(i);
     Vector3 stretched = run.frame().turn(PoseReader.stretched(section));
     FibreStrains strains = rods.fibres(span, s, section);
-    double crack = state.crackStrain(i, 2 * radius);
+    double crack = state.crackStrain(i, wood, radius);
     if (state.isDead(i, stretched)) {
       crack = Math.min(crack, state.prior().deadCrackStrain());
     }

@@ -288,11 +288,11 @@ public final class WoodPrior {
   }
 
   /**
-   * What knots and sloping grain leave of the strength [1].
+   * What knots and sloping grain leave of the strength, as a moment [1].
    *
    * @param features what the person ticked
-   * @param carriesBranches whether branches start along the segment, which counts as some knots
-   *     where the person did not say
+   * @param carriesBranches whether thick branches start along the segment, which counts as some
+   *     knots where the person did not say
    */
   public static double weakening(Features features, boolean carriesBranches) {
     Knots knots = features.knots().orElse(carriesBranches ? Knots.SOME : Knots.NONE);
