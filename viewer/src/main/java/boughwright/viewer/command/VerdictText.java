@@ -12,14 +12,7 @@ final class VerdictText {
 
   /** The line a person reads first; it names the wood that stands in for a proxy. */
   static String line(Verdict verdict, Optional<Species> species) {
-    return VerdictWords.sentence(verdict.level())
-        + species.flatMap(VerdictText::proxy).map(words -> " " + words).orElse("");
-  }
-
-  private static Optional<String> proxy(Species species) {
-    return species
-        .proxyFor()
-        .map(words -> "(" + species.botanicalName() + ": " + words.split(";", 2)[0] + ".)");
+    return VerdictWords.line(verdict.level(), species);
   }
 
   /** Why, what would change it, and what season and life say. */

@@ -12,9 +12,9 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
 final class Composer {
@@ -48,7 +48,7 @@ final class Composer {
     Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
-    Set<Mark> told = new HashSet<>();
+    Map<Mark, Boolean> told = new HashMap<>();
     for (ViewFrame frame : frames) {
       missing += drawView(frame, renderer, told);
     }
@@ -103,7 +103,7 @@ final class Composer {
     return y;
   }
 
-  private int drawView(ViewFrame frame, SceneRenderer renderer, Set<Mark> told) {
+  private int drawView(ViewFrame frame, SceneRenderer renderer, Map<Mark, Boolean> told) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =

@@ -6,6 +6,8 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.problem.VisibleText;
+import boughwright.modeller.species.Species;
+import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.Verdict;
@@ -43,7 +45,8 @@ record Heading(String name, String about, String verdict, String reason, String 
     return new Heading(
         VisibleText.of(document.tree().name()),
         about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1),
-        words(trial, verdict -> VerdictWords.sentence(verdict.level())),
+        words(
+            trial, verdict -> VerdictWords.line(verdict.level(), species(document.tree().wood()))),
         words(trial, Verdict::reason),
         words(trial, Verdict::firstChange));
   }
@@ -74,6 +77,12 @@ record Heading(String name, String about, String verdict, String reason, String 
         + angle
         + "° toward azimuth "
         + Wording.azimuth(planting.towardAzimuth());
+  }
+
+  private static Optional<Species> species(TreeWood wood) {
+    return wood instanceof TreeWood.OfSpecies named
+        ? Optional.of(SpeciesTable.bundled().woodFor(named.key()))
+        : Optional.empty();
   }
 
   private static String wood(TreeWood wood) {

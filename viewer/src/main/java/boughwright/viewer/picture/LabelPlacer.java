@@ -126,7 +126,8 @@ final class LabelPlacer {
             * occupancy.crossings(
                 new Line2D.Double(candidate.x(), candidate.y(), meets[0], meets[1]), unit);
     cost += CROSSING_COST * placed.stream().filter(candidate::crosses).count();
-    cost += CROSSING_COST * taken.stream().filter(rect -> cuts(candidate, meets, rect)).count();
+    cost += CROSSING_COST * taken.stream().filter(candidate::runsThrough).count();
+    cost += CROSSING_COST * placed.stream().filter(other -> other.runsThrough(box)).count();
     for (Line2D line : avoided) {
       cost += line.intersects(box.x(), box.y(), box.width(), box.height()) ? CROSSING_COST : 0;
       boolean crossed =
@@ -136,10 +137,5 @@ final class LabelPlacer {
       cost += crossed ? LEADER_WOOD_COST : 0;
     }
     return cost;
-  }
-
-  private static boolean cuts(PlacedLabel candidate, double[] meets, Rect rect) {
-    return new java.awt.geom.Rectangle2D.Double(rect.x(), rect.y(), rect.width(), rect.height())
-        .intersectsLine(candidate.x(), candidate.y(), meets[0], meets[1]);
   }
 }

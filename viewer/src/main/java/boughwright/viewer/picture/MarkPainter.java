@@ -16,7 +16,7 @@ import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /** Draws the marks of a scene over one view, and their words where there is room. */
 final class MarkPainter {
@@ -44,10 +44,10 @@ final class MarkPainter {
   /**
    * Draws marks and words, and gives how many words found no room.
    *
-   * @param told places of failure whose words another view has told already; those told here in
-   *     full are added
+   * @param told places of failure that another view has named already, and whether in full; those
+   *     named here are added
    */
-  int paint(Raster raster, Set<Mark> told) {
+  int paint(Raster raster, Map<Mark, Boolean> told) {
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
@@ -65,11 +65,8 @@ final class MarkPainter {
     List<PlacedLabel> placed = new ArrayList<>();
     for (Mark mark : marks) {
       Label label = label(mark, raster, occupancy);
-      if (label.places().isEmpty() || told.contains(mark)) {
+      if (label.places().isEmpty() || isTold(mark, raster, told)) {
         continue;
-      }
-      if (mark instanceof Mark.Failure && !isHidden(mark, raster)) {
-        told.add(mark);
       }
       var found = placer.place(label, this::measure);
       found.ifPresent(placed::add);
@@ -78,6 +75,19 @@ final class MarkPainter {
     placed.forEach(this::drawLeader);
     placed.forEach(this::drawWords);
     return missing;
+  }
+
+  /** Whether words for a place of failure stand in another view; notes it if they come here. */
+  private boolean isTold(Mark mark, Raster raster, Map<Mark, Boolean> told) {
+    if (!(mark instanceof Mark.Failure)) {
+      return false;
+    }
+    boolean inFull = !isHidden(mark, raster);
+    if (told.containsKey(mark) && (told.get(mark) || !inFull)) {
+      return true;
+    }
+    told.put(mark, inFull);
+    return false;
   }
 
   private static int order(Mark mark) {

@@ -15,6 +15,20 @@ record PlacedLabel(Label label, Rect box, double x, double y) {
     return box.nearest(x, y);
   }
 
+  /**
+   * Whether the line to these words, from where it begins to be drawn, runs through a rectangle.
+   */
+  boolean runsThrough(Rect rect) {
+    double[] end = meets();
+    double length = Math.hypot(end[0] - x, end[1] - y);
+    if (length <= label.clearance()) {
+      return false;
+    }
+    double part = label.clearance() / length;
+    return new java.awt.geom.Rectangle2D.Double(rect.x(), rect.y(), rect.width(), rect.height())
+        .intersectsLine(x + part * (end[0] - x), y + part * (end[1] - y), end[0], end[1]);
+  }
+
   /** Whether the lines of two labels cross. */
   boolean crosses(PlacedLabel other) {
     double[] a = meets();

@@ -13,6 +13,7 @@ import boughwright.physics.trial.FailureRisk;
 import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Risk;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Marks on the bark where the wood would fail. */
@@ -30,18 +31,24 @@ final class FailureMarks {
     this.pose = pose;
   }
 
+  /** The marks, crack and kink first: they lie close together, and their words need the room. */
   List<Mark> of(Risk risk) {
-    List<Mark> marks = new ArrayList<>();
+    List<Mark.Failure> marks = new ArrayList<>();
     for (FailureRisk failure : risk.failures()) {
       boolean always = failure.mode() == FailureMode.CRACK || failure.mode() == FailureMode.KINK;
       if (failure.place().isPresent() && (always || failure.probability().high() >= WORTH_A_MARK)) {
         marks.add(mark(failure, failure.place().get(), risk.samples()));
       }
     }
-    return marks;
+    marks.sort(Comparator.comparingInt(mark -> order(mark.mode())));
+    return List.copyOf(marks);
   }
 
-  private Mark mark(FailureRisk failure, FailurePlace place, int samples) {
+  private static int order(FailureMode mode) {
+    return mode == FailureMode.CRACK ? 0 : mode == FailureMode.KINK ? 1 : 2;
+  }
+
+  private Mark.Failure mark(FailureRisk failure, FailurePlace place, int samples) {
     int i = skeleton.indexOf(place.segment());
     Axis axis = pose.at(i, place.along());
     Vector3 outward = outward(failure.mode(), place, axis, skeleton.direction(i));

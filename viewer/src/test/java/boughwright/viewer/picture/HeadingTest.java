@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.Bending;
+import boughwright.viewer.scene.InventedRisks;
 import boughwright.viewer.scene.InventedTrees;
 import java.util.List;
 import java.util.Map;
@@ -42,5 +45,17 @@ class HeadingTest {
     Document document = new Document(InventedTrees.hedge("a\u202Eb\u0007"), List.of(), Map.of());
     assertThat(Heading.of(document, Optional.empty(), Optional.empty()).name())
         .isEqualTo("a<U+202E>b<U+0007>");
+  }
+
+  @Test
+  void heading_holdsTheVerdict_itsReason_andTheFirstChange() {
+    Plan plan = HEDGE.plans().get(0);
+    TrialResult plain = Bending.drawnIn(HEDGE.tree(), plan);
+    TrialResult risky = InventedRisks.with(plain);
+    Heading heading = Heading.of(HEDGE, Optional.of(plan), Optional.of(risky));
+    assertThat(heading.verdict()).isEqualTo("Take it slowly, in stages.");
+    assertThat(heading.reason()).contains("1 in 30");
+    assertThat(heading.change()).contains("six weeks");
+    assertThat(Heading.of(HEDGE, Optional.of(plan), Optional.of(plain)).verdict()).isEmpty();
   }
 }
