@@ -28,8 +28,12 @@ record Attempt(TreeRods rods, PlanLoads loads, RodSolution solution) {
    */
   static Attempt of(
       Plan plan, Cutting cutting, List<Proposal> proposals, TrialWood wood, RodOptions options) {
-    Rigging rigging = Rigging.of(plan, new Timber(cutting, wood), proposals);
-    TreeRods rods = rigging.rods();
+    return of(plan, new TreeRods(new Timber(cutting, wood), plan.clamp()), proposals, options);
+  }
+
+  /** Solves a plan on rods that were made before. */
+  static Attempt of(Plan plan, TreeRods rods, List<Proposal> proposals, RodOptions options) {
+    Rigging rigging = Rigging.of(plan, rods, proposals);
     RodSolution solution = RodSolver.solve(rigging.model(rods), rigging.part(1), options);
     return new Attempt(rods, rigging.loads(), solution);
   }

@@ -20,8 +20,7 @@ import java.util.List;
  * @param weights weight of the wood that is left, where it counts
  */
 record Rigging(TreeRods rods, PlanLoads loads, RodLoads settled, List<SpanWeight> weights) {
-  static Rigging of(Plan plan, Timber timber, List<Proposal> proposals) {
-    TreeRods rods = new TreeRods(timber, plan.clamp());
+  static Rigging of(Plan plan, TreeRods rods, List<Proposal> proposals) {
     Vector3 gravity = Standing.gravity(plan);
     PlanLoads loads = new PlanLoads(rods, proposals, gravity);
     if (!plan.selfWeight()) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
-import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Proposal;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.rod.RodSolution;
@@ -33,31 +32,19 @@ final class RiskSampler {
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
-  private final TrialRequest request;
-  private final Cutting cutting;
-  private final Beliefs beliefs;
-  private final WoodState state;
+  private final RiskCase tried;
+  private final Inputs inputs;
   private final RiskOptions options;
   private final RodOptions solving;
-  private final Inputs inputs;
   private final int groups;
   private final int perGroup;
   private final double[][] guesses;
 
-  RiskSampler(
-      TrialRequest request,
-      Cutting cutting,
-      Beliefs beliefs,
-      WoodState state,
-      Inputs inputs,
-      RiskOptions options) {
-    this.request = request;
-    this.cutting = cutting;
-    this.beliefs = beliefs;
-    this.state = state;
+  RiskSampler(RiskCase tried, Inputs inputs, RiskOptions options) {
+    this.tried = tried;
     this.inputs = inputs;
     this.options = options;
-    RodOptions usual = request.options();
+    RodOptions usual = tried.request().options();
     solving =
         new RodOptions(
             usual.route(),
@@ -105,6 +92,8 @@ final class RiskSampler {
   }
 
   private Draws group(int group) {
+    TrialRequest request = tried.request();
+    Beliefs beliefs = tried.beliefs();
     RandomGenerator random = generator(group);
     int own = beliefs.ownCount();
     int seen = beliefs.evidence().count();
@@ -119,9 +108,10 @@ final class RiskSampler {
       double[] drawn = normals(random, own);
       beliefs.evidence().correctOwn(drawn, shared, normals(random, seen));
       double[] placement = normals(random, inputs.placements());
-      List<Proposal> moved = Placement.moved(request.proposals(), cutting, placement, 0);
+      List<Proposal> moved =
+          Placement.moved(request.proposals(), tried.rods().timber().cutting(), placement, 0);
       Attempt attempt =
-          Attempt.of(request.plan(), cutting, moved, beliefs.wood(shared, drawn), solving);
+          Attempt.of(request.plan(), tried.rods().of(beliefs.wood(shared, drawn)), moved, solving);
       if (attempt.holds()) {
         double[][] found = margins(attempt, beliefs.limitShift(shared, drawn));
         margins.add(found);
@@ -144,7 +134,7 @@ final class RiskSampler {
   }
 
   private double[][] margins(Attempt attempt, double[] limitShift) {
-    Nearest[][] found = FailureScan.of(attempt.rods(), attempt.solution().pose(), state);
+    Nearest[][] found = FailureScan.of(attempt.rods(), attempt.solution().pose(), tried.state());
     double[][] margins = new double[found.length][];
     for (FailureMode mode : FailureMode.values()) {
       Nearest[] limbs = found[mode.ordinal()];

@@ -21,7 +21,6 @@ public final class RiskTrial {
   private final TrialRequest request;
   private final RiskOptions options;
   private final Skeleton skeleton;
-  private final Cutting cutting;
   private final Beliefs beliefs;
   private final WoodState state;
   private final Attempt best;
@@ -31,7 +30,7 @@ public final class RiskTrial {
     this.request = request;
     this.options = options;
     skeleton = new Skeleton(request.tree());
-    cutting = new Cutting(skeleton, request.plan().cuts());
+    Cutting cutting = new Cutting(skeleton, request.plan().cuts());
     List<PullObservation> tests =
         PullObservations.agreed(
             request.tree(), request.species(), TrialWood.best(skeleton, request.species()));
@@ -74,7 +73,8 @@ public final class RiskTrial {
 
   private Risk risk() {
     Inputs inputs = new Inputs(beliefs, skeleton, crackingLimb(), bent(), request.proposals());
-    List<Draws> draws = new RiskSampler(request, cutting, beliefs, state, inputs, options).run();
+    List<Draws> draws =
+        new RiskSampler(new RiskCase(request, best.rods(), beliefs, state), inputs, options).run();
     DrawTally tally = new DrawTally(inputs.count());
     draws.forEach(group -> tally.add(group.tally()));
     int fallen = draws.stream().mapToInt(Draws::fallen).sum();

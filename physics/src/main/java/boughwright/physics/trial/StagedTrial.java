@@ -37,7 +37,9 @@ public final class StagedTrial {
         new Timber(
             new Cutting(skeleton, request.plan().cuts()),
             TrialWood.best(skeleton, request.species()));
-    Rigging rigging = Rigging.of(request.plan(), timber, request.proposals());
+    Rigging rigging =
+        Rigging.of(
+            request.plan(), new TreeRods(timber, request.plan().clamp()), request.proposals());
     List<TrialResult> results = new ArrayList<>();
     TreeRods rods = rigging.rods();
     RodLoads before = null;

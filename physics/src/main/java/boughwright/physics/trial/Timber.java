@@ -17,19 +17,26 @@ import boughwright.physics.wood.WoodLine;
  * Distances are from the start of the segment on its parent's axis.
  */
 final class Timber {
+  /** No reading is taken to be so wrong that less than this part of the radius is left [1]. */
+  private static final double THINNEST = 0.25;
+
   private final Cutting cutting;
   private final Skeleton skeleton;
-  private final double[] collar;
   private final TrialWood wood;
 
   Timber(Cutting cutting, TrialWood wood) {
     this.cutting = cutting;
     this.wood = wood;
     skeleton = cutting.skeleton();
-    collar = new double[skeleton.size()];
-    for (int i = 0; i < skeleton.size(); i++) {
-      collar[i] = skeleton.collar(i);
-    }
+  }
+
+  /** The same pieces of other wood. */
+  Timber of(TrialWood other) {
+    return new Timber(cutting, other);
+  }
+
+  Cutting cutting() {
+    return cutting;
   }
 
   Skeleton skeleton() {
@@ -47,12 +54,12 @@ final class Timber {
 
   /** Where a segment starts to bend [m]. */
   double bendsFrom(int i) {
-    return Math.min(collar[i], end(i));
+    return Math.min(skeleton.collar(i), end(i));
   }
 
   /** True if a segment lies wholly inside its parent. */
   boolean isBuried(int i) {
-    return collar[i] >= end(i);
+    return skeleton.collar(i) >= end(i);
   }
 
   SegmentWood wood(int i) {
@@ -69,7 +76,8 @@ final class Timber {
     double bark = skeleton.segment(i).bark().orElse(skeleton.tree().bark().orElse(0));
     double x = s / skeleton.length(i);
     double misread = wood.startReading()[i] * (1 - x) + wood.endReading()[i] * x;
-    return barkRadius(i, s) - misread / 2 - bark;
+    double read = barkRadius(i, s) - bark;
+    return Math.max(THINNEST * read, read - misread / 2);
   }
 
   /**

@@ -92,8 +92,8 @@ final class TreeRods {
     grow();
   }
 
-  private TreeRods(TreeRods before, RodPose pose) {
-    timber = before.timber;
+  private TreeRods(TreeRods before, Timber timber, List<WoodLine> sections) {
+    this.timber = timber;
     skeleton = before.skeleton;
     bodies = before.bodies;
     held = before.held;
@@ -102,10 +102,9 @@ final class TreeRods {
     spanStartingAt = before.spanStartingAt;
     runs.addAll(before.runs);
     runsOfSegment.addAll(before.runsOfSegment);
+    this.sections.addAll(sections);
     for (int i = 0; i < before.spans.size(); i++) {
       RodSpan span = before.spans.get(i);
-      WoodLine remembered = new RememberedLine(before.sections.get(i), pose, i);
-      sections.add(remembered);
       spans.add(
           new RodSpan(
               span.parent(),
@@ -113,13 +112,23 @@ final class TreeRods {
               span.turn(),
               span.length(),
               span.restCurvature(),
-              remembered));
+              sections.get(i)));
     }
   }
 
   /** The same rods after they were held in a pose: their sections remember it. */
   TreeRods after(RodPose pose) {
-    return new TreeRods(this, pose);
+    List<WoodLine> remembered = new ArrayList<>();
+    for (int i = 0; i < spans.size(); i++) {
+      remembered.add(new RememberedLine(sections.get(i), pose, i));
+    }
+    return new TreeRods(this, timber, remembered);
+  }
+
+  /** The same rods of other wood, never bent before. */
+  TreeRods of(TrialWood wood) {
+    Timber other = timber.of(wood);
+    return new TreeRods(this, other, runs.stream().map(run -> sections(other, run)).toList());
   }
 
   private void grow() {
@@ -160,8 +169,7 @@ final class TreeRods {
     spanStartingAt[body] = spans.size();
     runsOfSegment.get(piece.segment()).add(spans.size());
     runs.add(run);
-    sections.add(
-        timber.sections(piece.segment(), run.startOnSegment(), run.endOnSegment(), run.frame()));
+    sections.add(sections(timber, run));
     spans.add(
         new RodSpan(
             parent,
@@ -170,6 +178,11 @@ final class TreeRods {
             piece.to() - piece.from(),
             Vector3.ZERO,
             sections.get(sections.size() - 1)));
+  }
+
+  private static WoodLine sections(Timber timber, Run run) {
+    return timber.sections(
+        run.piece().segment(), run.startOnSegment(), run.endOnSegment(), run.frame());
   }
 
   private static Rotation frame(Direction3 along) {

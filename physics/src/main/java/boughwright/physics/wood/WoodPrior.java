@@ -8,7 +8,7 @@ import boughwright.modeller.tree.Knots;
 
 /**
  * What is believed of live branch wood of a species before anything is measured on the tree:
- * medians, and how far the truth may lie from them. All are lognormal. docs/theory/wood.md argues
+ * medians, and how far the truth may lie from them. All are lognormal. docs/theory/risk.md argues
  * each choice; "living branches" below are the fresh stems of Onoda et al. 2010 (New Phytologist
  * 185, 493) and Rosell et al. 2014, from the AusTraits data set.
  *

@@ -77,10 +77,13 @@ final class TreeText {
   }
 
   TrialResult tryIn(Path folder) {
+    return Trial.run(request(folder));
+  }
+
+  TrialRequest request(Path folder) {
     Document document = read(folder);
-    return Trial.run(
-        TrialRequest.of(
-            document.tree(), document.plans().get(0), SpeciesTable.bundled().generic()));
+    return TrialRequest.of(
+        document.tree(), document.plans().get(0), SpeciesTable.bundled().generic());
   }
 
   /** The document, written to a file and read from it. */

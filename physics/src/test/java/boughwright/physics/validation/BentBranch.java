@@ -48,6 +48,10 @@ record BentBranch(
    */
   Bent under(Force force, DoubleUnaryOperator limit) {
     double steepest = Math.atan2(-force.z, force.x);
+    Shot straight = shoot(force, steepest, limit);
+    if (straight.angle < 0) {
+      return new Bent(Double.POSITIVE_INFINITY, straight.x, straight.z);
+    }
     BrentSolver solver = new BrentSolver(1e-9);
     double angle = solver.solve(200, a -> shoot(force, a, limit).angle, 0, steepest);
     return shoot(force, angle, limit).bent();
@@ -115,22 +119,29 @@ record BentBranch(
   }
 
   /**
-   * Bends it by a line from its tip to an anchor, tightened.
+   * Bends it by a line from its tip to an anchor, tightened step by step; where the wood cracks
+   * first, that is as far as it comes.
    *
-   * @param anchorX where the anchor is, away from the clamp [m]
-   * @param anchorZ the same, up [m]
+   * @param anchor where the anchor is, away from the clamp and up [m]
    * @param shortening how much shorter the line becomes [m]
-   * @param most a pull that shortens it by more [N]
    */
-  Bent tightened(double[] anchor, double shortening, double most, DoubleUnaryOperator limit) {
-    double rest = Math.hypot(length - anchor[0], -anchor[1]);
+  Bent tightened(double[] anchor, double shortening, DoubleUnaryOperator limit) {
+    double wanted = Math.hypot(length - anchor[0], -anchor[1]) - shortening;
+    double stiff = moe * Math.PI / 4 * Math.pow(endRadius, 4);
+    double low = 0;
+    double high = 0.3 * stiff * shortening / Math.pow(length, 3);
+    Bent bent = pulled(anchor, high, limit);
+    while (distance(bent, anchor) > wanted) {
+      if (bent.worst >= 1) {
+        return bent;
+      }
+      low = high;
+      high *= 1.3;
+      bent = pulled(anchor, high, limit);
+    }
     double pull =
-        new BrentSolver(1e-6)
-            .solve(
-                200,
-                t -> distance(pulled(anchor, t, limit), anchor) - (rest - shortening),
-                1e-3,
-                most);
+        new BrentSolver(1e-3 * high, 1e-6)
+            .solve(200, t -> distance(pulled(anchor, t, limit), anchor) - wanted, low, high);
     return pulled(anchor, pull, limit);
   }
 

@@ -117,7 +117,7 @@ class ReliabilityTest {
         new Bench("fagus-sylvatica", 0.30, 0.016, 0.011, Knots.NONE, OptionalDouble.empty());
     double[] anchor = {0.25, -0.40};
     ToDoubleFunction<double[]> state =
-        limitState(bench, 1, (branch, limit) -> branch.tightened(anchor, 0.035, 200, limit));
+        limitState(bench, 1, (branch, limit) -> branch.tightened(anchor, 0.035, limit));
     agree("beech, line", sampled(bench.line(anchor, 0.035), 1), FirstOrder.index(state, VARIABLES));
   }
 
@@ -125,7 +125,7 @@ class ReliabilityTest {
   void knottyMapleOfGivenModulusUnderALine_hasTheIndexOfTheFirstOrderMethod() {
     double[] anchor = {0.40, -0.30};
     ToDoubleFunction<double[]> state =
-        limitState(MAPLE, 0.72, (branch, limit) -> branch.tightened(anchor, 0.03, 150, limit));
+        limitState(MAPLE, 0.72, (branch, limit) -> branch.tightened(anchor, 0.03, limit));
     agree(
         "knotty maple of given modulus, line",
         sampled(MAPLE.line(anchor, 0.03), 1),

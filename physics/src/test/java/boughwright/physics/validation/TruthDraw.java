@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.validation;
 
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.random.RandomGenerator;
 
 /**
@@ -32,8 +33,28 @@ record TruthDraw(FibreLaw law, double moeMedian, double correlation, double crac
     return new TruthDraw(new FibreLaw(1), 0.75, 0.76, 1.5);
   }
 
-  /** True if one branch drawn cracks. */
-  boolean cracks(Bench bench, double mass, RandomGenerator random) {
+  /** True if one branch drawn cracks under a weight on its tip [kg]. */
+  boolean cracksUnder(double mass, Bench bench, RandomGenerator random) {
+    BentBranch.Force force = new BentBranch.Force(0, -mass * GRAVITY);
+    return cracks(bench, random, (branch, limit) -> branch.under(force, limit));
+  }
+
+  /** True if one branch drawn cracks when a line to an anchor far below is tightened [m]. */
+  boolean cracksTightened(double shortening, Bench bench, RandomGenerator random) {
+    double[] anchor = anchor(bench);
+    return cracks(bench, random, (branch, limit) -> branch.tightened(anchor, shortening, limit));
+  }
+
+  /** Where the line of a branch is anchored [m]. */
+  static double[] anchor(Bench bench) {
+    return new double[] {bench.length(), -2};
+  }
+
+  private interface Bending {
+    BentBranch.Bent bend(BentBranch branch, DoubleUnaryOperator limit);
+  }
+
+  private boolean cracks(Bench bench, RandomGenerator random, Bending bending) {
     Belief stated = Belief.stated(bench.wood());
     Belief truth =
         new Belief(bench.wood(), moeMedian, stated.moeBetween(), correlation, crackFactor);
@@ -48,7 +69,6 @@ record TruthDraw(FibreLaw law, double moeMedian, double correlation, double crac
             (bench.start() - READING * random.nextGaussian()) / 2,
             (bench.end() - READING * random.nextGaussian()) / 2);
     double crack = truth.crack(between, within, random.nextGaussian());
-    BentBranch.Force force = new BentBranch.Force(0, -mass * GRAVITY);
-    return branch.under(force, d -> crack * Belief.size(d)).worst() >= 1;
+    return bending.bend(branch, d -> crack * Belief.size(d)).worst() >= 1;
   }
 }

@@ -48,9 +48,9 @@ record PullTestAnswer(PullAnswer pull, Document after, List<Change> plans) {
     for (Plan plan : before.plans()) {
       if (!plan.proposals().isEmpty()) {
         progress.now("Trying plan " + plan.id() + " without the test");
-        TrialResult old = trial(before, plan);
+        TrialResult old = trial(before, plan, progress);
         progress.now("Trying plan " + plan.id() + " with the test");
-        plans.add(new Change(old, trial(after, plan)));
+        plans.add(new Change(old, trial(after, plan, progress)));
       }
     }
     return new PullTestAnswer(pull, after, plans);
@@ -63,8 +63,8 @@ record PullTestAnswer(PullAnswer pull, Document after, List<Change> plans) {
     return new Document(tree, before.plans(), before.extras());
   }
 
-  private static TrialResult trial(Document document, Plan plan) {
-    RiskOptions options = new RiskOptions(SAMPLES, RiskOptions.DEFAULT.seed(), part -> {});
+  private static TrialResult trial(Document document, Plan plan, Progress progress) {
+    RiskOptions options = new RiskOptions(SAMPLES, RiskOptions.DEFAULT.seed(), progress::part);
     return RiskTrial.run(
         TrialRequest.of(document.tree(), plan, Published.speciesOf(document.tree())), options);
   }

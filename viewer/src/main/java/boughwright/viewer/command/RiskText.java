@@ -53,7 +53,8 @@ final class RiskText {
 
   private boolean isRemote(FailureRisk failure) {
     boolean kinkOrCrack = failure.mode() == FailureMode.KINK || failure.mode() == FailureMode.CRACK;
-    return failure.probability().high() < Odds.LEAST
+    // the best guess may lie above the interval: nearly certain in one state out of a hundred
+    return Math.max(failure.probability().p(), failure.probability().high()) < Odds.LEAST
         && !(kinkOrCrack && failure.place().isPresent());
   }
 

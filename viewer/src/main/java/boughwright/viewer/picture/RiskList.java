@@ -70,7 +70,7 @@ final class RiskList {
   private static boolean isTold(FailureRisk failure) {
     return failure.mode() == FailureMode.CRACK
         || failure.mode() == FailureMode.KINK
-        || failure.probability().high() >= Odds.LEAST;
+        || Math.max(failure.probability().p(), failure.probability().high()) >= Odds.LEAST;
   }
 
   private double entry(FailureRisk failure, Rect room, double y) {
