@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * Looks along all wood that is bent for the place nearest to each way of failing, limb by limb,
- * against median limits. Limits are docs/theory/wood.md's.
+ * against median limits. Limits are those of docs/theory/risk.md.
  */
 final class FailureScan {
   /** Part of an element by which its end is looked at from inside [1]. */
@@ -74,7 +74,7 @@ final class FailureScan {
     SegmentWood wood = timber.wood(i);
     Vector3 stretched = run.frame().turn(PoseReader.stretched(section));
     FibreStrains strains = rods.fibres(span, s, section);
-    double crack = state.crackStrain(i, 2 * radius);
+    double crack = state.crackStrain(i, wood, radius);
     if (state.isDead(i, stretched)) {
       crack = Math.min(crack, state.prior().deadCrackStrain());
     }

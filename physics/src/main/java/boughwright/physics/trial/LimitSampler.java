@@ -35,7 +35,7 @@ final class LimitSampler {
 
   private LimitSample at(int i, double s) {
     SegmentWood wood = timber.wood(i);
-    double crack = state.crackStrain(i, 2 * timber.woodRadius(i, s));
+    double crack = state.crackStrain(i, wood, timber.woodRadius(i, s));
     double kink = state.prior().kinkOverYield() * wood.yieldStrain();
     return new LimitSample(
         state.skeleton().segment(i).id(),

@@ -17,7 +17,7 @@ import java.util.Optional;
  *
  * @param test the test
  * @param limb ids of the segments of the limb, in file order
- * @param tests the tests made on that limb, in file order
+ * @param tests the tests made on that limb that count, in file order
  * @param before modulus of the limb before any test
  * @param after modulus of the limb after all tests
  * @param force how well the force for a given movement is known
@@ -107,7 +107,7 @@ public record PullAnswer(
         new PullAnswer(
             test,
             limb,
-            tree.pullTests().stream().filter(one -> limb.contains(one.segment())).toList(),
+            update.tests().stream().filter(one -> limb.contains(one.segment())).toList(),
             update.before(segment),
             update.after(segment),
             new ForceSpread(update.forceBefore(n), update.forceAfter(n)),

@@ -199,15 +199,12 @@ final class PullNotes {
   }
 
   private void leftOut() {
-    for (PullTest test : answer.tests()) {
-      if (update.points().stream().noneMatch(point -> point.test().equals(test))) {
-        add(
-            Kind.OTHER_TEST_STANDS_OUT,
-            false,
-            text(
-                "test \"%s\" pulls where, or the way, its branch cannot bend: left out", test.id()),
-            "Correct its segment, along or direction in the file, or take it out");
-      }
+    for (PullTest test : update.leftOut()) {
+      add(
+          Kind.OTHER_TEST_STANDS_OUT,
+          false,
+          text("test \"%s\" pulls where, or the way, its branch cannot bend: left out", test.id()),
+          "Correct its segment, along or direction in the file, or take it out");
     }
   }
 }

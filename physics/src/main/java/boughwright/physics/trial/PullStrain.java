@@ -40,7 +40,7 @@ public record PullStrain(Peak peak, double yieldStrain, double crackStrain, doub
     WoodPrior prior = WoodPrior.of(species);
     WoodState state = new WoodState(skeleton, new Limbs(skeleton), prior);
     double bark = skeleton.segment(i).bark().orElse(skeleton.tree().bark().orElse(0));
-    double crack = state.crackStrain(i, skeleton.caliper(i, peak.along()) - 2 * bark);
+    double crack = state.crackStrain(i, wood, skeleton.caliper(i, peak.along()) / 2 - bark);
     return new PullStrain(
         peak,
         wood.yieldStrain(),

@@ -158,6 +158,16 @@ final class PullUpdate {
     return n;
   }
 
+  /** The tests that count, in file order. */
+  List<PullTest> tests() {
+    return tests;
+  }
+
+  /** The tests that can tell nothing, in file order. */
+  List<PullTest> leftOut() {
+    return skeleton.tree().pullTests().stream().filter(test -> !tests.contains(test)).toList();
+  }
+
   /** Variance that every test's noise is raised by, because the tests do not agree [1]. */
   double widening() {
     return widening;

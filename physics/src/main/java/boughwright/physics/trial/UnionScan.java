@@ -51,7 +51,8 @@ final class UnionScan {
     double part = included ? Math.max(Math.abs(opening), opening) : opening;
     double radius = timber.woodRadius(i, run.piece().from());
     double own =
-        WoodState.momentAtTension(timber.wood(i), radius, state.crackStrain(i, 2 * radius));
+        WoodState.momentAtTension(
+            timber.wood(i), radius, state.crackStrain(i, timber.wood(i), radius));
     double demand = part * section.bendingMoment() / own;
     double strength =
         opening < 0

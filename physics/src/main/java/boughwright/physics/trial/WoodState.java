@@ -13,6 +13,9 @@ import boughwright.physics.wood.WoodPrior;
 
 /** What does not change from draw to draw of one tree: how it grew and what was ticked. */
 final class WoodState {
+  /** A branch thicker than this part of its stem counts as a knot in it [1] (assumption). */
+  private static final double THICK_BRANCH = 1.0 / 3;
+
   private final Skeleton skeleton;
   private final Limbs limbs;
   private final WoodPrior prior;
@@ -26,10 +29,16 @@ final class WoodState {
     rest = new RestCurvature(skeleton);
     weakening = new double[skeleton.size()];
     for (int i = 0; i < skeleton.size(); i++) {
-      boolean carries =
-          skeleton.children(i).stream().anyMatch(child -> skeleton.joint(child) == Joint.UNION);
-      weakening[i] = WoodPrior.weakening(features(i), carries);
+      weakening[i] = WoodPrior.weakening(features(i), carriesThickBranch(i));
     }
+  }
+
+  private boolean carriesThickBranch(int i) {
+    return skeleton.children(i).stream()
+        .filter(child -> skeleton.joint(child) == Joint.UNION)
+        .map(skeleton::segment)
+        .anyMatch(
+            child -> child.caliperStart() > THICK_BRANCH * skeleton.caliper(i, child.along()));
   }
 
   Skeleton skeleton() {
@@ -57,9 +66,21 @@ final class WoodState {
     return weakening[i];
   }
 
-  /** Median tension strain at which a segment cracks [1]. */
-  double crackStrain(int i, double diameter) {
-    return weakening[i] * prior.crackStrain(diameter);
+  /**
+   * Median tension strain at which a segment cracks [1]. Knots and grain take a part of the
+   * strength, that is of the moment; of the strain they take more, since the inside flows.
+   *
+   * @param wood what is taken for its wood
+   * @param radius radius of the wood [m]
+   */
+  double crackStrain(int i, SegmentWood wood, double radius) {
+    double clear = prior.crackStrain(2 * radius);
+    if (weakening[i] == 1) {
+      return clear;
+    }
+    double moment = weakening[i] * momentAtTension(wood, radius, clear);
+    DiscBending disc = new DiscBending(wood, radius);
+    return disc.strains(disc.curvatureUnder(moment)).tension();
   }
 
   /**

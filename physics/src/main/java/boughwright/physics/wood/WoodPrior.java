@@ -8,7 +8,7 @@ import boughwright.modeller.tree.Knots;
 
 /**
  * What is believed of live branch wood of a species before anything is measured on the tree:
- * medians, and how far the truth may lie from them. All are lognormal. docs/theory/wood.md argues
+ * medians, and how far the truth may lie from them. All are lognormal. docs/theory/risk.md argues
  * each choice; "living branches" below are the fresh stems of Onoda et al. 2010 (New Phytologist
  * 185, 493) and Rosell et al. 2014, from the AusTraits data set.
  *
@@ -288,11 +288,11 @@ public final class WoodPrior {
   }
 
   /**
-   * What knots and sloping grain leave of the strength [1].
+   * What knots and sloping grain leave of the strength, as a moment [1].
    *
    * @param features what the person ticked
-   * @param carriesBranches whether branches start along the segment, which counts as some knots
-   *     where the person did not say
+   * @param carriesBranches whether thick branches start along the segment, which counts as some
+   *     knots where the person did not say
    */
   public static double weakening(Features features, boolean carriesBranches) {
     Knots knots = features.knots().orElse(carriesBranches ? Knots.SOME : Knots.NONE);

@@ -235,6 +235,16 @@ class PullAnswerTest {
   }
 
   @Test
+  void testThatCanTellNothing_isNamed_andDoesNotCount() {
+    PullTest good = test("pt1", reading(USUAL, 8, 8));
+    PullAnswer with = answer(PullTrees.along("bad"), good);
+    assertThat(with.after()).isEqualTo(answer(good).after());
+    assertThat(with.tests()).containsExactly(good);
+    assertThat(with.notes()).hasSize(1);
+    assertThat(with.notes().get(0).words()).contains("\"bad\"", "left out");
+  }
+
+  @Test
   void impossiblePulls_areExplained() {
     Tree tree = PullTrees.ofOnePiece(WOOD);
     PullTest down = test("pt1", reading(USUAL, 8, 8));

@@ -54,7 +54,7 @@ final class LivingWood {
             + ": "
             + BranchStiffness.BRANCH_FACTOR_SOURCE
             + ". Strains are those of the outermost fibre; how they were chosen, with the published"
-            + " figures beside them, is in docs/theory/wood.md.");
+            + " figures beside them, is in docs/theory/risk.md.");
   }
 
   static ObjectNode json(Species species) {

@@ -128,9 +128,10 @@ final class PullTestText {
         .ifPresent(
             others ->
                 page.point(
-                    "It makes the wood "
-                        + Shown.fixed(Math.exp(others.lnSofter()), 2)
-                        + " times as soft as the other tests of this tree lead to expect: "
+                    "Alone it would make the wood "
+                        + Shown.fixed(Math.exp(Math.abs(others.lnSofter())), 2)
+                        + (others.lnSofter() > 0 ? " times as soft" : " times as stiff")
+                        + " as the other tests of this tree do: "
                         + apart(others.deviations())));
     page.point(
         pull.test().readings().size() > 1

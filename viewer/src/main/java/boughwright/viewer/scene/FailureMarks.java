@@ -60,7 +60,8 @@ final class FailureMarks {
         failure.mode(),
         List.of(
             FailureWords.name(failure.mode()) + ": " + Odds.words(failure.probability().p()),
-            FailureWords.marked(place)));
+            FailureWords.onSegment(place),
+            FailureWords.distance(place)));
   }
 
   /** From the axis to the side that fails: for crack and kink the pose itself knows it best. */

@@ -31,18 +31,21 @@ public final class FailureWords {
     };
   }
 
-  /** Side and distance, such as "top, 14 mm from the union". */
-  public static String where(FailurePlace place) {
-    return side(place.side())
-        + ", "
-        + (place.fromUnion().isPresent()
-            ? Wording.millimetres(place.fromUnion().getAsDouble()) + " from the union"
-            : Math.round(place.along() * 100) + " % along it");
+  /** Segment, side and distance, such as "b1: top, 14 mm from the union". */
+  public static String marked(FailurePlace place) {
+    return onSegment(place) + ", " + distance(place);
   }
 
-  /** The segment before side and distance. */
-  public static String marked(FailurePlace place) {
-    return VisibleText.of(place.segment()) + ": " + where(place);
+  /** The segment and its side. */
+  static String onSegment(FailurePlace place) {
+    return VisibleText.of(place.segment()) + ": " + side(place.side());
+  }
+
+  /** How far from the union, or how far along a segment of the trunk. */
+  static String distance(FailurePlace place) {
+    return place.fromUnion().isPresent()
+        ? Wording.millimetres(place.fromUnion().getAsDouble()) + " from the union"
+        : Math.round(place.along() * 100) + " % along it";
   }
 
   private static String side(String side) {

@@ -83,7 +83,7 @@ class LimbStrainTest {
     double caliper = crack.at().distance(kink.at());
     assertThat(caliper).isCloseTo(0.0245, within(0.001));
     assertThat(crack.words())
-        .containsExactly("crack: about 1 in 30", "l2: top, 14 mm from the union");
+        .containsExactly("crack: about 1 in 30", "l2: top", "14 mm from the union");
     assertThat(scene(RISKY).marks()).noneMatch(Mark.Hardest.class::isInstance);
   }
 
