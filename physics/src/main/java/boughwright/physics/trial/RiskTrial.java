@@ -169,7 +169,7 @@ public final class RiskTrial {
     int i = run.piece().segment();
     Timber timber = best.rods().timber();
     double radius = timber.woodRadius(i, run.toSegment(near.s()));
-    double strain = state.crackStrain(i, timber.wood(i), radius);
+    double strain = state.prior().crackStrain(2 * radius);
     double step = 1.1;
     return Math.log(
             WoodState.momentAtTension(timber.wood(i), radius, step * strain)

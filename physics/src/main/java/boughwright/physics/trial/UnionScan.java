@@ -11,9 +11,9 @@ import java.util.Optional;
 
 /**
  * How near a union is to tearing: the moment that opens the crotch over the moment at which the
- * limb itself would crack there, against the strength of a fork over that of its limb. A crotch
- * with bark caught in it is weak whichever way it is bent; a sound one is taken to be as strong as
- * the limb when it is closed or bent sideways, which the limb's own crack covers.
+ * limb itself, of clear wood, would crack there, against the strength of a fork over that of its
+ * limb. A crotch with bark caught in it is weak whichever way it is bent; a sound one is taken to
+ * be as strong as the limb when it is closed or bent sideways, which the limb's own crack covers.
  */
 final class UnionScan {
   private final TreeRods rods;
@@ -51,8 +51,7 @@ final class UnionScan {
     double part = included ? Math.max(Math.abs(opening), opening) : opening;
     double radius = timber.woodRadius(i, run.piece().from());
     double own =
-        WoodState.momentAtTension(
-            timber.wood(i), radius, state.crackStrain(i, timber.wood(i), radius));
+        WoodState.momentAtTension(timber.wood(i), radius, state.prior().crackStrain(2 * radius));
     double demand = part * section.bendingMoment() / own;
     double strength =
         opening < 0

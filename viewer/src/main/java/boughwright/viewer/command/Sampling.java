@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 /** Options on how the risk is drawn. */
 final class Sampling {
   /** Draws when nothing is said. */
-  static final int DEFAULT_SAMPLES = 10_000;
+  static final int DEFAULT_SAMPLES = 4_000;
 
   private static final int FEWEST = 100;
   private static final int MOST = 200_000;
@@ -20,7 +20,7 @@ final class Sampling {
       names = "--samples",
       paramLabel = "N",
       order = 40,
-      description = "Draws for the risk, 100 to 200000; 10000 by default.")
+      description = "Draws for the risk, 100 to 200000; 4000 by default.")
   private String samples;
 
   @Option(
@@ -50,7 +50,7 @@ final class Sampling {
     long count =
         values.whole(
             samples,
-            new OptionValues.Range("--samples", FEWEST, MOST, "a whole number such as 10000"),
+            new OptionValues.Range("--samples", FEWEST, MOST, "a whole number such as 4000"),
             DEFAULT_SAMPLES);
     long start =
         values.whole(
