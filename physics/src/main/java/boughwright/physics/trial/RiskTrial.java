@@ -53,7 +53,7 @@ public final class RiskTrial {
   public static TrialResult run(TrialRequest request, RiskOptions options) {
     TrialResult plain = Trial.run(request);
     RiskTrial trial = new RiskTrial(request, options);
-    return trial.hasLimits() ? plain.withRisk(trial.risk()) : plain;
+    return trial.hasLimits() ? plain.withRisk(trial.risk(), trial.notes()) : plain;
   }
 
   private boolean hasLimits() {
@@ -69,6 +69,11 @@ public final class RiskTrial {
       }
     }
     return bent.stream().distinct().sorted().toList();
+  }
+
+  private List<String> notes() {
+    boolean lines = !best.loads().lines().isEmpty();
+    return RiskNotes.of(request.tree(), state, bent(), lines);
   }
 
   private Risk risk() {

@@ -3,6 +3,7 @@ package boughwright.physics.trial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the wood does under the proposals of a plan.
@@ -51,30 +52,26 @@ public record TrialResult(
     assumptions = List.copyOf(assumptions);
   }
 
-  /** The same result with the risk it carries. */
-  public TrialResult withRisk(Risk found) {
-    return with(Optional.of(found), verdict);
+  /**
+   * The same result with the risk it carries.
+   *
+   * @param found the risk
+   * @param notes what it rests on besides
+   */
+  public TrialResult withRisk(Risk found, List<String> notes) {
+    List<String> all = Stream.concat(assumptions.stream(), notes.stream()).toList();
+    return with(Optional.of(found), verdict, all);
   }
 
   /** The same result with a verdict, in place of any it had. */
   public TrialResult withVerdict(Verdict judged) {
-    return with(risk, Optional.of(judged));
+    return with(risk, Optional.of(judged), assumptions);
   }
 
-  private TrialResult with(Optional<Risk> found, Optional<Verdict> judged) {
+  private TrialResult with(Optional<Risk> found, Optional<Verdict> judged, List<String> restsOn) {
     return new TrialResult(
-        plan,
-        proposals,
-        outcome,
-        lines,
-        segments,
-        peak,
-        held,
-        error,
-        found,
-        judged,
-        warnings,
-        assumptions);
+        plan, proposals, outcome, lines, segments, peak, held, error, found, judged, warnings,
+        restsOn);
   }
 
   /** The trial of one segment, if it is still there. */

@@ -33,7 +33,8 @@ final class WoodState {
     }
   }
 
-  private boolean carriesThickBranch(int i) {
+  /** True if a branch starts on a segment that is thick enough to count as a knot in it. */
+  boolean carriesThickBranch(int i) {
     return skeleton.children(i).stream()
         .filter(child -> skeleton.joint(child) == Joint.UNION)
         .map(skeleton::segment)

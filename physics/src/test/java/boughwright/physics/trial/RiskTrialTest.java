@@ -173,4 +173,12 @@ class RiskTrialTest {
         .isGreaterThan(0.03)
         .isGreaterThan(share(risk, "caliper at the end of \"b2\""));
   }
+
+  @Test
+  void assumptions_sayHowWellThingsAreRead() {
+    TrialResult result = RiskTrial.run(request(branch("\"tension_N\": 8")), FEW);
+    assertThat(result.assumptions())
+        .anyMatch(line -> line.contains("within 0.3 mm nine times in ten"))
+        .noneMatch(line -> line.contains("knots"));
+  }
 }
