@@ -6,7 +6,6 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
-import boughwright.physics.trial.Trial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.picture.PictureSize;
@@ -17,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -26,12 +26,15 @@ import picocli.CommandLine.Parameters;
     header = "Draw the tree as a picture, from any side.",
     customSynopsis = {
       "java -jar boughwright.jar view FILE --screenshot OUT.png [--size WxH]",
-      "                                    [--plan ID] [--front DEGREES] [--json]"
+      "                                    [--plan ID] [--front DEGREES] [--json]",
+      "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
+      "        [--hemisphere north|south] [--months-since-repotting N]",
+      "        [--months-since-collecting N] [--months-since-hard-work N]"
     },
     description = {
       "Draws one frame of what a window would show, without a display. Without --plan",
-      "the tree stands as it was measured; with it, cut, bent and planted as planned.",
-      "There is no window yet."
+      "the tree stands as it was measured; with it, cut, bent and planted as planned,",
+      "with the verdict and what it risks. There is no window yet."
     },
     footer = {
       "Example: java -jar boughwright.jar view larch.tree.json --screenshot larch.png",
@@ -76,6 +79,10 @@ final class ViewVerb extends Verb {
       })
   private String front;
 
+  @Mixin private Sampling sampling;
+
+  @Mixin private OccasionOptions occasion;
+
   ViewVerb(Console console) {
     super(console);
   }
@@ -99,8 +106,17 @@ final class ViewVerb extends Verb {
     if (plan != null && tree.isPresent()) {
       chosen = faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
     }
+    Optional<Sampling.Draws> draws = sampling.read(faults);
+    OccasionOptions.Said said = occasion.read(faults);
     faults.throwIfAny();
-    draw(tree.orElseThrow().document(), chosen, azimuth, pixels).write(out.orElseThrow());
+    try (Progress progress = Progress.of(console(), json())) {
+      Document document = tree.orElseThrow().document();
+      Optional<TrialResult> trial =
+          chosen.map(one -> trial(document, one, new TrialRun(draws, said, progress)));
+      progress.now("Drawing the picture");
+      draw(new PrintedPicture.Subject(document, chosen, trial), azimuth, pixels)
+          .write(out.orElseThrow());
+    }
     console().answer(answer(out.get(), pixels));
     return ExitCode.DONE;
   }
@@ -114,21 +130,21 @@ final class ViewVerb extends Verb {
     return values.number(front, round).stream().mapToObj(Math::toRadians).findFirst();
   }
 
-  private PrintedPicture draw(
-      Document document, Optional<Plan> chosen, Optional<Double> azimuth, PictureSize pixels)
+  private static TrialResult trial(Document document, Plan one, TrialRun run) {
+    TrialRequest request =
+        TrialRequest.of(document.tree(), one, Published.speciesOf(document.tree()));
+    return run.of(request, "plan " + one.id());
+  }
+
+  private static PrintedPicture draw(
+      PrintedPicture.Subject subject, Optional<Double> azimuth, PictureSize pixels)
       throws InputException {
-    try (Progress progress = Progress.of(console(), json())) {
-      progress.now("Drawing the picture");
-      Optional<TrialResult> trial =
-          chosen.map(
-              one ->
-                  Trial.run(
-                      TrialRequest.of(document.tree(), one, Published.speciesOf(document.tree()))));
-      double from =
-          azimuth.orElseGet(() -> chosen.map(one -> one.frontAzimuth().orElse(0)).orElse(0.0));
-      return PrintedPicture.view(
-          new PrintedPicture.Subject(document, chosen, trial), ViewAngle.level(from), pixels);
-    }
+    double from = azimuth.orElse(subject.plan().flatMap(ViewVerb::front).orElse(0.0));
+    return PrintedPicture.view(subject, ViewAngle.level(from), pixels);
+  }
+
+  private static Optional<Double> front(Plan plan) {
+    return plan.frontAzimuth().stream().boxed().findFirst();
   }
 
   private String answer(Path out, PictureSize pixels) {
