@@ -3,6 +3,7 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.plan.Document;
+import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
@@ -27,8 +28,10 @@ record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture) {
    * @param choice the plan and its proposals
    * @param trial what the wood does
    * @param apex where the apex comes to stand, if the plan names one and the pose holds
+   * @param letGo what stays of the bend when it is let go at once, if that was looked at
    */
-  record Tried(PlanChoice choice, TrialResult trial, Optional<Mark.Apex> apex) {
+  record Tried(
+      PlanChoice choice, TrialResult trial, Optional<Mark.Apex> apex, Optional<LetGo> letGo) {
     static Tried of(Document document, PlanChoice choice, TrialResult trial) {
       boolean asked = choice.plan().apex().isPresent() && trial.outcome().holds();
       Optional<Mark.Apex> apex =
@@ -36,7 +39,11 @@ record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture) {
               ? Mark.apex(
                   Scene.of(document, Optional.of(choice.plan()), Optional.of(trial)).marks())
               : Optional.empty();
-      return new Tried(choice, trial, apex);
+      return new Tried(choice, trial, apex, Optional.empty());
+    }
+
+    Tried with(Optional<LetGo> looked) {
+      return new Tried(choice, trial, apex, looked);
     }
   }
 }

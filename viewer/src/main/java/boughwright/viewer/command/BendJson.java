@@ -7,6 +7,7 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
+import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.SegmentTrial;
 import boughwright.physics.trial.TrialResult;
@@ -59,10 +60,19 @@ final class BendJson {
     }
     trial.risk().ifPresent(risk -> node.set("risk", RiskJson.of(risk)));
     trial.verdict().ifPresent(v -> node.set("verdict", VerdictJson.of(v, limits)));
+    tried.letGo().ifPresent(found -> node.set("let_go", letGo(found)));
     limits.ifPresent(species -> node.set("limits", Published.json(species)));
     node.put("held", trial.held());
     node.set("warnings", JsonAnswer.words(trial.warnings()));
     node.set("assumptions", JsonAnswer.words(trial.assumptions()));
+    return node;
+  }
+
+  private static ObjectNode letGo(LetGo found) {
+    ObjectNode node = JsonAnswer.object();
+    node.put("segment", found.segment());
+    node.put("moved_mm", number(1000 * found.moved()));
+    node.put("stays_mm", number(1000 * found.stays()));
     return node;
   }
 

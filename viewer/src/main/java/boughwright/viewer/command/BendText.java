@@ -5,6 +5,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.Problem;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
+import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
@@ -60,6 +61,7 @@ final class BendText {
     }
     trial.risk().ifPresent(risk -> risk(trial, risk));
     peak(trial, Published.limitsOf(document.tree()));
+    tried.letGo().ifPresent(this::letGo);
     tried.apex().ifPresent(apex -> apex(tried, apex));
     SegmentText.write(page, trial.segments());
     if (trial.peak().isPresent()) {
@@ -103,6 +105,18 @@ final class BendText {
     RiskText.write(page, risk);
     trial.peak().ifPresent(peak -> YieldText.write(page, peak, risk));
     ShareText.write(page, risk);
+  }
+
+  private void letGo(LetGo found) {
+    page.heading("If you let go at once");
+    page.inner(
+        "The end of "
+            + found.segment()
+            + " moves "
+            + Shown.millimetres(found.moved())
+            + " and, let go, comes to rest "
+            + Shown.millimetres(found.stays())
+            + " from where it was. What creep and growth add with time is not in it.");
   }
 
   private void apex(BendAnswer.Tried tried, Mark.Apex apex) {

@@ -6,7 +6,9 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.rod.RodOptions;
+import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.TrialRequest;
+import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import java.nio.file.Path;
@@ -151,8 +153,9 @@ final class BendVerb extends Verb {
               choice.proposals(),
               Published.speciesOf(document.tree()),
               RodOptions.DEFAULT);
-      tried.add(
-          BendAnswer.Tried.of(document, choice, run.of(request, "plan " + choice.plan().id())));
+      TrialResult trial = run.of(request, "plan " + choice.plan().id());
+      Optional<LetGo> letGo = trial.risk().isPresent() ? LetGo.of(request) : Optional.empty();
+      tried.add(BendAnswer.Tried.of(document, choice, trial).with(letGo));
     }
     return tried;
   }

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Skeleton;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stays of a bend that is let go at once: fibres that flowed keep the others from coming back
+ * whole. Nothing of creep or growth is in it.
+ *
+ * @param segment the segment whose end the bend moves most
+ * @param moved how far it moves when bent [m]
+ * @param stays how far from its place as measured it comes to rest [m]
+ */
+public record LetGo(String segment, double moved, double stays) {
+  /** A movement below this is none [m]. */
+  private static final double NOTHING = 1e-5;
+
+  /** Bends, lets go and looks; empty where no pose holds or nothing moves. */
+  public static Optional<LetGo> of(TrialRequest request) {
+    List<TrialResult> stages = StagedTrial.run(request, List.of(1.0, 0.0));
+    if (stages.size() < 2 || !stages.get(1).outcome().holds()) {
+      return Optional.empty();
+    }
+    Skeleton skeleton = new Skeleton(request.tree());
+    LetGo most = new LetGo("", 0, 0);
+    for (SegmentTrial bent : stages.get(0).segments()) {
+      double moved = away(skeleton, bent);
+      if (moved > most.moved) {
+        SegmentTrial after = stages.get(1).segment(bent.segment()).orElseThrow();
+        most = new LetGo(bent.segment(), moved, away(skeleton, after));
+      }
+    }
+    return most.moved > NOTHING ? Optional.of(most) : Optional.empty();
+  }
+
+  /** How far the end of what is left of a segment lies from its place as measured [m]. */
+  private static double away(Skeleton skeleton, SegmentTrial trial) {
+    PathSample end = trial.samples().get(trial.samples().size() - 1);
+    Point3 rest = skeleton.point(skeleton.indexOf(trial.segment()), end.along());
+    return end.point().distance(rest);
+  }
+}
