@@ -30,11 +30,15 @@ record FirstChange(TrialRequest request, TrialResult result, Risk risk) {
                       + ". Try that and judge again.")
           .orElse("No pull in these places holds: tie the line elsewhere.");
     }
-    String movement = movement(smaller, level);
+    String movement = movement(smaller, level) + moved(level);
     String measure = measure();
     return doubtDecides(level) && !measure.isEmpty()
         ? measure + " Else " + lowerFirst(movement)
         : (movement + (measure.isEmpty() ? "" : " Or: ") + measure).strip();
+  }
+
+  private String moved(Verdict.Level level) {
+    return new MovedLine(request, result, risk).words(level).map(said -> " " + said).orElse("");
   }
 
   private String movement(SmallerMovement smaller, Verdict.Level level) {

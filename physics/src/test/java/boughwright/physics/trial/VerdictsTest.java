@@ -77,7 +77,7 @@ class VerdictsTest {
     Verdict verdict = judge(HALF);
     assertThat(verdict.level()).isEqualTo(Verdict.Level.NO);
     List<Double> pulls =
-        Pattern.compile("at about ([0-9.]+) N")
+        Pattern.compile("a smaller movement: line g1 at about ([0-9.]+) N")
             .matcher(verdict.firstChange())
             .results()
             .map(match -> Double.parseDouble(match.group(1)))
