@@ -58,4 +58,10 @@ public record Plan(
     Objects.requireNonNull(clamp, "clamp");
     extras = Extras.copyOf(extras);
   }
+
+  /** The same plan with other proposals. */
+  public Plan withProposals(List<Proposal> others) {
+    return new Plan(
+        id, frontAzimuth, planting, cuts, apex, others, selfWeight, stance, clamp, extras);
+  }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * One bend of a plan.
@@ -31,5 +32,11 @@ public record Proposal(
     hungWeights = List.copyOf(hungWeights);
     coils = List.copyOf(coils);
     extras = Extras.copyOf(extras);
+  }
+
+  /** The same proposal with each of its guy-lines changed. */
+  public Proposal withLines(UnaryOperator<GuyLine> change) {
+    List<GuyLine> changed = guyLines.stream().map(change).toList();
+    return new Proposal(id, about, changed, hungWeights, coils, extras);
   }
 }

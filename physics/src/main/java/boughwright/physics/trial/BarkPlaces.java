@@ -44,7 +44,7 @@ final class BarkPlaces {
   }
 
   /** Distance along the limb from where it starts to bend; empty on the limb of the trunk base. */
-  OptionalDouble fromUnion(int i, double s) {
+  private OptionalDouble fromUnion(int i, double s) {
     double distance = s;
     int at = i;
     while (skeleton.parent(at) != Skeleton.NONE && skeleton.joint(at) == Joint.CONTINUES) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
-import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Skeleton;
 import java.util.List;
 import java.util.Optional;
@@ -27,19 +26,12 @@ public record LetGo(String segment, double moved, double stays) {
     Skeleton skeleton = new Skeleton(request.tree());
     LetGo most = new LetGo("", 0, 0);
     for (SegmentTrial bent : stages.get(0).segments()) {
-      double moved = away(skeleton, bent);
+      double moved = bent.endMoved(skeleton);
       if (moved > most.moved) {
         SegmentTrial after = stages.get(1).segment(bent.segment()).orElseThrow();
-        most = new LetGo(bent.segment(), moved, away(skeleton, after));
+        most = new LetGo(bent.segment(), moved, after.endMoved(skeleton));
       }
     }
     return most.moved > NOTHING ? Optional.of(most) : Optional.empty();
-  }
-
-  /** How far the end of what is left of a segment lies from its place as measured [m]. */
-  private static double away(Skeleton skeleton, SegmentTrial trial) {
-    PathSample end = trial.samples().get(trial.samples().size() - 1);
-    Point3 rest = skeleton.point(skeleton.indexOf(trial.segment()), end.along());
-    return end.point().distance(rest);
   }
 }

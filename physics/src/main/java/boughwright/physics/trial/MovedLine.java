@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
-import boughwright.modeller.plan.Plan;
-import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
@@ -75,7 +74,7 @@ final class MovedLine {
 
   private List<Spot> places(GuyLine line) {
     int at = skeleton.indexOf(line.at().segment());
-    var now = skeleton.point(at, line.at().along());
+    Point3 now = skeleton.point(at, line.at().along());
     List<Spot> places = new ArrayList<>();
     for (int i : Limbs.segmentsWith(skeleton, at)) {
       for (double along : ALONG) {
@@ -122,8 +121,7 @@ final class MovedLine {
   }
 
   private double moved(TrialResult result, String segment) {
-    int i = skeleton.indexOf(segment);
-    return result.segment(segment).orElseThrow().end().distance(skeleton.point(i, cutting.left(i)));
+    return result.segment(segment).orElseThrow().endMoved(skeleton);
   }
 
   private static double stretched(TrialResult result) {
@@ -138,7 +136,7 @@ final class MovedLine {
     if (line.hold() instanceof Hold.Tension tension) {
       return MOST_PULL * tension.newtons();
     }
-    var at = skeleton.point(skeleton.indexOf(spot.segment()), spot.along());
+    Point3 at = skeleton.point(skeleton.indexOf(spot.segment()), spot.along());
     LineTrial now =
         full.lines().stream().filter(one -> one.id().equals(line.id())).findFirst().orElseThrow();
     return MOST_TAKEN_UP * at.distance(now.anchor());
@@ -151,39 +149,7 @@ final class MovedLine {
             : new Hold.Shortening(amount);
     GuyLine other =
         new GuyLine(line.id(), spot, line.padRound(), line.anchor(), hold, line.extras());
-    List<Proposal> all = new ArrayList<>();
-    List<Proposal> tried = new ArrayList<>();
-    for (Proposal proposal : request.plan().proposals()) {
-      Proposal changed = with(proposal, line, other);
-      all.add(changed);
-      if (request.proposals().contains(proposal)) {
-        tried.add(changed);
-      }
-    }
-    Plan plan = request.plan();
-    Plan changed =
-        new Plan(
-            plan.id(),
-            plan.frontAzimuth(),
-            plan.planting(),
-            plan.cuts(),
-            plan.apex(),
-            all,
-            plan.selfWeight(),
-            plan.stance(),
-            plan.clamp(),
-            plan.extras());
-    return new TrialRequest(request.tree(), changed, tried, request.species(), request.options());
-  }
-
-  private static Proposal with(Proposal proposal, GuyLine line, GuyLine other) {
-    return new Proposal(
-        proposal.id(),
-        proposal.about(),
-        proposal.guyLines().stream().map(one -> one.equals(line) ? other : one).toList(),
-        proposal.hungWeights(),
-        proposal.coils(),
-        proposal.extras());
+    return request.changing(proposal -> proposal.withLines(one -> one.equals(line) ? other : one));
   }
 
   private Optional<String> judged(Tried found, Verdict.Level level) {

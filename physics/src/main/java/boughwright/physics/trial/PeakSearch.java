@@ -2,15 +2,11 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Vector3;
-import boughwright.modeller.tree.Joint;
-import boughwright.modeller.tree.RoundAngle;
-import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
 import boughwright.physics.wood.FibreStrains;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -29,7 +25,6 @@ final class PeakSearch {
 
   private final TreeRods rods;
   private final Timber timber;
-  private final Skeleton skeleton;
   private final RodPose pose;
   private double best = NOTHING;
   private int bestSpan = -1;
@@ -41,7 +36,6 @@ final class PeakSearch {
     this.rods = rods;
     this.pose = pose;
     timber = rods.timber();
-    skeleton = timber.skeleton();
   }
 
   /**
@@ -105,34 +99,19 @@ final class PeakSearch {
   }
 
   private Peak peak(double frontAzimuth) {
-    TreeRods.Run run = rods.run(bestSpan);
-    int i = run.piece().segment();
-    double s = run.toSegment(bestAt);
     RodSection section = pose.section(bestSpan, bestAt);
     FibreStrains fibres = rods.fibres(bestSpan, bestAt, section);
-    Vector3 side = run.frame().turn(PoseReader.stretched(section));
+    Vector3 side = rods.run(bestSpan).frame().turn(PoseReader.stretched(section));
+    FailurePlace place = new BarkPlaces(rods, frontAzimuth).place(bestSpan, bestAt, side);
     return new Peak(
-        skeleton.segment(i).id(),
-        Math.min(1, s / skeleton.length(i)),
-        fromUnion(i, s),
-        RoundAngle.of(skeleton.direction(i), side),
-        SideWord.of(side, frontAzimuth),
+        place.segment(),
+        place.along(),
+        place.fromUnion(),
+        place.round(),
+        place.side(),
         best,
         fibres.tension(),
         fibres.compression(),
         section.bendingMoment());
-  }
-
-  /** Distance along the limb from where it starts to bend; empty on the limb of the trunk base. */
-  private OptionalDouble fromUnion(int i, double s) {
-    double distance = s;
-    int at = i;
-    while (skeleton.parent(at) != Skeleton.NONE && skeleton.joint(at) == Joint.CONTINUES) {
-      at = skeleton.parent(at);
-      distance += skeleton.length(at);
-    }
-    return skeleton.parent(at) == Skeleton.NONE
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(Math.max(0, distance - timber.bendsFrom(at)));
   }
 }

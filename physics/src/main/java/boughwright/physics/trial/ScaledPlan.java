@@ -6,23 +6,19 @@ import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
-import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
-import java.util.ArrayList;
-import java.util.List;
+import boughwright.modeller.tree.Tree;
 
 /** The same bends with less pull: tensions, shortenings and hung weights times one factor. */
 final class ScaledPlan {
-  private final TrialRequest request;
   private final Skeleton skeleton;
   private final double factor;
 
-  private ScaledPlan(TrialRequest request, double factor) {
-    this.request = request;
+  private ScaledPlan(Tree tree, double factor) {
     this.factor = factor;
-    skeleton = new Skeleton(request.tree());
+    skeleton = new Skeleton(tree);
   }
 
   /**
@@ -31,33 +27,7 @@ final class ScaledPlan {
    * @param factor part of the pull, more than 0 and at most 1 [1]
    */
   static TrialRequest of(TrialRequest request, double factor) {
-    return new ScaledPlan(request, factor).scaled();
-  }
-
-  private TrialRequest scaled() {
-    List<Proposal> all = new ArrayList<>();
-    List<Proposal> tried = new ArrayList<>();
-    for (Proposal proposal : request.plan().proposals()) {
-      Proposal less = less(proposal);
-      all.add(less);
-      if (request.proposals().contains(proposal)) {
-        tried.add(less);
-      }
-    }
-    Plan plan = request.plan();
-    Plan less =
-        new Plan(
-            plan.id(),
-            plan.frontAzimuth(),
-            plan.planting(),
-            plan.cuts(),
-            plan.apex(),
-            all,
-            plan.selfWeight(),
-            plan.stance(),
-            plan.clamp(),
-            plan.extras());
-    return new TrialRequest(request.tree(), less, tried, request.species(), request.options());
+    return request.changing(new ScaledPlan(request.tree(), factor)::less);
   }
 
   private Proposal less(Proposal proposal) {

@@ -3,6 +3,7 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Skeleton;
 import java.util.List;
 
 /**
@@ -32,5 +33,11 @@ public record SegmentTrial(
     List<PathSample> samples) {
   public SegmentTrial {
     samples = List.copyOf(samples);
+  }
+
+  /** How far the end of what is left of the segment lies from its place as measured [m]. */
+  double endMoved(Skeleton skeleton) {
+    PathSample last = samples.get(samples.size() - 1);
+    return last.point().distance(skeleton.point(skeleton.indexOf(segment), last.along()));
   }
 }

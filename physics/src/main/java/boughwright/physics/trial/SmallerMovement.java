@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
-import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.tree.Segment;
@@ -25,13 +23,11 @@ final class SmallerMovement {
   private final TrialRequest request;
   private final TrialResult full;
   private final Skeleton skeleton;
-  private final Cutting cutting;
 
   SmallerMovement(TrialRequest request, TrialResult full) {
     this.request = request;
     this.full = full;
     skeleton = new Skeleton(request.tree());
-    cutting = new Cutting(skeleton, request.plan().cuts());
   }
 
   /** A pull that would do, and the pose it makes. */
@@ -124,9 +120,7 @@ final class SmallerMovement {
   }
 
   private double moved(TrialResult result, Segment segment) {
-    int i = skeleton.indexOf(segment.id());
-    Point3 rest = skeleton.point(i, cutting.left(i));
-    return result.segment(segment.id()).orElseThrow().end().distance(rest);
+    return result.segment(segment.id()).orElseThrow().endMoved(skeleton);
   }
 
   private static String mm(double metres) {

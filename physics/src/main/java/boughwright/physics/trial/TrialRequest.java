@@ -6,8 +6,10 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
 import boughwright.physics.rod.RodOptions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * What to try.
@@ -34,5 +36,19 @@ public record TrialRequest(
   /** All proposals of a plan, solved with the usual accuracy. */
   public static TrialRequest of(Tree tree, Plan plan, Species species) {
     return new TrialRequest(tree, plan, plan.proposals(), species, RodOptions.DEFAULT);
+  }
+
+  /** The same request with each proposal of its plan changed, those tried and the others. */
+  TrialRequest changing(UnaryOperator<Proposal> change) {
+    List<Proposal> all = new ArrayList<>();
+    List<Proposal> tried = new ArrayList<>();
+    for (Proposal proposal : plan.proposals()) {
+      Proposal changed = change.apply(proposal);
+      all.add(changed);
+      if (proposals.contains(proposal)) {
+        tried.add(changed);
+      }
+    }
+    return new TrialRequest(tree, plan.withProposals(all), tried, species, options);
   }
 }
