@@ -8,6 +8,7 @@ import boughwright.modeller.problem.Problem;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.Response;
+import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;
@@ -89,7 +90,8 @@ final class DocumentReader {
                     parts.wounds(),
                     head.caliperError(),
                     head.condition(),
-                    parts.pullTests()));
+                    parts.pullTests(),
+                    Setting.UNSAID));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     Map<String, Object> extras = top.get().extras();
     return problems.faults() > 0

@@ -6,8 +6,10 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Hand;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
+import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Spot;
 import java.util.ArrayList;
@@ -139,7 +141,7 @@ final class LoadReader {
     NumberReader numbers = object.numbers();
     Optional<Spot> from = end(object, "from");
     Optional<Spot> to = end(object, "to");
-    String metal = word(object, "metal");
+    Optional<Material> metal = metal(object);
     double gauge = numbers.required("gauge_mm", Quantity.MILLIMETRES, Range.POSITIVE);
     int strands = strands(object);
     double angle = numbers.required("angle_to_axis_deg", Quantity.DEGREES, Range.POSITIVE);
@@ -151,7 +153,7 @@ final class LoadReader {
           "Give the angle between wire and branch, mostly 45 to 60");
     }
     String hand = word(object, "hand");
-    if (object.sound() && !List.of("right", "left").contains(hand)) {
+    if (!hand.isEmpty() && !List.of("right", "left").contains(hand)) {
       object.fault(
           "hand",
           "unknown-word",
@@ -165,7 +167,28 @@ final class LoadReader {
     PlanReader.note(object, rules.place(from.orElseThrow(), "from"));
     PlanReader.note(object, rules.place(to.orElseThrow(), "to"));
     return Optional.of(
-        new Coil(from.orElseThrow(), to.orElseThrow(), metal, gauge, strands, angle, hand, extras));
+        new Coil(
+            from.orElseThrow(),
+            to.orElseThrow(),
+            metal.orElseThrow(),
+            gauge,
+            strands,
+            angle,
+            hand.equals("left") ? Hand.LEFT : Hand.RIGHT,
+            extras));
+  }
+
+  private static Optional<Material> metal(ObjectReader object) {
+    String word = word(object, "metal");
+    Optional<Material> metal = Material.of(word).filter(Material::isWire);
+    if (metal.isEmpty() && !word.isEmpty()) {
+      object.fault(
+          "metal",
+          "unknown-word",
+          "metal is " + Value.Text.quoted(word) + ", which is none of the words known",
+          "Write one of: " + String.join(", ", Material.wires()));
+    }
+    return metal;
   }
 
   private static Optional<Spot> end(ObjectReader object, String field) {

@@ -108,11 +108,11 @@ final class PlanJson {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("from", spot(coil.from()));
     fields.put("to", spot(coil.to()));
-    fields.put("metal", coil.metal());
+    fields.put("metal", coil.metal().word());
     fields.put("gauge_mm", TreeJson.number(coil.gauge(), Quantity.MILLIMETRES));
     fields.put("strands", coil.strands());
     fields.put("angle_to_axis_deg", TreeJson.number(coil.angleToAxis(), Quantity.DEGREES));
-    fields.put("hand", coil.hand());
+    fields.put("hand", TreeJson.word(coil.hand()));
     fields.putAll(coil.extras());
     return fields;
   }

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  *     segment's start to its end, from the upper side [rad]; empty for a line that acts on the axis
  * @param anchor what it is tied to
  * @param hold what is held fixed
+ * @param tackle what it is made up of
  * @param extras fields of the file that this version does not know
  */
 public record GuyLine(
@@ -23,6 +24,7 @@ public record GuyLine(
     OptionalDouble padRound,
     Anchor anchor,
     Hold hold,
+    Tackle tackle,
     Map<String, Object> extras) {
   public GuyLine {
     Objects.requireNonNull(id, "id");
@@ -30,6 +32,23 @@ public record GuyLine(
     Objects.requireNonNull(padRound, "padRound");
     Objects.requireNonNull(anchor, "anchor");
     Objects.requireNonNull(hold, "hold");
+    Objects.requireNonNull(tackle, "tackle");
     extras = Extras.copyOf(extras);
+  }
+
+  /** A line of which nothing more is said. */
+  public GuyLine(
+      String id,
+      Spot at,
+      OptionalDouble padRound,
+      Anchor anchor,
+      Hold hold,
+      Map<String, Object> extras) {
+    this(id, at, padRound, anchor, hold, Tackle.UNSAID, extras);
+  }
+
+  /** The same line tied and held otherwise. */
+  public GuyLine with(Spot place, Anchor tiedTo, Hold held) {
+    return new GuyLine(id, place, padRound, tiedTo, held, tackle, extras);
   }
 }

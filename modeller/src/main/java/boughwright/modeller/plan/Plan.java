@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param selfWeight whether the tree's own weight takes part
  * @param stance whether gravity acts on the tree as measured or as planted
  * @param clamp where the tree is held; empty for the trunk base
+ * @param schedule when the bends are made and let go
  * @param extras fields of the file that this version does not know
  */
 public record Plan(
@@ -32,6 +33,7 @@ public record Plan(
     boolean selfWeight,
     Stance stance,
     Optional<Spot> clamp,
+    Schedule schedule,
     Map<String, Object> extras) {
 
   /** How the tree stands while it is bent. */
@@ -55,13 +57,69 @@ public record Plan(
         proposals.stream().flatMap(proposal -> proposal.guyLines().stream()).map(GuyLine::id),
         "guy-line");
     Objects.requireNonNull(stance, "stance");
+    UniqueIds.require(
+        proposals.stream().flatMap(proposal -> proposal.handBends().stream()).map(HandBend::id),
+        "hand bend");
     Objects.requireNonNull(clamp, "clamp");
+    Objects.requireNonNull(schedule, "schedule");
     extras = Extras.copyOf(extras);
+  }
+
+  /** A plan without a schedule. */
+  public Plan(
+      String id,
+      OptionalDouble frontAzimuth,
+      Optional<Planting> planting,
+      List<Spot> cuts,
+      Optional<String> apex,
+      List<Proposal> proposals,
+      boolean selfWeight,
+      Stance stance,
+      Optional<Spot> clamp,
+      Map<String, Object> extras) {
+    this(
+        id,
+        frontAzimuth,
+        planting,
+        cuts,
+        apex,
+        proposals,
+        selfWeight,
+        stance,
+        clamp,
+        Schedule.UNSAID,
+        extras);
   }
 
   /** The same plan with other proposals. */
   public Plan withProposals(List<Proposal> others) {
     return new Plan(
-        id, frontAzimuth, planting, cuts, apex, others, selfWeight, stance, clamp, extras);
+        id,
+        frontAzimuth,
+        planting,
+        cuts,
+        apex,
+        others,
+        selfWeight,
+        stance,
+        clamp,
+        schedule,
+        extras);
+  }
+
+  /** The same plan at other times. */
+  public Plan withSchedule(Schedule other) {
+    return new Plan(
+        id,
+        frontAzimuth,
+        planting,
+        cuts,
+        apex,
+        proposals,
+        selfWeight,
+        stance,
+        clamp,
+        other,
+        extras);
   }
 }

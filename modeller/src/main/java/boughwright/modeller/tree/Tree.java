@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param caliperError nine readings in ten lie within this of the truth; empty for the default [m]
  * @param condition what the tree has been through
  * @param pullTests pull tests in file order
+ * @param setting where it stands and grows
  */
 public record Tree(
     String name,
@@ -35,7 +36,8 @@ public record Tree(
     List<Wound> wounds,
     OptionalDouble caliperError,
     Condition condition,
-    List<PullTest> pullTests) {
+    List<PullTest> pullTests,
+    Setting setting) {
   /** Caliper error where nobody gave it [m]. Common practice, no source. */
   public static final double USUAL_CALIPER_ERROR = 0.3e-3;
 
@@ -57,8 +59,37 @@ public record Tree(
     }
     Objects.requireNonNull(condition, "condition");
     pullTests = List.copyOf(pullTests);
+    Objects.requireNonNull(setting, "setting");
     TreeRules.requireTree(segments, wounds, bark);
     PullTestRules.requireFitting(segments, pullTests);
+  }
+
+  /** A tree of whose setting nothing is said. */
+  public Tree(
+      String name,
+      TreeWood wood,
+      Optional<LocalDate> measuredOn,
+      OptionalDouble bark,
+      Unions unions,
+      List<Segment> segments,
+      List<WoodOverride> overrides,
+      List<Wound> wounds,
+      OptionalDouble caliperError,
+      Condition condition,
+      List<PullTest> pullTests) {
+    this(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        caliperError,
+        condition,
+        pullTests,
+        Setting.UNSAID);
   }
 
   /** A tree of which nothing more is said. */
@@ -98,7 +129,8 @@ public record Tree(
         wounds,
         caliperError,
         condition,
-        pullTests);
+        pullTests,
+        setting);
   }
 
   /** The same tree with other pull tests. */
@@ -114,7 +146,8 @@ public record Tree(
         wounds,
         caliperError,
         condition,
-        others);
+        others,
+        setting);
   }
 
   /** What is known better than the species table about a segment: the closest pattern wins. */

@@ -147,8 +147,7 @@ final class MovedLine {
         line.hold() instanceof Hold.Tension
             ? new Hold.Tension(amount)
             : new Hold.Shortening(amount);
-    GuyLine other =
-        new GuyLine(line.id(), spot, line.padRound(), line.anchor(), hold, line.extras());
+    GuyLine other = line.with(spot, line.anchor(), hold);
     return request.changing(proposal -> proposal.withLines(one -> one.equals(line) ? other : one));
   }
 

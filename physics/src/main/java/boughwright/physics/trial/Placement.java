@@ -51,6 +51,8 @@ final class Placement {
               lines,
               proposal.hungWeights(),
               proposal.coils(),
+              proposal.handBends(),
+              proposal.aids(),
               proposal.extras()));
     }
     return out;
@@ -71,6 +73,6 @@ final class Placement {
       Vector3 away = new Vector3(step * drawn[at + 1], step * drawn[at + 2], step * drawn[at + 3]);
       anchor = new Anchor.Fixed(fixed.point().plus(away));
     }
-    return new GuyLine(line.id(), spot, line.padRound(), anchor, line.hold(), line.extras());
+    return line.with(spot, anchor, line.hold());
   }
 }

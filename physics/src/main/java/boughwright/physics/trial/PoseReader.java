@@ -138,6 +138,25 @@ final class PoseReader {
         0);
   }
 
+  /** Where a place of a segment has come to [m, tree frame]. */
+  Point3 placeOf(int i, double s) {
+    return rods.isRigid(i, s) ? point(i, s) : section(i, s).position();
+  }
+
+  /** Which way a segment's axis runs at a place, from its start to its end. */
+  Direction3 directionAt(int i, double s) {
+    if (rods.isRigid(i, s)) {
+      return turn(i, s).turn(skeleton.direction(i));
+    }
+    Vector3 axis = section(i, s).frame().turn(new Vector3(0, 0, 1));
+    return rods.run(rods.spanAt(i, s)).reversed() ? axis.times(-1).direction() : axis.direction();
+  }
+
+  private RodSection section(int i, double s) {
+    int span = rods.spanAt(i, s);
+    return pose.section(span, rods.run(span).toSpan(s));
+  }
+
   private Rotation turn(int i, double s) {
     int span = rods.spanOfBody(i, s);
     return span < 0 ? Rotation.NONE : end(span).frame().after(rods.run(span).frame().inverse());

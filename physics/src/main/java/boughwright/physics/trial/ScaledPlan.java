@@ -39,12 +39,13 @@ final class ScaledPlan {
             .map(hung -> new HungWeight(hung.at(), factor * hung.mass(), hung.extras()))
             .toList(),
         proposal.coils(),
+        proposal.handBends().stream().map(hand -> hand.moving(factor * hand.move())).toList(),
+        proposal.aids(),
         proposal.extras());
   }
 
   private GuyLine less(GuyLine line) {
-    return new GuyLine(
-        line.id(), line.at(), line.padRound(), line.anchor(), hold(line), line.extras());
+    return line.with(line.at(), line.anchor(), hold(line));
   }
 
   private Hold hold(GuyLine line) {

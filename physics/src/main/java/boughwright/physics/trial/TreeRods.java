@@ -116,11 +116,15 @@ final class TreeRods {
     }
   }
 
-  /** The same rods after they were held in a pose: their sections remember it. */
-  TreeRods after(RodPose pose) {
+  /**
+   * The same rods after they were held in a pose: their sections remember it.
+   *
+   * @param seconds how long they were held [s]
+   */
+  TreeRods after(RodPose pose, double seconds) {
     List<WoodLine> remembered = new ArrayList<>();
     for (int i = 0; i < spans.size(); i++) {
-      remembered.add(new RememberedLine(sections.get(i), pose, i));
+      remembered.add(new RememberedLine(sections.get(i), pose, i, seconds));
     }
     return new TreeRods(this, timber, remembered);
   }

@@ -32,9 +32,9 @@ final class BentBeforeDisc implements WoodSection {
   record Ends(double torsion, double farthest) {}
 
   @Override
-  public WoodSection after(double e1, double e2) {
+  public WoodSection after(double e1, double e2, double seconds) {
     return new BentBeforeDisc(
-        fresh, forgetful, remembering.after(e1, e2), new Ends(torsion, farthest));
+        fresh, forgetful, remembering.after(e1, e2, seconds), new Ends(torsion, farthest));
   }
 
   @Override

@@ -36,7 +36,7 @@ final class ElasticDisc implements WoodSection {
   }
 
   @Override
-  public WoodSection after(double e1, double e2) {
+  public WoodSection after(double e1, double e2, double seconds) {
     return this;
   }
 }

@@ -48,7 +48,7 @@ final class FibreSection implements WoodSection {
   }
 
   @Override
-  public FibreSection after(double e1, double e2) {
+  public FibreSection after(double e1, double e2, double seconds) {
     double middle = middle(e1, e2);
     double[] now = shortest == null ? new double[grid.count] : shortest.clone();
     for (int i = 0; i < grid.count; i++) {

@@ -90,12 +90,12 @@ final class FreshDisc implements WoodSection {
   }
 
   @Override
-  public WoodSection after(double e1, double e2) {
+  public WoodSection after(double e1, double e2, double seconds) {
     if (e1 * e1 + e2 * e2 <= yield * yield) {
       return this;
     }
     FibreSection fibres = new FibreSection(wood, SectionShape.disc(radius));
     BentBeforeDisc.Ends ends = new BentBeforeDisc.Ends(torsion, BentDisc.FARTHEST * yield);
-    return new BentBeforeDisc(this, fibres, fibres.after(e1, e2), ends);
+    return new BentBeforeDisc(this, fibres, fibres.after(e1, e2, seconds), ends);
   }
 }

@@ -15,6 +15,7 @@ public final class RememberedLine implements WoodLine {
   private final WoodLine before;
   private final RodPose pose;
   private final int span;
+  private final double seconds;
   private final Map<Double, WoodSection> known = new HashMap<>();
 
   /**
@@ -23,11 +24,13 @@ public final class RememberedLine implements WoodLine {
    * @param before its sections before that pose
    * @param pose the pose it was held in
    * @param span its index in the pose
+   * @param seconds how long it was held in the pose [s]
    */
-  public RememberedLine(WoodLine before, RodPose pose, int span) {
+  public RememberedLine(WoodLine before, RodPose pose, int span, double seconds) {
     this.before = before;
     this.pose = pose;
     this.span = span;
+    this.seconds = seconds;
   }
 
   @Override
@@ -39,7 +42,7 @@ public final class RememberedLine implements WoodLine {
     WoodSection section = before.at(s);
     Vector3 moment = pose.moment(span, s);
     double[] strain = section.strainUnder(moment.x(), moment.y(), moment.z());
-    return section.after(strain[0], strain[1]);
+    return section.after(strain[0], strain[1], seconds);
   }
 
   @Override

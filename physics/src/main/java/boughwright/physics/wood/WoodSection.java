@@ -14,10 +14,12 @@ public interface WoodSection extends SectionLaw {
   FibreStrains fibres(double e1, double e2);
 
   /**
-   * This section after it was held at a bending strain: its fibres keep what they flowed.
+   * This section after it was brought to a bending strain and held there: its fibres keep what they
+   * flowed at once, and what they crept while it was held.
    *
    * @param e1 bending strain about axis 1 [rad/m]
    * @param e2 bending strain about axis 2 [rad/m]
+   * @param seconds how long it was held, 0 or more [s]
    */
-  WoodSection after(double e1, double e2);
+  WoodSection after(double e1, double e2, double seconds);
 }

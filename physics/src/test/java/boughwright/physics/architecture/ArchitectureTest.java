@@ -22,7 +22,7 @@ class ArchitectureTest {
 
   /** All packages of the physics, from the ground up. */
   private static final List<String> ORDER =
-      List.of("rod", "wood", "hold", "grow", "trial", "season");
+      List.of("rod", "wood", "hold", "grow", "trial", "stage", "reach", "season");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
