@@ -51,7 +51,13 @@ final class TrialNotes {
                 "Own weight is counted at %.0f kg/m3, wood and bark without foliage (from memory).",
                 OwnWeight.GREEN_DENSITY)
             : "The measured pose already holds the tree's own weight, which is left out.");
-    out.add("Guy-lines do not stretch. Roots, trunk base and container do not give way.");
+    boolean unsaid =
+        request.proposals().stream()
+            .flatMap(proposal -> proposal.guyLines().stream())
+            .anyMatch(line -> line.tackle().strand().isEmpty());
+    out.add(
+        (unsaid ? "Guy-lines whose strand nobody gave do not stretch. " : "")
+            + "Roots, trunk base and container do not give way.");
     return out;
   }
 
