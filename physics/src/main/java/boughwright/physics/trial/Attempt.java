@@ -28,7 +28,12 @@ record Attempt(TreeRods rods, PlanLoads loads, RodSolution solution) {
    */
   static Attempt of(
       Plan plan, Cutting cutting, List<Proposal> proposals, TrialWood wood, RodOptions options) {
-    return of(plan, new TreeRods(new Timber(cutting, wood), plan.clamp()), proposals, options);
+    return of(
+        plan,
+        new TreeRods(
+            new Timber(cutting, wood, AidWork.of(cutting.skeleton(), proposals)), plan.clamp()),
+        proposals,
+        options);
   }
 
   /** Solves a plan on rods that were made before. */

@@ -62,7 +62,8 @@ public final class HeldTree {
     Timber timber =
         new Timber(
             new Cutting(skeleton, request.plan().cuts()),
-            TrialWood.best(skeleton, request.species()));
+            TrialWood.best(skeleton, request.species()),
+            AidWork.of(skeleton, request.proposals()));
     Rigging rigging =
         Rigging.of(
             request.plan(), new TreeRods(timber, request.plan().clamp()), request.proposals());

@@ -45,7 +45,13 @@ public final class TreeStand {
 
   /** Tries proposals together, under the best guess of the wood. */
   public Stood with(List<Proposal> proposals) {
-    return new Stood(proposals, Attempt.of(plan, rods, proposals, options));
+    AidWork aids = AidWork.of(skeleton(), proposals);
+    if (aids.isNone()) {
+      return new Stood(proposals, Attempt.of(plan, rods, proposals, options));
+    }
+    Timber worked = new Timber(rods.timber().cutting(), TrialWood.best(skeleton(), species), aids);
+    return new Stood(
+        proposals, Attempt.of(plan, new TreeRods(worked, plan.clamp()), proposals, options));
   }
 
   /** What came of some proposals; points are asked for one by one, which is cheap. */
