@@ -19,12 +19,22 @@ public final class CoilLaw {
 
   private final double[] flowed2;
 
-  private CoilLaw(CoilElements elements, double torsion, double[] flowed1, double[] flowed2) {
+  /** Twist of the branch at which the coil has no torsional moment [rad/m]. */
+  private final double twist;
+
+  private CoilLaw(CoilLaw before, double[] flowed1, double[] flowed2) {
+    this(before.elements, new Twisting(before.torsion, before.twist), flowed1, flowed2);
+  }
+
+  private CoilLaw(CoilElements elements, Twisting twisting, double[] flowed1, double[] flowed2) {
     this.elements = elements;
-    this.torsion = torsion;
+    torsion = twisting.stiffness;
+    twist = twisting.from;
     this.flowed1 = flowed1;
     this.flowed2 = flowed2;
   }
+
+  private record Twisting(double stiffness, double from) {}
 
   /**
    * A coil just wound on.
@@ -33,17 +43,23 @@ public final class CoilLaw {
    * @param torsion torsional stiffness about the branch axis [N m2]
    */
   static CoilLaw fresh(CoilElements elements, double torsion) {
-    return new CoilLaw(
-        elements, torsion, new double[elements.count()], new double[elements.count()]);
+    int count = elements.count();
+    return new CoilLaw(elements, new Twisting(torsion, 0), new double[count], new double[count]);
   }
 
   /** A coil wound on when the branch already had a strain, under which the coil has no moment. */
-  CoilLaw woundAt(double e1, double e2) {
+  CoilLaw woundAt(double e1, double e2, double e3) {
     double[] at1 = new double[elements.count()];
     double[] at2 = new double[elements.count()];
     Arrays.fill(at1, e1);
     Arrays.fill(at2, e2);
-    return new CoilLaw(elements, torsion, at1, at2);
+    return new CoilLaw(elements, new Twisting(torsion, e3), at1, at2);
+  }
+
+  /** A part of the coil, which remembers the same. */
+  CoilLaw times(double part) {
+    CoilElements less = CoilElements.mixed(elements, part, elements, 0);
+    return new CoilLaw(less, new Twisting(part * torsion, twist), flowed1, flowed2);
   }
 
   /** The coil after its branch was brought to a bending strain [rad/m]. */
@@ -61,7 +77,7 @@ public final class CoilLaw {
         now2[i] = e2 - kept * x2;
       }
     }
-    return new CoilLaw(elements, torsion, now1, now2);
+    return new CoilLaw(this, now1, now2);
   }
 
   /** Adds the coil's answer at a strain to that of the branch [rad/m]. */
@@ -90,9 +106,10 @@ public final class CoilLaw {
         out.energy += limit * (far - limit / (2 * k));
       }
     }
-    out.m3 += torsion * e3;
+    double turned = e3 - twist;
+    out.m3 += torsion * turned;
     out.k33 += torsion;
-    out.energy += torsion * e3 * e3 / 2;
+    out.energy += torsion * turned * turned / 2;
   }
 
   /** Bending stiffness while nothing flows [N m2]. */

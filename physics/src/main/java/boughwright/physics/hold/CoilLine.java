@@ -11,6 +11,12 @@ public final class CoilLine {
   /** Surface strain of the wire up to which its line is followed; level beyond [1]. */
   private static final double FARTHEST = 0.1;
 
+  /**
+   * The first breakpoint over the curvature at which a wire as sold begins to flow: wound wire
+   * flows a little from the start [1].
+   */
+  private static final double EARLY = 0.1;
+
   private final double length;
   private final CoilElements atStart;
   private final CoilElements atEnd;
@@ -33,7 +39,8 @@ public final class CoilLine {
   public static CoilLine of(WireMetal metal, CoilShape shape, SectionLine.RadiusTaper bark) {
     WireWound start = new WireWound(metal, shape, 2 * bark.start());
     WireWound end = new WireWound(metal, shape, 2 * bark.end());
-    double yield = Math.min(start.yieldCurvature(), end.yieldCurvature());
+    double strain = metal.yield() / metal.moe();
+    double yield = EARLY * Math.min(start.branchCurvature(strain), end.branchCurvature(strain));
     double last = start.branchCurvature(FARTHEST);
     double torsion = shape.strands() * start.stiffness() * shape.twistingPart(metal.poisson());
     return new CoilLine(

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.hold;
 
+import boughwright.modeller.geometry.Vector3;
 import boughwright.physics.rod.SectionResponse;
 import boughwright.physics.wood.FibreStrains;
 import boughwright.physics.wood.StrainSearch;
@@ -25,6 +26,18 @@ public record CoiledSection(WoodSection wood, List<CoilLaw> coils) implements Wo
     coils = List.copyOf(coils);
   }
 
+  /** The same section with a part of its coils. */
+  CoiledSection thinned(double part) {
+    return new CoiledSection(wood, coils.stream().map(coil -> coil.times(part)).toList());
+  }
+
+  /** The same section, whose coils were wound on when the branch carried a moment. */
+  CoiledSection woundUnder(Vector3 moment) {
+    double[] at = wood.strainUnder(moment.x(), moment.y(), moment.z());
+    return new CoiledSection(
+        wood, coils.stream().map(coil -> coil.woundAt(at[0], at[1], at[2])).toList());
+  }
+
   @Override
   public void respond(double e1, double e2, double e3, SectionResponse out) {
     wood.respond(e1, e2, e3, out);
@@ -38,7 +51,7 @@ public record CoiledSection(WoodSection wood, List<CoilLaw> coils) implements Wo
     double[] bending = StrainSearch.under(this, m1, m2, FARTHEST);
     SectionResponse response = new SectionResponse();
     respond(bending[0], bending[1], 0, response);
-    return new double[] {bending[0], bending[1], m3 / response.k33};
+    return new double[] {bending[0], bending[1], (m3 - response.m3) / response.k33};
   }
 
   @Override

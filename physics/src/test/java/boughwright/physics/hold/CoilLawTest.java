@@ -93,6 +93,10 @@ class CoilLawTest {
     }
   }
 
+  private static CoilElements elements() {
+    return CoilElements.of(x -> x, 1, 2);
+  }
+
   private static SectionResponse moment(CoilLaw law, double e1, double e2) {
     SectionResponse response = new SectionResponse();
     law.add(e1, e2, 0, response);
@@ -141,8 +145,12 @@ class CoilLawTest {
 
   @Test
   void coilWoundOnABentBranch_hasNoMomentThere() {
-    CoilLaw law = straight(MOE, YIELD, WIRE, 1).woundAt(0.2, -0.1);
+    CoilLaw law = straight(MOE, YIELD, WIRE, 1).woundAt(0.2, -0.1, 0.05);
     assertThat(moment(law, 0.2, -0.1).m1).isZero();
     assertThat(moment(law, 0.3, -0.1).m1).isPositive();
+    assertThat(CoilLaw.fresh(elements(), 2).woundAt(0, 0, 0.05).torsion()).isEqualTo(2);
+    SectionResponse twisted = new SectionResponse();
+    CoilLaw.fresh(elements(), 2).woundAt(0, 0, 0.05).add(0, 0, 0.25, twisted);
+    assertThat(twisted.m3).isCloseTo(0.4, within(1e-12));
   }
 }

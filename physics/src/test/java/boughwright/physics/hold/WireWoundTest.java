@@ -25,6 +25,9 @@ class WireWoundTest {
   /** A circle of moment and torque lies inside the exact line, by up to this much. */
   private static final double LOWER_BOUND = 0.035;
 
+  /** Fibres that winding left at the brink of flow flow at once. */
+  private static final double FLOWS_EARLY = 0.04;
+
   private static final int RINGS = 30;
   private static final int RAYS = 80;
   private static final Measured MEASURED = new Measured(WireWoundTest.class);
@@ -64,7 +67,9 @@ class WireWoundTest {
     double sin = Math.sin(Math.toRadians(degrees));
     double part = 2 * Math.cos(Math.toRadians(degrees)) / (2 + 0.33 * sin * sin);
     double expected = part * 69e9 * Math.PI / 64 * Math.pow(4e-3, 4);
-    assertThat(wire.moment(0.01) / 0.01).isCloseTo(expected, within(1e-6 * expected));
+    double gentle = 0.01;
+    assertThat(wire.moment(gentle) / gentle).isCloseTo(expected, within(FLOWS_EARLY * expected));
+    assertThat(wire.moment(gentle) / gentle).isLessThanOrEqualTo(expected * (1 + 1e-9));
   }
 
   /**
@@ -99,7 +104,8 @@ class WireWoundTest {
   void strengthOfAHardenedCoil_isThatOfTheFirstPlasticSection(Material material, double degrees) {
     WireMetal metal = WireMetal.of(material);
     WireWound wire = wound(material, degrees);
-    double strain = wire.shape().windingStrain(12e-3);
+    double sin = Math.sin(Math.toRadians(degrees));
+    double strain = 4e-3 * sin * sin / 16e-3;
     DoubleUnaryOperator flow =
         in -> Math.max(metal.yield(), metal.hardening() * Math.pow(strain * in, metal.exponent()));
     double bound = firstPlastic(degrees, flow) * Math.pow(2e-3, 3);
