@@ -57,7 +57,7 @@ final class DoubleSearch {
     promises.sort(Comparator.comparingDouble(Promise::miss));
     return promises.stream()
         .limit(TRIED_PER_FIRST)
-        .flatMap(promise -> search.candidate(promise.ties).stream())
+        .flatMap(promise -> search.candidate(promise.ties, TieFinder.LOOK).stream())
         .toList();
   }
 

@@ -19,20 +19,15 @@ import org.apache.commons.math3.util.Pair;
  * far away, so that the search turns back.
  */
 final class Fit implements ValueAndJacobianFunction {
-  /** Improvements smaller than this are not worth another step [m]. */
-  private static final double ENOUGH = 2e-5;
-
   /** Longest first step: of the start, or of what is missing where the start is 0 [1]. */
   private static final double FIRST_STEP = 1.5;
-
-  private static final int MOST_STEPS = 12;
-  private static final int MOST_TRIALS = 40;
 
   /** How much farther than the start a place counts where nothing holds [1]. */
   private static final double FAR = 10;
 
   private final Function<double[], Optional<double[]>> missing;
   private final Box box;
+  private final Effort effort;
   private final double[] start;
   private final double[] atStart;
   private double[] best;
@@ -55,12 +50,23 @@ final class Fit implements ValueAndJacobianFunction {
     }
   }
 
-  private Fit(
-      Function<double[], Optional<double[]>> missing, Box box, double[] start, double[] atStart) {
+  /**
+   * How long to search.
+   *
+   * @param steps most steps, at each of which slopes are taken
+   * @param trials most places tried besides those for slopes
+   * @param enough improvements smaller than this are not worth another step [m]
+   */
+  record Effort(int steps, int trials, double enough) {}
+
+  private record Start(double[] at, double[] missing) {}
+
+  private Fit(Function<double[], Optional<double[]>> missing, Box box, Effort effort, Start from) {
     this.missing = missing;
     this.box = box;
-    this.start = start;
-    this.atStart = atStart;
+    this.effort = effort;
+    start = from.at;
+    atStart = from.missing;
     best = start;
     least = norm(atStart);
   }
@@ -71,12 +77,13 @@ final class Fit implements ValueAndJacobianFunction {
    * @param missing what is missing; empty where nothing holds
    * @param start a place that holds
    */
-  static double[] of(Function<double[], Optional<double[]>> missing, Box box, double[] start) {
+  static double[] of(
+      Function<double[], Optional<double[]>> missing, Box box, Effort effort, double[] start) {
     Optional<double[]> atStart = missing.apply(start);
     if (atStart.isEmpty()) {
       throw new IllegalArgumentException("the search starts where something holds");
     }
-    Fit fit = new Fit(missing, box, start, atStart.get());
+    Fit fit = new Fit(missing, box, effort, new Start(start, atStart.get()));
     fit.run();
     return fit.best;
   }
@@ -91,9 +98,9 @@ final class Fit implements ValueAndJacobianFunction {
                   new ArrayRealVector(atStart.length),
                   new ArrayRealVector(start),
                   null,
-                  (step, before, now) -> before.getCost() - now.getCost() < ENOUGH,
-                  MOST_TRIALS,
-                  MOST_STEPS,
+                  (step, before, now) -> before.getCost() - now.getCost() < effort.enough,
+                  effort.trials,
+                  effort.steps,
                   true,
                   x -> new ArrayRealVector(box.inside(x.toArray()))));
     } catch (MathIllegalStateException e) {

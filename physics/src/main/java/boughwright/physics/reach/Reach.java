@@ -29,6 +29,9 @@ public final class Reach {
   /** First lines that a second is sought for (a choice). */
   private static final int FIRSTS = 4;
 
+  /** So many of the nearest are looked at again (a choice). */
+  private static final int CLOSELY = 12;
+
   /** A second line must bring the target nearer by this, or this part, to be worth it. */
   private static final double SECOND_BRINGS = 1e-3;
 
@@ -99,20 +102,36 @@ public final class Reach {
     WishFinder wishes = new WishFinder(probe, start);
     List<DoubleSearch.Spot> spots = new ArrayList<>();
     List<Wish> wished = new ArrayList<>();
-    List<Candidate> found = new ArrayList<>();
+    List<SingleSearch.Promise> promises = new ArrayList<>();
     for (TiePlace place : path.places()) {
       List<AnchorPlace> fitting =
           anchors.stream().filter(anchor -> singles.fits(place, anchor)).toList();
       Optional<Wish> wish = wishes.at(place);
       wish.ifPresent(wished::add);
-      wish.ifPresent(one -> found.addAll(singles.at(one, fitting)));
+      wish.ifPresent(one -> promises.addAll(singles.promises(one, fitting)));
       spots.add(new DoubleSearch.Spot(place, fitting));
     }
+    List<Candidate> found = new ArrayList<>(singles.candidates(promises));
     if (request.wishes().lines() > 1) {
       found.addAll(
           doubles(found, spots, new SingleSearch(probe, sights, new Tally(), mostRisk, start)));
     }
-    return answer(start, found, wished, anchors.isEmpty());
+    return answer(start, closely(found, singles), wished, anchors.isEmpty());
+  }
+
+  /** The nearest looked at again; the others as they are. */
+  private static List<Candidate> closely(List<Candidate> found, SingleSearch search) {
+    List<Candidate> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparingDouble(Candidate::miss));
+    List<Candidate> looked = new ArrayList<>();
+    for (Candidate one : sorted) {
+      Optional<Candidate> again =
+          looked.size() < CLOSELY && !one.isEased()
+              ? search.candidate(one.ties(), TieFinder.CLOSELY)
+              : Optional.empty();
+      looked.add(again.filter(better -> better.miss() < one.miss()).orElse(one));
+    }
+    return looked;
   }
 
   private List<Candidate> doubles(

@@ -14,6 +14,12 @@ final class SingleSearch {
   /** At each place the anchors that promise most are tried in full, this many (a choice). */
   private static final int TRIED_PER_PLACE = 8;
 
+  /** Lines are tried that promise a miss up to so many times the least found (a choice) [1]. */
+  private static final double FAR_OFF = 2;
+
+  /** And up to this part of the way more [1]. */
+  private static final double FAR_OFF_BY = 0.15;
+
   private final Probe probe;
   private final TieFinder finder;
   private final Sights sights;
@@ -36,7 +42,7 @@ final class SingleSearch {
   }
 
   /** A pair with what is expected of it. */
-  private record Promise(Tie tie, double miss) {}
+  record Promise(Tie tie, double miss) {}
 
   /** Whether a line can be there at all, as measured; a reason is counted where not. */
   boolean fits(TiePlace place, AnchorPlace anchor) {
@@ -66,20 +72,33 @@ final class SingleSearch {
   }
 
   /**
-   * What one line can do at a place.
+   * What is to be expected of lines at a place.
    *
    * @param wish the pull that the place would need
    * @param anchors the anchors that fit
    */
-  List<Candidate> at(Wish wish, List<AnchorPlace> anchors) {
+  List<Promise> promises(Wish wish, List<AnchorPlace> anchors) {
     List<Promise> promises = new ArrayList<>();
     for (AnchorPlace anchor : anchors) {
       promise(wish, anchor).ifPresentOrElse(promises::add, () -> tally.note(Reason.WRONG_WAY));
     }
     promises.sort(Comparator.comparingDouble(Promise::miss));
+    return promises.subList(0, Math.min(TRIED_PER_PLACE, promises.size()));
+  }
+
+  /** What single lines do, those that promise most first, as long as they promise enough. */
+  List<Candidate> candidates(List<Promise> promises) {
     List<Candidate> found = new ArrayList<>();
-    for (Promise promise : promises.subList(0, Math.min(TRIED_PER_PLACE, promises.size()))) {
-      candidate(List.of(promise.tie)).ifPresent(found::add);
+    double least = startMiss;
+    List<Promise> sorted =
+        promises.stream().sorted(Comparator.comparingDouble(Promise::miss)).toList();
+    for (Promise promise : sorted) {
+      boolean hopeful = promise.miss() < FAR_OFF * least + FAR_OFF_BY * startMiss;
+      if (hopeful) {
+        Optional<Candidate> one = candidate(List.of(promise.tie), TieFinder.LOOK);
+        one.ifPresent(found::add);
+        least = Math.min(least, one.map(Candidate::miss).orElse(least));
+      }
     }
     return found;
   }
@@ -96,8 +115,8 @@ final class SingleSearch {
   }
 
   /** What lines do at their best within the risk; empty, and counted, where they are no choice. */
-  Optional<Candidate> candidate(List<Tie> start) {
-    Optional<Tried> best = finder.nearest(start);
+  Optional<Candidate> candidate(List<Tie> start, Fit.Effort effort) {
+    Optional<Tried> best = finder.nearest(start, effort);
     if (best.isEmpty()) {
       tally.note(Reason.NO_POSE);
       return Optional.empty();

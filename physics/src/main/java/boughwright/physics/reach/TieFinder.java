@@ -13,6 +13,12 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /** Finds how far given lines are to be drawn in. */
 final class TieFinder {
+  /** A first look: to a fifth of a millimetre. */
+  static final Fit.Effort LOOK = new Fit.Effort(4, 10, 2e-4);
+
+  /** For lines that are looked at again: far below what a person sees. */
+  static final Fit.Effort CLOSELY = new Fit.Effort(12, 40, 1e-5);
+
   /** Step of a shortening over which slopes are taken, less than the least shortening [m]. */
   private static final double STEP = 3e-4;
 
@@ -39,7 +45,7 @@ final class TieFinder {
   }
 
   /** The lines drawn in so that the target is nearest; empty where no pose holds. */
-  Optional<Tried> nearest(List<Tie> start) {
+  Optional<Tried> nearest(List<Tie> start, Fit.Effort effort) {
     double[] low = new double[start.size()];
     double[] high = new double[start.size()];
     double[] step = new double[start.size()];
@@ -55,7 +61,7 @@ final class TieFinder {
     from = box.inside(from);
     for (int halving = 0; halving <= HALVINGS; halving++) {
       if (probe.tie(by(start, from)).isPresent()) {
-        double[] best = Fit.of(x -> probe.tie(by(start, x)).map(Tried::missing), box, from);
+        double[] best = Fit.of(x -> probe.tie(by(start, x)).map(Tried::missing), box, effort, from);
         return probe.tie(by(start, best));
       }
       from = box.inside(Arrays.stream(from).map(x -> x / 2).toArray());

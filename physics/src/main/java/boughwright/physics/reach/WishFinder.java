@@ -26,6 +26,12 @@ final class WishFinder {
   /** No force is looked at that is more than this many times its scale [1]. */
   private static final double MOST = 30;
 
+  private static final int STEPS = 5;
+  private static final int TRIALS = 9;
+
+  /** Improvements smaller than this part of the way are not worth another step [1]. */
+  private static final double ENOUGH = 0.02;
+
   private final Probe probe;
   private final List<Tie> ties;
   private final Tried start;
@@ -45,8 +51,12 @@ final class WishFinder {
   Optional<Wish> at(TiePlace place) {
     double scale = Math.max(start.miss(), LEAST_MOVE) / place.compliance();
     Fit.Box box = box(scale);
-    double[] best = Fit.of(force -> weighted(place, force, scale), box, new double[3]);
+    double[] best = Fit.of(force -> weighted(place, force, scale), box, effort(), new double[3]);
     return around(place, best, box);
+  }
+
+  private Fit.Effort effort() {
+    return new Fit.Effort(STEPS, TRIALS, ENOUGH * Math.max(start.miss(), LEAST_MOVE));
   }
 
   /** How things change with a small pull at a place, without looking for the best. */

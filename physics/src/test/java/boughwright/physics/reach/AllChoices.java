@@ -43,11 +43,14 @@ final class AllChoices {
   /** Wood is taken to be thicker by this [m]. */
   private static final double THICKER = 0.002;
 
+  /** Targets are such that the wood more likely holds than not. */
+  private static final double EVEN = 0.5;
+
   private static final double SHORTEST = 0.022;
   private static final double LONGEST = 0.95;
 
   /** Shortenings over the range: the miss is smooth, one valley or two. */
-  private static final int STEPS = 24;
+  private static final int STEPS = 20;
 
   /** Lines whose valley is looked at closely. */
   private static final int CLOSELY = 12;
@@ -62,7 +65,7 @@ final class AllChoices {
   record Brought(TiePlace place, AnchorPlace anchor, double shortening, double miss) {}
 
   AllChoices(TreeStand stand, List<TiePlace> places, List<AnchorPlace> anchors, double limbLength) {
-    this.stand = stand.with(RodOptions.DEFAULT);
+    this.stand = stand;
     skeleton = stand.skeleton();
     this.places = places;
     this.anchors = anchors;
@@ -74,10 +77,12 @@ final class AllChoices {
     for (int n = 0; n < 3000; n++) {
       TiePlace place = places.get(random.nextInt(places.size()));
       AnchorPlace anchor = anchors.get(random.nextInt(anchors.size()));
-      double by = (0.02 + 0.25 * random.nextDouble()) * limbLength;
+      double by = (0.005 + 0.2 * random.nextDouble()) * limbLength;
       if (fits(place, anchor) && by < 0.5 * rest(place, anchor)) {
         Optional<TreeStand.Stood> stood = sensible(place, anchor, by);
-        if (stood.isPresent() && stood.get().point(spot).distance(at(spot)) > 0.01) {
+        if (stood.isPresent()
+            && stood.get().point(spot).distance(at(spot)) > 0.01
+            && stood.get().risk().breaking() < EVEN) {
           return stood.get().point(spot);
         }
       }
@@ -110,7 +115,8 @@ final class AllChoices {
   /** The lowest points among all steps, where the pose is sensible. */
   private List<Brought> valleys(TiePlace place, AnchorPlace anchor, Spot spot, Point3 target) {
     List<Brought> valleys = new ArrayList<>();
-    double before = at(spot).distance(target);
+    double start = at(spot).distance(target);
+    double before = start;
     double here = before;
     double step = step(place, anchor);
     for (int n = 1; n <= STEPS; n++) {
@@ -120,7 +126,8 @@ final class AllChoices {
       }
       before = here;
       here = next;
-      if (Double.isInfinite(next)) {
+      boolean away = before > 1.3 * start && here > before && next > here;
+      if (Double.isInfinite(next) || away) {
         return valleys;
       }
     }
