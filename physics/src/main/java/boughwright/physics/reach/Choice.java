@@ -13,7 +13,7 @@ import java.util.List;
  * One way to bring the target nearer, ready for a plan.
  *
  * @param why what it has over the others
- * @param ties its lines
+ * @param lines its lines
  * @param proposal the same as a proposal
  * @param plan the plan it was tried in, with what was kept
  * @param trial what the wood does
@@ -22,11 +22,10 @@ import java.util.List;
  * @param heads which way the axis runs there then
  * @param miss how far the target still is [m]
  * @param nearest how near these lines could bring it whatever the risk [m]
- * @param angles of each line, the angle to the axis of the branch where it holds [rad]
  */
 public record Choice(
     Why why,
-    List<Tie> ties,
+    List<Line> lines,
     Proposal proposal,
     Plan plan,
     TrialResult trial,
@@ -34,8 +33,7 @@ public record Choice(
     Point3 comesTo,
     Direction3 heads,
     double miss,
-    double nearest,
-    List<Double> angles) {
+    double nearest) {
 
   /** What a choice has over the others. */
   public enum Why {
@@ -46,18 +44,28 @@ public record Choice(
     ANOTHER_WAY
   }
 
+  /**
+   * One of its lines.
+   *
+   * @param tie where it holds, what it is tied to, how far it is drawn in
+   * @param angle its angle to the axis of the branch where it holds, in the bent pose [rad]
+   * @param padSide the side of the branch, as measured, that its pad lies on: away from the anchor;
+   *     {@code top}, {@code underside}, {@code left}, {@code right}, {@code front} or {@code back},
+   *     seen from the front
+   */
+  public record Line(Tie tie, double angle, String padSide) {
+    /** Whether friction alone does not hold its pad where it is. */
+    public boolean mustStopPad() {
+      return angle < LineLimits.holdsFrom();
+    }
+  }
+
   public Choice {
-    ties = List.copyOf(ties);
-    angles = List.copyOf(angles);
+    lines = List.copyOf(lines);
   }
 
   /** Whether the lines are eased because of the risk allowed, and by how much it shows [m]. */
   public boolean isEased() {
     return miss > nearest + LineLimits.LEAST_SHORTENING;
-  }
-
-  /** Whether friction alone does not hold the pad of one of its lines. */
-  public boolean mustStopPad(int line) {
-    return angles.get(line) < LineLimits.holdsFrom();
   }
 }

@@ -2,8 +2,10 @@
 package boughwright.physics.reach;
 
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Spot;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.TreeStand;
 import java.util.ArrayList;
@@ -25,6 +27,9 @@ public final class Reach {
 
   /** Shortenings are told to this [m]: finer than a person draws a line in. */
   private static final double TOLD_TO = 1e-4;
+
+  /** Part of the risk allowed that is used while searching, for what loose solving hides [1]. */
+  private static final double RESERVE = 0.97;
 
   /** First lines that a second is sought for (a choice). */
   private static final int FIRSTS = 4;
@@ -96,7 +101,7 @@ public final class Reach {
 
   private Reached search(Tried start) {
     Sights sights = new Sights(stand);
-    double mostRisk = request.wishes().mostRisk();
+    double mostRisk = RESERVE * request.wishes().mostRisk();
     SingleSearch singles = new SingleSearch(probe, sights, tally, mostRisk, start);
     List<AnchorPlace> anchors = Anchorages.of(stand, path, request.wishes().anchors());
     WishFinder wishes = new WishFinder(probe, start);
@@ -197,7 +202,7 @@ public final class Reach {
     Plan plan = request.plan().withProposals(all);
     return new Choice(
         why,
-        tried.ties(),
+        lines(tried),
         proposal,
         plan,
         tried.stood().result(),
@@ -205,8 +210,21 @@ public final class Reach {
         tried.stood().point(request.target().spot()),
         tried.stood().direction(request.target().spot()),
         tried.miss(),
-        one.isEased() ? one.nearest() : tried.miss(),
-        tried.ties().stream().map(tie -> SingleSearch.angle(tried, tie)).toList());
+        one.isEased() ? one.nearest() : tried.miss());
+  }
+
+  private List<Choice.Line> lines(Tried tried) {
+    return tried.ties().stream()
+        .map(tie -> new Choice.Line(tie, SingleSearch.angle(tried, tie), padSide(tie)))
+        .toList();
+  }
+
+  private String padSide(Tie tie) {
+    Spot spot = tie.place().spot();
+    int i = stand.skeleton().indexOf(spot.segment());
+    Vector3 line = tie.anchor().at().minus(stand.skeleton().point(i, spot.along()));
+    Vector3 axis = stand.skeleton().direction(i).vector();
+    return stand.side(axis.times(line.dot(axis)).minus(line));
   }
 
   private Unreachable noLine(boolean noAnchors, Optional<Reached.MissingAnchor> missing) {

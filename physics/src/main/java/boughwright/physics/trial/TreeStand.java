@@ -88,6 +88,16 @@ public final class TreeStand {
     return Compliance.of(rods, skeleton().indexOf(spot.segment()), along(spot));
   }
 
+  /**
+   * The word for a side of a branch as measured, seen from the front of the plan: {@code top},
+   * {@code underside}, {@code left}, {@code right}, {@code front} or {@code back}.
+   *
+   * @param side away from the axis [tree frame]
+   */
+  public String side(Vector3 side) {
+    return SideWord.of(side, plan.frontAzimuth().orElse(0));
+  }
+
   /** Tries proposals together, under the best guess of the wood. */
   public Stood with(List<Proposal> proposals) {
     return new Stood(proposals, Attempt.of(plan, rods, proposals, options));

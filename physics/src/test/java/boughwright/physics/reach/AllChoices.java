@@ -10,7 +10,6 @@ import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.TreeStand;
 import java.util.ArrayList;
 import java.util.Comparator;
