@@ -48,6 +48,11 @@ final class Timber {
     return new Timber(cutting, other, aids);
   }
 
+  /** The same wood, worked on otherwise. */
+  Timber with(AidWork others) {
+    return new Timber(cutting, wood, others);
+  }
+
   AidWork aids() {
     return aids;
   }

@@ -166,7 +166,7 @@ class AidEffectTest {
     double full = 0.001 / (RADIUS - first / area);
     AidEffect.Cut cut = effect(text(CUTS, 180)).cuts().get(0);
     assertThat(cut.full()).isCloseTo(full, within(1e-4 * full));
-    String narrow = text(CUTS, 180).replace("\"width_mm\": 1,", "\"width_mm\": 0.03,");
+    String narrow = text(CUTS, 180).replace("\"width_mm\": 1,", "\"width_mm\": 0.01,");
     AidEffect much = AidEffect.of(level(ELASTIC, narrow, 4)).get(0);
     assertThat(much.cuts().get(0).isShut()).isTrue();
     assertThat(much.says()).anyMatch(words -> words.contains("wood on wood"));
