@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
@@ -125,6 +128,38 @@ public record TipPull(
             Map.of());
     Proposal proposal =
         new Proposal("pull", Optional.empty(), List.of(line), List.of(), List.of(), Map.of());
+    return TrialRequest.of(tree(branch, species), plan(proposal), species);
+  }
+
+  /**
+   * The same bend made by hand, with wire to hold it from the start of the branch to its tip.
+   *
+   * @param species values for its wood
+   * @param coil the wire; its ends do not count
+   */
+  public TrialRequest wired(Species species, Coil coil) {
+    Coil whole =
+        new Coil(
+            new Spot(ID, 0),
+            new Spot(ID, 1),
+            coil.metal(),
+            coil.gauge(),
+            coil.strands(),
+            coil.angleToAxis(),
+            coil.hand(),
+            Map.of());
+    HandBend hand =
+        new HandBend("hand", new Spot(ID, 1), Direction3.UP.opposite(), tipDown, Map.of());
+    Proposal proposal =
+        new Proposal(
+            "pull",
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            List.of(whole),
+            List.of(hand),
+            List.of(),
+            Map.of());
     return TrialRequest.of(tree(branch, species), plan(proposal), species);
   }
 
