@@ -17,7 +17,7 @@ import java.util.TreeSet;
 final class CoilHolding {
   /** A hundredth of a millimetre on a branch is enough here, and ten times as fast. */
   static final RodOptions ROUGH =
-      new RodOptions(RodOptions.Route.FOLLOWED, 1e-4, 3e-3, 1e-2, 4, RodOptions.Doubt.THOROUGH);
+      new RodOptions(RodOptions.Route.FOLLOWED, 1e-4, 3e-3, 1e-2, 4, RodOptions.Doubt.QUICK);
 
   /** A movement below this is none [m]. */
   private static final double NOTHING = 1e-5;

@@ -4,7 +4,6 @@ package boughwright.physics.trial;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
-import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Hold;
@@ -132,34 +131,16 @@ public record TipPull(
   }
 
   /**
-   * The same bend made by hand, with wire to hold it from the start of the branch to its tip.
+   * The same bend made by hand at its tip.
    *
    * @param species values for its wood
-   * @param coil the wire; its ends do not count
    */
-  public TrialRequest wired(Species species, Coil coil) {
-    Coil whole =
-        new Coil(
-            new Spot(ID, 0),
-            new Spot(ID, 1),
-            coil.metal(),
-            coil.gauge(),
-            coil.strands(),
-            coil.angleToAxis(),
-            coil.hand(),
-            Map.of());
+  public TrialRequest byHand(Species species) {
     HandBend hand =
         new HandBend("hand", new Spot(ID, 1), Direction3.UP.opposite(), tipDown, Map.of());
     Proposal proposal =
-        new Proposal(
-            "pull",
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            List.of(whole),
-            List.of(hand),
-            List.of(),
-            Map.of());
+        new Proposal("pull", Optional.empty(), List.of(), List.of(), List.of(), Map.of())
+            .withHandBends(List.of(hand));
     return TrialRequest.of(tree(branch, species), plan(proposal), species);
   }
 
