@@ -44,7 +44,7 @@ public final class TreeStand {
     Skeleton skeleton = new Skeleton(tree);
     Cutting cutting = new Cutting(skeleton, plan.cuts());
     rods = new TreeRods(new Timber(cutting, TrialWood.best(skeleton, species)), plan.clamp());
-    risks = new QuickRisk(new TrialRequest(tree, plan, List.of(), species, options), skeleton);
+    risks = new QuickRisk(new TrialRequest(tree, plan, List.of(), species, options), rods);
   }
 
   private TreeStand(TreeStand other, RodOptions options) {
