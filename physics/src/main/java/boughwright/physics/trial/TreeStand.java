@@ -25,6 +25,7 @@ public final class TreeStand {
   private final Plan plan;
   private final Species species;
   private final RodOptions options;
+  private final Timber timber;
   private final TreeRods rods;
   private final QuickRisk risks;
 
@@ -43,7 +44,8 @@ public final class TreeStand {
     this.options = options;
     Skeleton skeleton = new Skeleton(tree);
     Cutting cutting = new Cutting(skeleton, plan.cuts());
-    rods = new TreeRods(new Timber(cutting, TrialWood.best(skeleton, species)), plan.clamp());
+    timber = new Timber(cutting, TrialWood.best(skeleton, species));
+    rods = new TreeRods(timber, plan.clamp());
     risks = new QuickRisk(new TrialRequest(tree, plan, List.of(), species, options), rods);
   }
 
@@ -52,6 +54,7 @@ public final class TreeStand {
     plan = other.plan;
     species = other.species;
     this.options = options;
+    timber = other.timber;
     rods = other.rods;
     risks = other.risks;
   }
@@ -100,22 +103,28 @@ public final class TreeStand {
 
   /** Tries proposals together, under the best guess of the wood. */
   public Stood with(List<Proposal> proposals) {
-    return new Stood(proposals, Attempt.of(plan, rods, proposals, options));
+    return new Stood(proposals, Attempt.of(plan, wound(proposals), proposals, options));
+  }
+
+  /** The rods with the coils of some proposals on them. */
+  private TreeRods wound(List<Proposal> proposals) {
+    Windings windings = Windings.of(skeleton(), proposals);
+    return windings.coils().isEmpty() ? rods : new TreeRods(timber, plan.clamp(), windings);
   }
 
   /** Tries proposals together with a force that keeps its size and direction [N]. */
   public Stood pulled(List<Proposal> proposals, Spot at, Vector3 force) {
-    Rigging rigging = Rigging.of(plan, rods, proposals);
-    RodLoads loads = rigging.part(1);
-    RodPlace place = rods.place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
+    Rigging rigging = Rigging.of(plan, wound(proposals), proposals);
+    RodLoads loads = rigging.part(HeldTree.Grip.ALL);
+    RodPlace place = rigging.rods().place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
     List<RodLoads.DeadForce> forces = new ArrayList<>(loads.forces());
     forces.add(new RodLoads.DeadForce(place, force));
     RodSolution solution =
         RodSolver.solve(
-            rigging.model(rods),
+            rigging.model(rigging.rods()),
             new RodLoads(forces, loads.moments(), loads.weights(), loads.lines()),
             options);
-    return new Stood(proposals, new Attempt(rods, rigging.loads(), solution));
+    return new Stood(proposals, new Attempt(rigging.rods(), rigging.loads(), solution));
   }
 
   /** What came of some proposals; points are asked for one by one, which is cheap. */
