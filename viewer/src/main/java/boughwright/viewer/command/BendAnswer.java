@@ -30,9 +30,14 @@ record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, bo
    * @param trial what the wood does
    * @param apex where the apex comes to stand, if the plan names one and the pose holds
    * @param letGo what stays of the bend when it is let go at once, if that was looked at
+   * @param means by what it is made and held
    */
   record Tried(
-      PlanChoice choice, TrialResult trial, Optional<Mark.Apex> apex, Optional<LetGo> letGo) {
+      PlanChoice choice,
+      TrialResult trial,
+      Optional<Mark.Apex> apex,
+      Optional<LetGo> letGo,
+      Means means) {
     static Tried of(Document document, PlanChoice choice, TrialResult trial) {
       boolean asked = choice.plan().apex().isPresent() && trial.outcome().holds();
       Optional<Mark.Apex> apex =
@@ -40,11 +45,11 @@ record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, bo
               ? Mark.apex(
                   Scene.of(document, Optional.of(choice.plan()), Optional.of(trial)).marks())
               : Optional.empty();
-      return new Tried(choice, trial, apex, Optional.empty());
+      return new Tried(choice, trial, apex, Optional.empty(), Means.NONE);
     }
 
-    Tried with(Optional<LetGo> looked) {
-      return new Tried(choice, trial, apex, looked);
+    Tried with(Optional<LetGo> looked, Means by) {
+      return new Tried(choice, trial, apex, looked, by);
     }
   }
 }

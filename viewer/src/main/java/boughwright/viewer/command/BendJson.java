@@ -61,6 +61,7 @@ final class BendJson {
     trial.risk().ifPresent(risk -> node.set("risk", RiskJson.of(risk)));
     trial.verdict().ifPresent(v -> node.set("verdict", VerdictJson.of(v, limits)));
     tried.letGo().ifPresent(found -> node.set("let_go", letGo(found)));
+    tried.means().putInto(node);
     limits.ifPresent(species -> node.set("limits", Published.json(species)));
     node.put("held", trial.held());
     node.set("warnings", JsonAnswer.words(trial.warnings()));

@@ -68,6 +68,7 @@ final class BendText {
       page.table(LineText.table(tried.choice(), trial.lines()));
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
     }
+    tried.means().write(page, answer.details());
     trial.risk().ifPresent(risk -> risk(trial, risk));
     if (trial.risk().isEmpty()) {
       peak(trial, Published.limitsOf(document.tree()));

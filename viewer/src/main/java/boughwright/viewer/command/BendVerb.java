@@ -160,8 +160,10 @@ final class BendVerb extends Verb {
               Published.speciesOf(document.tree()),
               RodOptions.DEFAULT);
       TrialResult trial = run.of(request, "plan " + choice.plan().id());
+      run.progress().now("Looking at what holds plan " + choice.plan().id());
       Optional<LetGo> letGo = trial.risk().isPresent() ? LetGo.of(request) : Optional.empty();
-      tried.add(BendAnswer.Tried.of(document, choice, trial).with(letGo));
+      Means means = Means.of(request, trial);
+      tried.add(BendAnswer.Tried.of(document, choice, trial).with(letGo, means));
     }
     return tried;
   }
