@@ -80,7 +80,11 @@ public final class HeldTree {
    */
   static HeldTree of(TrialRequest request, Grip grip, TrialWood wood, double wire) {
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), wood);
+    Timber timber =
+        new Timber(
+            new Cutting(skeleton, request.plan().cuts()),
+            wood,
+            AidWork.of(skeleton, request.proposals()));
     Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(wire);
     TreeRods whole = new TreeRods(timber, request.plan().clamp(), windings);
     Rigging rigging = Rigging.of(request.plan(), whole, request.proposals());

@@ -104,8 +104,9 @@ public final class TreeStand {
   /** Tries proposals together, under the best guess of the wood. */
   public Stood with(List<Proposal> proposals) {
     Windings windings = Windings.of(skeleton(), proposals);
-    TreeRods with =
-        windings.coils().isEmpty() ? rods : new TreeRods(timber, plan.clamp(), windings);
+    AidWork aids = AidWork.of(skeleton(), proposals);
+    boolean bare = windings.coils().isEmpty() && aids.isNone();
+    TreeRods with = bare ? rods : new TreeRods(timber.with(aids), plan.clamp(), windings);
     return new Stood(proposals, Attempt.of(plan, with, proposals, options));
   }
 
