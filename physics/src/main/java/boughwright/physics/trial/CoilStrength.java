@@ -16,9 +16,6 @@ final class CoilStrength {
   /** Sections looked at along a piece that bends. */
   private static final int SECTIONS = 6;
 
-  /** Sections with less than this part of the hardest pull do not decide [1]. */
-  private static final double COUNTS = 0.1;
-
   private final TreeRods rods;
   private final RodPose pose;
   private double hardest;
@@ -32,12 +29,12 @@ final class CoilStrength {
   /** The moment some coils stand over that of the wood under them, at the weakest place [1]. */
   double of(List<CoilPath> coils) {
     hardest = 0;
-    walk(coils, (pull, stands) -> hardest = Math.max(hardest, pull));
+    walk(coils, (bending, pull, stands) -> hardest = Math.max(hardest, bending));
     double[] weakest = {Double.POSITIVE_INFINITY};
     walk(
         coils,
-        (pull, stands) -> {
-          if (pull > COUNTS * hardest) {
+        (bending, pull, stands) -> {
+          if (bending > WireJudge.COUNTS * hardest) {
             weakest[0] = Math.min(weakest[0], stands / pull);
           }
         });
@@ -45,7 +42,7 @@ final class CoilStrength {
   }
 
   private interface Look {
-    void at(double pull, double stands);
+    void at(double bending, double pull, double stands);
   }
 
   private void walk(List<CoilPath> coils, Look look) {
@@ -55,7 +52,7 @@ final class CoilStrength {
         double s = loaded * (k + 0.5) / SECTIONS;
         double stands = stands(coils, span, s);
         if (stands > 0) {
-          look.at(pull(span, s), stands);
+          look.at(bending(span, s), pull(span, s), stands);
         }
       }
     }
@@ -77,6 +74,12 @@ final class CoilStrength {
       }
     }
     return sum;
+  }
+
+  private double bending(int span, double s) {
+    int segment = rods.run(span).piece().segment();
+    double radius = rods.timber().woodRadius(segment, rods.run(span).toSegment(s));
+    return radius * pose.addedCurvature(span, s);
   }
 
   private double pull(int span, double s) {

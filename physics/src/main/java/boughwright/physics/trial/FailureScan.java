@@ -103,7 +103,8 @@ final class FailureScan {
     double radius = timber.woodRadius(i, run.toSegment(s));
     double across = Math.hypot(section.force().x(), section.force().y());
     double cube = Math.PI * radius * radius * radius;
-    double stress = 4 * across * radius / (3 * cube) + 2 * Math.abs(section.moment().z()) / cube;
+    double torsion = rods.woodMoment(span, s, section).z();
+    double stress = 4 * across * radius / (3 * cube) + 2 * Math.abs(torsion) / cube;
     Vector3 axis = run.frame().turn(new Vector3(0, 0, 1));
     Vector3 flank = stretched.norm() > 0 ? axis.cross(stretched) : Vector3.ZERO;
     note(
@@ -137,7 +138,7 @@ final class FailureScan {
     double product = part * opposed - part * part * squared;
     double radius = timber.woodRadius(i, along);
     double elastic = timber.wood(i).moe() * Math.PI / 4 * Math.pow(radius, 4) * Math.sqrt(squared);
-    double carried = Math.min(1, section.bendingMoment() / elastic);
+    double carried = Math.min(1, rods.woodBending(span, s, section) / elastic);
     double wrap = timber.aids().pressure(i, along, radius) / timber.wood(i).moe();
     double limit = state.weakening(i) * state.prior().acrossOverMoe(2 * radius) + wrap;
     note(

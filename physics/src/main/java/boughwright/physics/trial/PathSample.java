@@ -17,7 +17,7 @@ import boughwright.modeller.geometry.Vector3;
  * @param compressionStrain strain of the most compressed fibre, without sign [1]
  * @param tensionSide from the axis toward the most stretched side, of length one; zero where the
  *     wood is not bent [1, tree frame]
- * @param moment bending moment [N m]
+ * @param moment bending moment of the wood, without what coils carry [N m]
  */
 public record PathSample(
     double along,

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param bendingStrain wood radius times added curvature [1]
  * @param tensionStrain strain of the most stretched fibre there [1]
  * @param compressionStrain strain of the most compressed fibre there, without sign [1]
- * @param moment bending moment there [N m]
+ * @param moment bending moment of the wood there, without what coils carry [N m]
  */
 public record Peak(
     String segment,

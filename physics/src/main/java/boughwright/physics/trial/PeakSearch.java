@@ -112,6 +112,6 @@ final class PeakSearch {
         best,
         fibres.tension(),
         fibres.compression(),
-        section.bendingMoment());
+        rods.woodBending(bestSpan, bestAt, section));
   }
 }

@@ -67,7 +67,8 @@ final class PoseReader {
         double s = piece.from() + (piece.to() - piece.from()) * k / steps;
         RodSection section = pose.section(span, rods.run(span).toSpan(s));
         samples.add(sample(i, s, span, section));
-        note(section, samples.get(samples.size() - 1), most);
+        double torsion = rods.woodMoment(span, rods.run(span).toSpan(s), section).z();
+        note(section, torsion, samples.get(samples.size() - 1), most);
       }
     }
     if (spans.isEmpty()) {
@@ -88,10 +89,10 @@ final class PoseReader {
         samples);
   }
 
-  private static void note(RodSection section, PathSample sample, double[] most) {
+  private static void note(RodSection section, double torsion, PathSample sample, double[] most) {
     most[0] = Math.max(most[0], sample.bendingStrain());
     most[1] = Math.max(most[1], sample.moment());
-    most[2] = Math.max(most[2], Math.abs(section.moment().z()));
+    most[2] = Math.max(most[2], Math.abs(torsion));
     double axial = section.force().z();
     most[3] = Math.abs(axial) > Math.abs(most[3]) ? axial : most[3];
   }
@@ -117,7 +118,7 @@ final class PoseReader {
         fibres.tension(),
         fibres.compression(),
         side,
-        section.bendingMoment());
+        rods.woodBending(span, rods.run(span).toSpan(s), section));
   }
 
   /** Toward the most stretched fibre, as long as the added curvature [1/m, section frame]. */

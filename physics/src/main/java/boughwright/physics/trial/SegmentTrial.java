@@ -15,8 +15,8 @@ import java.util.List;
  * @param startDirection direction of the axis at its start
  * @param endDirection direction of the axis at its end
  * @param bendingStrain largest bending strain along the segment [1]
- * @param moment largest bending moment [N m]
- * @param torsion largest torsional moment, without sign [N m]
+ * @param moment largest bending moment of the wood, without what coils carry [N m]
+ * @param torsion largest torsional moment of the wood, without sign [N m]
  * @param axial largest force along the axis, positive in tension [N]
  * @param samples places from start to end, at least the two ends, in order
  */

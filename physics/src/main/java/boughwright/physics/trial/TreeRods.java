@@ -9,10 +9,12 @@ import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.hold.CoilLine;
 import boughwright.physics.hold.CoiledLine;
+import boughwright.physics.hold.CoiledSection;
 import boughwright.physics.rod.RodPlace;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
 import boughwright.physics.rod.RodSpan;
+import boughwright.physics.rod.SectionResponse;
 import boughwright.physics.wood.FibreStrains;
 import boughwright.physics.wood.RememberedLine;
 import boughwright.physics.wood.WoodLine;
@@ -279,6 +281,26 @@ final class TreeRods {
   /** The section at a place of a span. */
   WoodSection section(int span, double s) {
     return sections.get(span).at(s);
+  }
+
+  /**
+   * The moment that the wood carries at a place of a pose: all of it, but where a coil carries its
+   * part [N m, section frame].
+   */
+  Vector3 woodMoment(int span, double s, RodSection section) {
+    if (!(section(span, s) instanceof CoiledSection coiled)) {
+      return section.moment();
+    }
+    SectionResponse wood = new SectionResponse();
+    Vector3 strain = section.strain();
+    coiled.wood().respond(strain.x(), strain.y(), strain.z(), wood);
+    return new Vector3(wood.m1, wood.m2, wood.m3);
+  }
+
+  /** The bending part of {@link #woodMoment} [N m]. */
+  double woodBending(int span, double s, RodSection section) {
+    Vector3 moment = woodMoment(span, s, section);
+    return Math.hypot(moment.x(), moment.y());
   }
 
   /** Strains of the outermost fibres at a place of a pose. */

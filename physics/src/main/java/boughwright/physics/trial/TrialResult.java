@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  * @param lines guy-lines in plan order; empty when the outcome does not hold
  * @param segments segments left after the cuts, in file order; empty when the outcome does not hold
  * @param peak the place bent hardest; empty when nothing is bent
- * @param held {@code tension}, {@code length}, {@code weight}, or several joined by a plus sign
+ * @param held {@code tension}, {@code length}, {@code weight}, {@code hand}, {@code coil}, or
+ *     several joined by a plus sign
  * @param error the solver's own estimate of its error
  * @param risk what it risks; empty where the wood has no limit or the risk was not asked for
  * @param verdict the answer in words; empty where there is no risk to judge

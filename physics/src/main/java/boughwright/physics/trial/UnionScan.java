@@ -52,7 +52,7 @@ final class UnionScan {
     double radius = timber.woodRadius(i, run.piece().from());
     double own =
         WoodState.momentAtTension(timber.wood(i), radius, state.prior().crackStrain(2 * radius));
-    double demand = part * section.bendingMoment() / own;
+    double demand = part * rods.woodBending(span, s, section) / own;
     double strength =
         opening < 0
             ? WoodPrior.CLOSED_INCLUDED_UNION

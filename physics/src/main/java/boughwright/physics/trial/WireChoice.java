@@ -18,7 +18,8 @@ import java.util.OptionalDouble;
  * @param segment the segment whose place is bent by hand
  * @param move how far it is bent [m]
  * @param alone part of the movement that the wood keeps at once with no wire [1]
- * @param thickest diameter over bark of the thickest wood along the coil that is bent [m]
+ * @param thickest diameter over bark of the thickest wood under the coil that is to be held bent
+ *     [m]
  * @param angle slant of the coils tried, to the axis [rad]
  * @param rows one for each metal and number of strands
  */

@@ -22,14 +22,13 @@ final class WireJudge {
   /** Sections looked at along a piece that bends. */
   private static final int SECTIONS = 6;
 
-  /** Sections with less than this part of the hardest pull do not decide [1]. */
-  private static final double COUNTS = 0.1;
+  /** Sections strained less than this part of the hardest bent are not what is to be held [1]. */
+  static final double COUNTS = 0.25;
 
   private final TreeRods rods;
   private final RodPose pose;
   private final HandBend hand;
   private final List<Place> places = new ArrayList<>();
-  private double thickest;
   private double thinnest = Double.POSITIVE_INFINITY;
   private double hardest;
 
@@ -38,12 +37,18 @@ final class WireJudge {
    *
    * @param coiled diameter over bark where the coil lies, else 0 [m]
    * @param wood the wood, before it was bent
+   * @param bending bending strain in the pose, radius times curvature [1]
    * @param moment its moment in the pose [N m]
    * @param strain its strain there
    * @param across what a strain moves along the hand's direction [m2]
    */
   private record Place(
-      double coiled, WoodSection wood, double moment, Vector3 strain, Vector3 across) {
+      double coiled,
+      double bending,
+      WoodSection wood,
+      double moment,
+      Vector3 strain,
+      Vector3 across) {
     double moves(double e1, double e2) {
       return e1 * across.x() + e2 * across.y();
     }
@@ -77,22 +82,32 @@ final class WireJudge {
       Vector3 lever = arm.cross(hand.direction().vector()).times(loaded / SECTIONS);
       Vector3 across = section.frame().inverse().turn(lever);
       double caliper = coiled ? 2 * rods.timber().barkRadius(segment, at) : 0;
-      double moment = section.bendingMoment();
-      places.add(new Place(caliper, rods.section(span, s), moment, section.strain(), across));
+      double bending = rods.timber().woodRadius(segment, at) * section.addedCurvature();
+      places.add(
+          new Place(
+              caliper,
+              bending,
+              rods.section(span, s),
+              section.bendingMoment(),
+              section.strain(),
+              across));
       if (coiled) {
-        thickest = Math.max(thickest, caliper);
         thinnest = Math.min(thinnest, caliper);
-        hardest = Math.max(hardest, moment);
+        hardest = Math.max(hardest, bending);
       }
     }
   }
 
-  /** Diameter over bark of the thickest wood that the coil covers and the hand bends [m]. */
-  double thickest() {
-    return thickest;
+  private boolean isToBeHeld(Place place) {
+    return place.coiled > 0 && place.bending > COUNTS * hardest;
   }
 
-  /** Likewise of the thinnest [m]; infinite where the coil covers nothing that is bent. */
+  /** Diameter over bark of the thickest wood under the coil that is to be held bent [m]. */
+  double thickest() {
+    return places.stream().filter(this::isToBeHeld).mapToDouble(Place::coiled).max().orElseThrow();
+  }
+
+  /** Diameter over bark of the thinnest wood under the coil; infinite where there is none [m]. */
   double thinnest() {
     return thinnest;
   }
@@ -117,13 +132,11 @@ final class WireJudge {
    * @param shape how it lies
    */
   double strength(WireMetal metal, CoilShape shape) {
-    double thick = new WireWound(metal, shape, thickest).holds();
-    double thin = new WireWound(metal, shape, thinnest).holds();
     double weakest = Double.POSITIVE_INFINITY;
     for (Place place : places) {
-      if (place.coiled > 0 && place.moment > COUNTS * hardest) {
-        double part = thickest > thinnest ? (place.coiled - thinnest) / (thickest - thinnest) : 0;
-        weakest = Math.min(weakest, (thin + part * (thick - thin)) / place.moment);
+      if (isToBeHeld(place)) {
+        double stands = new WireWound(metal, shape, place.coiled).holds();
+        weakest = Math.min(weakest, stands / place.moment);
       }
     }
     return weakest;

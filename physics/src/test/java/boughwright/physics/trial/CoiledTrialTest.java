@@ -124,6 +124,19 @@ class CoiledTrialTest {
     assertThat(result.segments().get(0).end().distance(new Point3(0.3, 0, 0))).isLessThan(1e-6);
   }
 
+  /**
+   * What cracks and shears is the wood, with the moment that goes with its own strain: E I times
+   * the curvature where it is elastic, however much the coil carries beside it.
+   */
+  @Test
+  void momentsOfATrial_areThoseOfTheWood() {
+    TrialResult result = Trial.run(request(Wired.ELASTIC, Material.STAINLESS, 3e-3, 0.01));
+    Peak peak = result.peak().orElseThrow();
+    double inertia = Math.PI / 4 * Math.pow(3e-3, 4);
+    double ofWood = 4e9 * inertia * peak.bendingStrain() / 3e-3;
+    assertThat(peak.moment()).isCloseTo(ofWood, within(1e-6 * ofWood));
+  }
+
   /** A trial of a plan is the forced pose, and draws have the coils too. */
   @Test
   void riskOfACoiledBend_isThatOfTheForcedPose() {
