@@ -17,6 +17,9 @@ final class Chooser {
   /** No more choices than a person compares. */
   private static final int MOST = 5;
 
+  /** No more than this many that are only another way (a choice). */
+  private static final int OTHERS = 2;
+
   /** Choices that come this near to the nearest count as as near [m]. */
   private static final double AS_NEAR = 3e-4;
 
@@ -30,10 +33,10 @@ final class Chooser {
   private static final double WORTH = 0.8;
 
   /** Anchors further apart than this are different [m] (a choice). */
-  private static final double OTHER_ANCHOR = 0.02;
+  private static final double OTHER_ANCHOR = 0.04;
 
   /** Places further apart along the limb than this are different [m] (a choice). */
-  private static final double OTHER_PLACE = 0.015;
+  private static final double OTHER_PLACE = 0.025;
 
   private final List<Candidate> all;
   private final Map<Candidate, Choice.Why> chosen = new LinkedHashMap<>();
@@ -78,6 +81,8 @@ final class Chooser {
     near.stream()
         .filter(this::isUnbeaten)
         .sorted(Comparator.comparingDouble(Candidate::miss))
+        .filter(this::isOther)
+        .limit(OTHERS)
         .forEach(one -> add(Optional.of(one), Choice.Why.ANOTHER_WAY));
   }
 

@@ -48,15 +48,18 @@ final class DoubleSearch {
         here.subtract(new ArrayRealVector(more.get().missing())).mapDivide(STEP * tie.shortening());
     WishFinder wishes = new WishFinder(probe, first.tried());
     List<Promise> promises = new ArrayList<>();
-    for (Spot spot : spots) {
-      Optional<Wish> response = wishes.response(spot.place());
-      for (AnchorPlace anchor : spot.anchors()) {
-        response.flatMap(wish -> promise(tie, here, slope, wish, anchor)).ifPresent(promises::add);
+    List<Optional<Wish>> responses =
+        spots.parallelStream().map(spot -> wishes.response(spot.place())).toList();
+    for (int n = 0; n < spots.size(); n++) {
+      for (AnchorPlace anchor : spots.get(n).anchors()) {
+        responses
+            .get(n)
+            .flatMap(wish -> promise(tie, here, slope, wish, anchor))
+            .ifPresent(promises::add);
       }
     }
     promises.sort(Comparator.comparingDouble(Promise::miss));
-    return promises.stream()
-        .limit(TRIED_PER_FIRST)
+    return promises.subList(0, Math.min(TRIED_PER_FIRST, promises.size())).parallelStream()
         .flatMap(promise -> search.candidate(promise.ties, TieFinder.LOOK).stream())
         .toList();
   }

@@ -2,10 +2,6 @@
 package boughwright.physics.reach;
 
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.geometry.Vector3;
-import boughwright.modeller.plan.Plan;
-import boughwright.modeller.plan.Proposal;
-import boughwright.modeller.plan.Spot;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.TreeStand;
 import java.util.ArrayList;
@@ -24,9 +20,6 @@ public final class Reach {
   /** Errors while searching: a tenth of a millimetre on a limb of 300 mm. */
   private static final RodOptions SEARCHING =
       new RodOptions(RodOptions.Route.FOLLOWED, 3e-4, 1e-2, 1e-2, 4, RodOptions.Doubt.QUICK);
-
-  /** Shortenings are told to this [m]: finer than a person draws a line in. */
-  private static final double TOLD_TO = 1e-4;
 
   /** Part of the risk allowed that is used while searching, for what loose solving hides [1]. */
   private static final double RESERVE = 0.97;
@@ -108,12 +101,14 @@ public final class Reach {
     List<DoubleSearch.Spot> spots = new ArrayList<>();
     List<Wish> wished = new ArrayList<>();
     List<SingleSearch.Promise> promises = new ArrayList<>();
-    for (TiePlace place : path.places()) {
+    List<TiePlace> places = path.places();
+    List<Optional<Wish>> all = places.parallelStream().map(wishes::at).toList();
+    for (int n = 0; n < places.size(); n++) {
+      TiePlace place = places.get(n);
       List<AnchorPlace> fitting =
           anchors.stream().filter(anchor -> singles.fits(place, anchor)).toList();
-      Optional<Wish> wish = wishes.at(place);
-      wish.ifPresent(wished::add);
-      wish.ifPresent(one -> promises.addAll(singles.promises(one, fitting)));
+      all.get(n).ifPresent(wished::add);
+      all.get(n).ifPresent(one -> promises.addAll(singles.promises(one, fitting)));
       spots.add(new DoubleSearch.Spot(place, fitting));
     }
     List<Candidate> found = new ArrayList<>(singles.candidates(promises));
@@ -128,15 +123,20 @@ public final class Reach {
   private static List<Candidate> closely(List<Candidate> found, SingleSearch search) {
     List<Candidate> sorted = new ArrayList<>(found);
     sorted.sort(Comparator.comparingDouble(Candidate::miss));
-    List<Candidate> looked = new ArrayList<>();
-    for (Candidate one : sorted) {
-      Optional<Candidate> again =
-          looked.size() < CLOSELY && !one.isEased()
-              ? search.candidate(one.ties(), TieFinder.CLOSELY)
-              : Optional.empty();
-      looked.add(again.filter(better -> better.miss() < one.miss()).orElse(one));
-    }
+    List<Candidate> near = sorted.subList(0, Math.min(CLOSELY, sorted.size()));
+    List<Candidate> looked =
+        new ArrayList<>(near.parallelStream().map(one -> again(one, search)).toList());
+    looked.addAll(sorted.subList(near.size(), sorted.size()));
     return looked;
+  }
+
+  private static Candidate again(Candidate one, SingleSearch search) {
+    return one.isEased()
+        ? one
+        : search
+            .candidate(one.ties(), TieFinder.CLOSELY)
+            .filter(better -> better.miss() < one.miss())
+            .orElse(one);
   }
 
   private List<Candidate> doubles(
@@ -175,56 +175,32 @@ public final class Reach {
   }
 
   private List<Choice> choices(List<Candidate> found, double startMiss) {
-    Map<Candidate, Choice.Why> chosen = Chooser.of(found, startMiss, path.length());
-    Probe exact = probe.with(stand.with(RodOptions.DEFAULT));
+    Teller teller = new Teller(request, probe);
     List<Choice> choices = new ArrayList<>();
-    chosen.forEach((one, why) -> told(exact, one, why).ifPresent(choices::add));
+    Chooser.of(found, startMiss, path.length())
+        .forEach((one, why) -> teller.told(one, why).ifPresent(choices::add));
     return choices;
   }
 
-  /** A choice as it is told: its shortenings rounded, solved with the usual accuracy. */
-  private Optional<Choice> told(Probe exact, Candidate one, Choice.Why why) {
-    List<Tie> ties =
-        one.ties().stream().map(tie -> tie.by(told(tie.shortening(), one.isEased()))).toList();
-    return exact.tie(ties).map(tried -> choice(exact, tried, one, why));
-  }
-
-  private static double told(double shortening, boolean down) {
-    double steps = shortening / TOLD_TO;
-    // the division leaves the number that is written with fewest digits
-    return (down ? Math.floor(steps) : Math.rint(steps)) / Math.rint(1 / TOLD_TO);
-  }
-
-  private Choice choice(Probe exact, Tried tried, Candidate one, Choice.Why why) {
-    Proposal proposal = exact.proposal(tried.ties());
-    List<Proposal> all = new ArrayList<>(request.kept());
-    all.add(proposal);
-    Plan plan = request.plan().withProposals(all);
-    return new Choice(
-        why,
-        lines(tried),
-        proposal,
-        plan,
-        tried.stood().result(),
-        tried.stood().risk(),
-        tried.stood().point(request.target().spot()),
-        tried.stood().direction(request.target().spot()),
-        tried.miss(),
-        one.isEased() ? one.nearest() : tried.miss());
-  }
-
-  private List<Choice.Line> lines(Tried tried) {
-    return tried.ties().stream()
-        .map(tie -> new Choice.Line(tie, SingleSearch.angle(tried, tie), padSide(tie)))
-        .toList();
-  }
-
-  private String padSide(Tie tie) {
-    Spot spot = tie.place().spot();
-    int i = stand.skeleton().indexOf(spot.segment());
-    Vector3 line = tie.anchor().at().minus(stand.skeleton().point(i, spot.along()));
-    Vector3 axis = stand.skeleton().direction(i).vector();
-    return stand.side(axis.times(line.dot(axis)).minus(line));
+  /**
+   * A choice with all its lines eased by the same part, until its guessed risk is within another:
+   * for a choice that risks more when its risk is drawn than was guessed.
+   *
+   * @param request what the choice was found for
+   * @param allowed the most that breaking may risk as guessed, between 0 and 1 [1]
+   * @return the choice itself where it is within; empty where even the slightest pull risks more
+   */
+  public static Optional<Choice> eased(ReachRequest request, Choice choice, double allowed) {
+    if (choice.risk().breaking() <= allowed) {
+      return Optional.of(choice);
+    }
+    TreeStand stand = new TreeStand(request.tree(), request.plan(), request.species(), SEARCHING);
+    Probe probe = new Probe(stand, request.target(), request.kept());
+    List<Tie> ties = choice.lines().stream().map(Choice.Line::tie).toList();
+    return probe
+        .tie(ties)
+        .flatMap(tried -> new TieFinder(probe).within(tried, allowed))
+        .flatMap(tried -> new Teller(request, probe).eased(tried.ties(), choice));
   }
 
   private Unreachable noLine(boolean noAnchors, Optional<Reached.MissingAnchor> missing) {

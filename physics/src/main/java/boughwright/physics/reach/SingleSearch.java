@@ -14,6 +14,9 @@ final class SingleSearch {
   /** At each place the anchors that promise most are tried in full, this many (a choice). */
   private static final int TRIED_PER_PLACE = 8;
 
+  /** Lines tried before it is looked again which of the others promise enough. */
+  private static final int AT_A_TIME = 8;
+
   /** Lines are tried that promise a miss up to so many times the least found (a choice) [1]. */
   private static final double FAR_OFF = 2;
 
@@ -86,19 +89,25 @@ final class SingleSearch {
     return promises.subList(0, Math.min(TRIED_PER_PLACE, promises.size()));
   }
 
-  /** What single lines do, those that promise most first, as long as they promise enough. */
+  /**
+   * What single lines do, those that promise most first, as long as they promise enough. Some are
+   * tried at a time; the answer does not depend on the number of processors.
+   */
   List<Candidate> candidates(List<Promise> promises) {
     List<Candidate> found = new ArrayList<>();
-    double least = startMiss;
     List<Promise> sorted =
         promises.stream().sorted(Comparator.comparingDouble(Promise::miss)).toList();
-    for (Promise promise : sorted) {
-      boolean hopeful = promise.miss() < FAR_OFF * least + FAR_OFF_BY * startMiss;
-      if (hopeful) {
-        Optional<Candidate> one = candidate(List.of(promise.tie), TieFinder.LOOK);
-        one.ifPresent(found::add);
-        least = Math.min(least, one.map(Candidate::miss).orElse(least));
-      }
+    for (int from = 0; from < sorted.size(); from += AT_A_TIME) {
+      double least =
+          Math.min(startMiss, found.stream().mapToDouble(Candidate::miss).min().orElse(startMiss));
+      double enough = FAR_OFF * least + FAR_OFF_BY * startMiss;
+      sorted.subList(from, Math.min(sorted.size(), from + AT_A_TIME)).stream()
+          .filter(promise -> promise.miss() < enough)
+          .toList()
+          .parallelStream()
+          .map(promise -> candidate(List.of(promise.tie), TieFinder.LOOK))
+          .toList()
+          .forEach(one -> one.ifPresent(found::add));
     }
     return found;
   }

@@ -25,6 +25,10 @@ final class QuickRisk {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private final WoodState state;
+  private final TreeRods rods;
+
+  /** Standard deviation of a caliper reading [m]. */
+  private final double readings;
 
   /** Of each limb: change of ln (limit over modulus), and of ln yield strain, from the median. */
   private final SummaryStatistics[] limit;
@@ -32,12 +36,15 @@ final class QuickRisk {
   private final SummaryStatistics[] yield;
 
   /** For all trials on the tree of a request, whatever its proposals. */
-  QuickRisk(TrialRequest request, Skeleton skeleton) {
+  QuickRisk(TrialRequest request, TreeRods rods) {
+    this.rods = rods;
+    Skeleton skeleton = rods.timber().skeleton();
     List<PullObservation> tests =
         PullObservations.agreed(
             request.tree(), request.species(), TrialWood.best(skeleton, request.species()));
     Beliefs beliefs = new Beliefs(request, skeleton, tests);
     state = new WoodState(skeleton, beliefs.limbs(), beliefs.prior());
+    readings = beliefs.readings().deviation();
     limit = new SummaryStatistics[beliefs.limbs().count()];
     yield = new SummaryStatistics[beliefs.limbs().count()];
     Arrays.setAll(limit, limb -> new SummaryStatistics());
@@ -90,9 +97,21 @@ final class QuickRisk {
     return new RiskGuess(1 - spared, kink);
   }
 
+  /**
+   * Spread of ln strain from calipers misread there: under one moment the strain goes with the
+   * third power of the diameter, and readings at both ends of a segment share in it.
+   */
+  private double misread(Nearest near) {
+    TreeRods.Run run = rods.run(near.span());
+    double diameter = 2 * rods.timber().woodRadius(run.piece().segment(), run.toSegment(near.s()));
+    return 3 * readings / Math.sqrt(2) / diameter;
+  }
+
   private double fails(FailureMode mode, int limb, Nearest near, FailureDoubts doubts) {
     SummaryStatistics shift = mode == FailureMode.KINK ? yield[limb] : limit[limb];
-    double spread = Math.hypot(doubts.of(mode, near).total(), shift.getStandardDeviation());
+    double spread =
+        Math.hypot(
+            Math.hypot(doubts.of(mode, near).total(), shift.getStandardDeviation()), misread(near));
     return NORMAL.cumulativeProbability((near.margin() - shift.getMean()) / spread);
   }
 }

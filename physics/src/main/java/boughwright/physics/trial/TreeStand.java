@@ -46,7 +46,7 @@ public final class TreeStand {
     Cutting cutting = new Cutting(skeleton, plan.cuts());
     timber = new Timber(cutting, TrialWood.best(skeleton, species));
     rods = new TreeRods(timber, plan.clamp());
-    risks = new QuickRisk(new TrialRequest(tree, plan, List.of(), species, options), skeleton);
+    risks = new QuickRisk(new TrialRequest(tree, plan, List.of(), species, options), rods);
   }
 
   private TreeStand(TreeStand other, RodOptions options) {
@@ -103,26 +103,31 @@ public final class TreeStand {
 
   /** Tries proposals together, under the best guess of the wood. */
   public Stood with(List<Proposal> proposals) {
+    return new Stood(proposals, Attempt.of(plan, wound(proposals), proposals, options));
+  }
+
+  /** The rods with the coils and aids of some proposals. */
+  private TreeRods wound(List<Proposal> proposals) {
     Windings windings = Windings.of(skeleton(), proposals);
     AidWork aids = AidWork.of(skeleton(), proposals);
     boolean bare = windings.coils().isEmpty() && aids.isNone();
-    TreeRods with = bare ? rods : new TreeRods(timber.with(aids), plan.clamp(), windings);
-    return new Stood(proposals, Attempt.of(plan, with, proposals, options));
+    return bare ? rods : new TreeRods(timber.with(aids), plan.clamp(), windings);
   }
 
   /** Tries proposals together with a force that keeps its size and direction [N]. */
   public Stood pulled(List<Proposal> proposals, Spot at, Vector3 force) {
-    Rigging rigging = Rigging.of(plan, rods, proposals);
+    Rigging rigging = Rigging.of(plan, wound(proposals), proposals);
     RodLoads loads = rigging.part(HeldTree.Grip.ALL);
-    RodPlace place = rods.place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
+    RodPlace place =
+        rigging.rods().place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
     List<RodLoads.DeadForce> forces = new ArrayList<>(loads.forces());
     forces.add(new RodLoads.DeadForce(place, force));
     RodSolution solution =
         RodSolver.solve(
-            rigging.model(rods),
+            rigging.model(rigging.rods()),
             new RodLoads(forces, loads.moments(), loads.weights(), loads.lines()),
             options);
-    return new Stood(proposals, new Attempt(rods, rigging.loads(), solution));
+    return new Stood(proposals, new Attempt(rigging.rods(), rigging.loads(), solution));
   }
 
   /** What came of some proposals; points are asked for one by one, which is cheap. */

@@ -74,7 +74,7 @@ final class ReachText {
   }
 
   private String allowed() {
-    return Odds.words(answer.mostRisk());
+    return Odds.words(answer.mostRisk()).replaceFirst("^about ", "");
   }
 
   private boolean isReached(Choice choice) {
@@ -85,16 +85,17 @@ final class ReachText {
 
   private void table() {
     page.heading("Choices");
-    TextTable table = new TextTable(1).row("choice", "off by", "breaking", "pull", "lines", "it");
+    TextTable table =
+        new TextTable(2).row("choice", "which", "off by", "breaking", "pull", "lines");
     for (int n = 0; n < answer.drawn().size(); n++) {
       ReachAnswer.Drawn drawn = answer.drawn().get(n);
       table.row(
           String.valueOf(n + 1),
+          ReachWords.why(drawn.choice().why()),
           ReachWords.missing(target, drawn.choice()),
           ReachWords.breaking(drawn),
           Shown.newtons(pull(drawn.trial())),
-          String.valueOf(drawn.choice().lines().size()),
-          ReachWords.why(drawn.choice().why()));
+          String.valueOf(drawn.choice().lines().size()));
     }
     page.table(table);
     page.inner("Pull: of the hardest pulling line.");

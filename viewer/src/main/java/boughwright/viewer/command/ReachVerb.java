@@ -54,6 +54,12 @@ final class ReachVerb extends Verb {
   /** Draws for each choice when nothing is said: choices are compared, and one is tried again. */
   private static final int DRAWS = 500;
 
+  /** How often a choice is eased whose drawn risk is more than allowed. */
+  private static final int EASINGS = 3;
+
+  /** Part of the risk allowed that easing aims at [1]. */
+  private static final double EASED_TO = 0.95;
+
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
@@ -160,8 +166,7 @@ final class ReachVerb extends Verb {
     }
     List<ReachAnswer.Drawn> drawn = new ArrayList<>();
     for (Choice choice : reached.choices()) {
-      String name = "choice " + (drawn.size() + 1);
-      drawn.add(new ReachAnswer.Drawn(choice, doing.run.of(trial(request, choice), name)));
+      drawn.add(drawn(request, choice, "choice " + (drawn.size() + 1), doing.run));
     }
     return new ReachAnswer(
         tree,
@@ -170,6 +175,27 @@ final class ReachVerb extends Verb {
         reached,
         drawn,
         kept(tree.document(), drawn.get(doing.choice - 1), doing));
+  }
+
+  /** A choice with its risk drawn, eased where that is more than was guessed and allowed. */
+  private static ReachAnswer.Drawn drawn(
+      ReachRequest request, Choice choice, String name, TrialRun run) {
+    ReachAnswer.Drawn drawn = new ReachAnswer.Drawn(choice, run.of(trial(request, choice), name));
+    for (int n = 0; n < EASINGS && risk(drawn) > request.wishes().mostRisk(); n++) {
+      Choice before = drawn.choice();
+      double part = EASED_TO * request.wishes().mostRisk() / risk(drawn);
+      Optional<Choice> eased = Reach.eased(request, before, part * before.risk().breaking());
+      if (eased.isEmpty()) {
+        return drawn;
+      }
+      drawn =
+          new ReachAnswer.Drawn(eased.get(), run.of(trial(request, eased.get()), name + ", eased"));
+    }
+    return drawn;
+  }
+
+  private static double risk(ReachAnswer.Drawn drawn) {
+    return drawn.trial().risk().map(risk -> risk.breaking().p()).orElse(0.0);
   }
 
   private String wanted() {
