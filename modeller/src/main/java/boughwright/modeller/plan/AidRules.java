@@ -51,7 +51,7 @@ final class AidRules {
       boolean hollow = aid.kind() == Aid.Kind.HOLLOW;
       String what = hollow ? "a hollow " + mm(depth) + " wide" : "a cut " + mm(depth) + " deep";
       findings.add(tooMuch("depth_mm", what, wood));
-    } else if (aid.kind() != Aid.Kind.HOLLOW && depth > DEEP * wood) {
+    } else if (aid.kind() == Aid.Kind.RELIEF_CUT && depth > DEEP * wood) {
       findings.add(
           Finding.warning(
               List.of(aid.segment()),

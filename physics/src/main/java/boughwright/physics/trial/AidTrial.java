@@ -67,9 +67,11 @@ final class AidTrial {
     List<AidEffect.Cut> cuts = new ArrayList<>();
     if (result.isPresent()) {
       int i = skeleton.indexOf(aid.segment());
-      for (double s : AidWork.cuts(skeleton, aid)) {
-        double radius = attempt.rods().timber().woodRadius(i, s);
-        cuts.add(new AidEffect.Cut(s / skeleton.length(i), closed(aid, i, s), full(aid, radius)));
+      for (AidWork.Stretch cut : AidWork.cuts(skeleton, aid)) {
+        double radius = attempt.rods().timber().woodRadius(i, cut.middle());
+        cuts.add(
+            new AidEffect.Cut(
+                cut.middle() / skeleton.length(i), closed(aid, i, cut), full(aid, radius)));
       }
     }
     return cuts;
@@ -92,12 +94,13 @@ final class AidTrial {
   }
 
   /** Turning round a cut, beyond that of the whole section, toward the cut's side [rad]. */
-  private double closed(Aid aid, int i, double cut) {
-    double far = aid.width().orElseThrow() / 2 + aid.depth().orElseThrow();
+  private double closed(Aid aid, int i, AidWork.Stretch cut) {
     double length = skeleton.length(i);
     List<PathSample> samples =
         result.orElseThrow().segment(aid.segment()).orElseThrow().samples().stream()
-            .filter(sample -> Math.abs(sample.along() * length - cut) <= far * (1 + 1e-6))
+            .filter(
+                sample ->
+                    Math.abs(sample.along() * length - cut.middle()) <= cut.half() * (1 + 1e-6))
             .toList();
     double turned = 0;
     for (int k = 0; k + 1 < samples.size(); k++) {

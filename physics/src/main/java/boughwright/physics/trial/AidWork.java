@@ -6,6 +6,7 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.hold.WrapPressure;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,32 +15,48 @@ final class AidWork {
   /** Nothing was done. */
   static final AidWork NONE = new AidWork(List.of());
 
-  /** A cut less deep is none: a micrometre [m]. */
-  private static final double LEAST = 1e-6;
-
   private final List<Placed> placed;
 
-  /** An aid and where it is along its segment [m]. */
-  private record Placed(Aid aid, int segment, double from, double to) {
-    boolean covers(int i, double s) {
-      return i == segment && s >= from && s <= to;
-    }
-
-    /** Places of the cuts of a relief cut: the middles of equal parts of the stretch [m]. */
-    List<Double> cuts() {
-      List<Double> cuts = new ArrayList<>();
-      for (int k = 0; k < aid.count(); k++) {
-        cuts.add(from + (to - from) * (k + 0.5) / aid.count());
+  /**
+   * An aid and where it is along its segment.
+   *
+   * @param from where it starts [m]
+   * @param to where it ends [m]
+   * @param cuts stretches round the cuts of a relief cut
+   */
+  private record Placed(Aid aid, int segment, double from, double to, List<Stretch> cuts) {
+    static Placed of(Skeleton skeleton, Aid aid) {
+      int i = skeleton.indexOf(aid.segment());
+      double length = skeleton.length(i);
+      List<Stretch> cuts = new ArrayList<>();
+      for (int k = 0; k < aid.count() && aid.kind() == Aid.Kind.RELIEF_CUT; k++) {
+        double along = aid.from() + (aid.to() - aid.from()) * (k + 0.5) / aid.count();
+        double bark = skeleton.segment(i).bark().orElse(skeleton.tree().bark().orElse(0));
+        double flank =
+            CutFlank.length(skeleton.caliper(i, along) / 2 - bark, aid.depth().orElseThrow());
+        cuts.add(new Stretch(along * length, aid.width().orElseThrow() / 2 + flank));
       }
-      return cuts;
+      return new Placed(aid, i, aid.from() * length, aid.to() * length, cuts);
     }
 
-    double depth() {
-      return aid.depth().orElse(0);
+    /** Whether a place is worked on. */
+    boolean covers(int i, double s) {
+      boolean within = i == segment && s >= from && s <= to;
+      return aid.kind() == Aid.Kind.RELIEF_CUT
+          ? i == segment && cuts.stream().anyMatch(cut -> cut.covers(s))
+          : within;
     }
+  }
 
-    double width() {
-      return aid.width().orElse(0);
+  /**
+   * Wood round a cut that carries nothing above its floor.
+   *
+   * @param middle where the cut is along its segment [m]
+   * @param half how far the stretch goes on each side [m]
+   */
+  record Stretch(double middle, double half) {
+    boolean covers(double s) {
+      return Math.abs(s - middle) < half;
     }
   }
 
@@ -60,9 +77,7 @@ final class AidWork {
     List<Placed> placed = new ArrayList<>();
     for (Proposal proposal : proposals) {
       for (Aid aid : proposal.aids()) {
-        int i = skeleton.indexOf(aid.segment());
-        double length = skeleton.length(i);
-        placed.add(new Placed(aid, i, aid.from() * length, aid.to() * length));
+        placed.add(Placed.of(skeleton, aid));
       }
     }
     return placed.isEmpty() ? NONE : new AidWork(List.copyOf(placed));
@@ -72,21 +87,22 @@ final class AidWork {
     return placed.isEmpty();
   }
 
-  /** True if sections of a segment are not what they were. */
-  boolean shapes(int i) {
-    return placed.stream().anyMatch(p -> p.segment() == i && p.aid().kind() != Aid.Kind.WRAP);
+  /**
+   * True if wood is gone at a place.
+   *
+   * @param inside a place within an unbroken stretch [m]
+   */
+  boolean shapes(int i, double inside) {
+    return placed.stream().anyMatch(p -> p.aid().kind() != Aid.Kind.WRAP && p.covers(i, inside));
   }
 
-  /** Places of a segment where its sections change at once, or begin to change [m]. */
+  /** Places of a segment where its sections change at once [m]. */
   List<Double> breaks(int i) {
     List<Double> breaks = new ArrayList<>();
     for (Placed p : placed) {
       if (p.segment() == i && p.aid().kind() == Aid.Kind.RELIEF_CUT) {
-        for (double cut : p.cuts()) {
-          double edge = p.width() / 2;
-          double far = edge + p.depth();
-          breaks.addAll(List.of(cut - far, cut - edge, cut, cut + edge, cut + far));
-        }
+        p.cuts().forEach(cut -> breaks.add(cut.middle() - cut.half()));
+        p.cuts().forEach(cut -> breaks.add(cut.middle() + cut.half()));
       } else if (p.segment() == i && p.aid().kind() != Aid.Kind.WRAP) {
         breaks.add(p.from());
         breaks.add(p.to());
@@ -103,44 +119,28 @@ final class AidWork {
   double hollow(int i, double inside) {
     return placed.stream()
         .filter(p -> p.aid().kind() == Aid.Kind.HOLLOW && p.covers(i, inside))
-        .mapToDouble(p -> p.depth() / 2)
+        .mapToDouble(p -> p.aid().depth().orElseThrow() / 2)
         .max()
         .orElse(0);
   }
 
   /**
-   * What is gone at a place, the deepest where two meet. Beside a relief cut the wood near the
-   * surface carries nothing either: stress spreads again at 45 degrees from the floor of the cut
-   * (assumption).
+   * What is gone from a side at a place, the deepest where two meet.
    *
-   * @param s the place [m]
-   * @param inside a place within the same unbroken stretch [m]
+   * @param inside a place within an unbroken stretch [m]
    */
-  Optional<Gone> gone(int i, double s, double inside) {
-    Gone deepest = null;
-    for (Placed p : placed) {
-      double depth = 0;
-      boolean across = p.aid().kind() == Aid.Kind.RELIEF_CUT;
-      if (across && p.segment() == i) {
-        depth = besideCut(p, s);
-      } else if (p.aid().kind() == Aid.Kind.SLOT && p.covers(i, inside)) {
-        depth = p.depth();
-      }
-      if (depth > (deepest == null ? LEAST : deepest.depth())) {
-        double width = across ? Double.POSITIVE_INFINITY : p.width();
-        deepest = new Gone(p.aid().round().orElse(0), width, depth);
-      }
-    }
-    return Optional.ofNullable(deepest);
-  }
-
-  private static double besideCut(Placed p, double s) {
-    double depth = 0;
-    for (double cut : p.cuts()) {
-      double beside = Math.max(0, Math.abs(s - cut) - p.width() / 2);
-      depth = Math.max(depth, p.depth() - beside);
-    }
-    return depth;
+  Optional<Gone> gone(int i, double inside) {
+    return placed.stream()
+        .filter(p -> p.aid().round().isPresent() && p.covers(i, inside))
+        .map(
+            p ->
+                new Gone(
+                    p.aid().round().getAsDouble(),
+                    p.aid().kind() == Aid.Kind.RELIEF_CUT
+                        ? Double.POSITIVE_INFINITY
+                        : p.aid().width().orElseThrow(),
+                    p.aid().depth().orElseThrow()))
+        .max(Comparator.comparingDouble(Gone::depth));
   }
 
   /** Pressure of a wrap on wood of some radius at a place; 0 where there is none [Pa]. */
@@ -150,10 +150,8 @@ final class AidWork {
     return wrapped ? WrapPressure.on(radius) : 0;
   }
 
-  /** Places of the cuts of a relief cut along its segment [m]. */
-  static List<Double> cuts(Skeleton skeleton, Aid aid) {
-    int i = skeleton.indexOf(aid.segment());
-    double length = skeleton.length(i);
-    return new Placed(aid, i, aid.from() * length, aid.to() * length).cuts();
+  /** The stretches round the cuts of a relief cut. */
+  static List<Stretch> cuts(Skeleton skeleton, Aid aid) {
+    return Placed.of(skeleton, aid).cuts();
   }
 }

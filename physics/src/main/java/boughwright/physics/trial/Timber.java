@@ -11,6 +11,7 @@ import boughwright.physics.rod.SectionLine;
 import boughwright.physics.wood.SectionShape;
 import boughwright.physics.wood.SegmentWood;
 import boughwright.physics.wood.WoodLine;
+import java.util.Optional;
 
 /**
  * The wood of every segment that the cuts leave: where it bends, how thick and how stiff it is.
@@ -114,7 +115,8 @@ final class Timber {
     SectionLine.RadiusTaper taper =
         new SectionLine.RadiusTaper(woodRadius(i, from), woodRadius(i, to), Math.abs(to - from));
     Features features = skeleton.segment(i).features();
-    if (features.isWhole() && !aids.shapes(i)) {
+    double inside = (from + to) / 2;
+    if (features.isWhole() && !aids.shapes(i, inside)) {
       return WoodLine.round(wood(i), taper);
     }
     SectionShape.Face dead =
@@ -125,23 +127,18 @@ final class Timber {
                     new SectionShape.Face(
                         angle(i, face.round(), frame), face.width(), face.depth()))
             .orElse(SectionShape.Face.NONE);
-    double inside = (from + to) / 2;
     double hollow = Math.max(features.hollow().orElse(0) / 2, aids.hollow(i, inside));
+    Optional<AidWork.Gone> gone =
+        aids.gone(i, inside)
+            .or(() -> features.slot().map(c -> new AidWork.Gone(c.round(), c.width(), c.depth())));
+    double middle = gone.map(side -> angle(i, side.round(), frame)).orElse(0.0);
     return WoodLine.shaped(
         wood(i),
         s -> {
           double radius = taper.at(s);
           double most = (1 - SectionShape.THINNEST) * radius;
-          double at = from + Math.signum(to - from) * s;
           SectionShape.Groove groove =
-              aids.gone(i, at, inside)
-                  .or(
-                      () ->
-                          features
-                              .slot()
-                              .map(c -> new AidWork.Gone(c.round(), c.width(), c.depth())))
-                  .map(gone -> groove(gone, radius, angle(i, gone.round(), frame)))
-                  .orElse(SectionShape.Groove.NONE);
+              gone.map(side -> groove(side, radius, middle)).orElse(SectionShape.Groove.NONE);
           return new SectionShape(radius, Math.min(hollow, most), dead, groove);
         });
   }
