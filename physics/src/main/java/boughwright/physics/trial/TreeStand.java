@@ -116,7 +116,8 @@ public final class TreeStand {
   public Stood pulled(List<Proposal> proposals, Spot at, Vector3 force) {
     Rigging rigging = Rigging.of(plan, wound(proposals), proposals);
     RodLoads loads = rigging.part(HeldTree.Grip.ALL);
-    RodPlace place = rigging.rods().place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
+    RodPlace place =
+        rigging.rods().place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
     List<RodLoads.DeadForce> forces = new ArrayList<>(loads.forces());
     forces.add(new RodLoads.DeadForce(place, force));
     RodSolution solution =
