@@ -47,6 +47,9 @@ final class AllChoices {
   /** Targets are such that the wood more likely holds than not. */
   private static final double EVEN = 0.5;
 
+  /** Targets are at least this far from where the place is [m]. */
+  private static final double LEAST_MOVE = 0.005;
+
   private static final double SHORTEST = 0.022;
   private static final double LONGEST = 0.95;
 
@@ -81,14 +84,14 @@ final class AllChoices {
 
   /** Where some sensible line brings a place: a target with a known answer. */
   Point3 someTarget(Spot spot, Random random) {
-    for (int n = 0; n < 3000; n++) {
+    for (int n = 0; n < 20_000; n++) {
       TiePlace place = places.get(random.nextInt(places.size()));
       AnchorPlace anchor = anchors.get(random.nextInt(anchors.size()));
-      double by = (0.005 + 0.2 * random.nextDouble()) * limbLength;
+      double by = 0.2 * Math.pow(random.nextDouble(), 2) * limbLength;
       if (fits(place, anchor) && by < 0.5 * rest(place, anchor)) {
         Optional<TreeStand.Stood> stood = sensible(place, anchor, by);
         if (stood.isPresent()
-            && stood.get().point(spot).distance(at(spot)) > 0.01
+            && stood.get().point(spot).distance(at(spot)) > LEAST_MOVE
             && stood.get().risk().breaking() < EVEN) {
           return stood.get().point(spot);
         }
