@@ -10,6 +10,7 @@ import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.TreeStand;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.Function;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
@@ -45,26 +47,35 @@ final class AllChoices {
   /** Targets are such that the wood more likely holds than not. */
   private static final double EVEN = 0.5;
 
+  /** Targets are at least this far from where the place is [m]. */
+  private static final double LEAST_MOVE = 0.005;
+
   private static final double SHORTEST = 0.022;
   private static final double LONGEST = 0.95;
 
-  /** Shortenings over the range: the miss is smooth, one valley or two. */
+  /** Shortenings over the range, closer where they are small: near the union little moves much. */
   private static final int STEPS = 20;
+
+  /** To find the valleys; what lies in them is looked at with the usual accuracy. */
+  private static final RodOptions LOOSE =
+      new RodOptions(RodOptions.Route.FOLLOWED, 1e-3, 0.03, 0.03, 3, RodOptions.Doubt.QUICK);
 
   /** Lines whose valley is looked at closely. */
   private static final int CLOSELY = 12;
 
   private final TreeStand stand;
+  private final TreeStand exact;
   private final Skeleton skeleton;
   private final List<TiePlace> places;
   private final List<AnchorPlace> anchors;
   private final double limbLength;
 
-  /** A line with what it brings. */
-  record Brought(TiePlace place, AnchorPlace anchor, double shortening, double miss) {}
+  /** A line at the lowest of its steps, and what that leaves missing. */
+  record Brought(TiePlace place, AnchorPlace anchor, int step, double miss) {}
 
   AllChoices(TreeStand stand, List<TiePlace> places, List<AnchorPlace> anchors, double limbLength) {
-    this.stand = stand;
+    this.stand = stand.with(LOOSE);
+    exact = stand.with(RodOptions.DEFAULT);
     skeleton = stand.skeleton();
     this.places = places;
     this.anchors = anchors;
@@ -73,14 +84,14 @@ final class AllChoices {
 
   /** Where some sensible line brings a place: a target with a known answer. */
   Point3 someTarget(Spot spot, Random random) {
-    for (int n = 0; n < 3000; n++) {
+    for (int n = 0; n < 20_000; n++) {
       TiePlace place = places.get(random.nextInt(places.size()));
       AnchorPlace anchor = anchors.get(random.nextInt(anchors.size()));
-      double by = (0.005 + 0.2 * random.nextDouble()) * limbLength;
+      double by = 0.2 * Math.pow(random.nextDouble(), 2) * limbLength;
       if (fits(place, anchor) && by < 0.5 * rest(place, anchor)) {
         Optional<TreeStand.Stood> stood = sensible(place, anchor, by);
         if (stood.isPresent()
-            && stood.get().point(spot).distance(at(spot)) > 0.01
+            && stood.get().point(spot).distance(at(spot)) > LEAST_MOVE
             && stood.get().risk().breaking() < EVEN) {
           return stood.get().point(spot);
         }
@@ -107,39 +118,40 @@ final class AllChoices {
         .orElseThrow();
   }
 
-  private double step(TiePlace place, AnchorPlace anchor) {
-    return Math.min(0.5 * rest(place, anchor), 0.5 * limbLength) / STEPS;
+  /** The n-th shortening that is tried. */
+  private double by(TiePlace place, AnchorPlace anchor, double n) {
+    double most = 0.5 * Math.min(rest(place, anchor), limbLength);
+    return most * n * n / (STEPS * STEPS);
   }
 
-  /** The lowest points among all steps, where the pose is sensible. */
+  /** The lowest points among all steps, before the limb gives way or comes far too far. */
   private List<Brought> valleys(TiePlace place, AnchorPlace anchor, Spot spot, Point3 target) {
     List<Brought> valleys = new ArrayList<>();
     double start = at(spot).distance(target);
     double before = start;
-    double here = before;
-    double step = step(place, anchor);
+    double here = start;
     for (int n = 1; n <= STEPS; n++) {
-      double next = miss(place, anchor, n * step, spot, target);
+      double next = miss(stand, place, anchor, by(place, anchor, n), spot, target);
       if (n > 1 && here <= before && here <= next) {
-        valleys.add(new Brought(place, anchor, (n - 1) * step, here));
+        valleys.add(new Brought(place, anchor, n - 1, here));
       }
       before = here;
       here = next;
-      boolean away = before > 1.3 * start && here > before && next > here;
+      boolean away = before > 1.3 * start && here > before;
       if (Double.isInfinite(next) || away) {
         return valleys;
       }
     }
     if (here < before) {
-      valleys.add(new Brought(place, anchor, STEPS * step, here));
+      valleys.add(new Brought(place, anchor, STEPS, here));
     }
     return valleys;
   }
 
   private double closely(Brought valley, Spot spot, Point3 target) {
-    double step = step(valley.place(), valley.anchor());
-    UnivariateFunction miss =
-        by -> Math.min(1, miss(valley.place(), valley.anchor(), by, spot, target));
+    TiePlace place = valley.place();
+    AnchorPlace anchor = valley.anchor();
+    UnivariateFunction miss = by -> Math.min(1, miss(exact, place, anchor, by, spot, target));
     double by =
         new BrentOptimizer(1e-4, 1e-6)
             .optimize(
@@ -147,21 +159,23 @@ final class AllChoices {
                 new UnivariateObjectiveFunction(miss),
                 GoalType.MINIMIZE,
                 new SearchInterval(
-                    Math.max(step / 10, valley.shortening() - step),
-                    valley.shortening() + step,
-                    valley.shortening()))
+                    by(place, anchor, valley.step() - 0.98),
+                    by(place, anchor, valley.step() + 1),
+                    by(place, anchor, valley.step())))
             .getPoint();
-    return sensible(valley.place(), valley.anchor(), by)
+    return sensible(place, anchor, by)
         .map(stood -> stood.point(spot).distance(target))
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private double miss(TiePlace place, AnchorPlace anchor, double by, Spot spot, Point3 target) {
-    TreeStand.Stood stood = tied(place, anchor, by);
+  private static double miss(
+      TreeStand stand, TiePlace place, AnchorPlace anchor, double by, Spot spot, Point3 target) {
+    TreeStand.Stood stood = tied(stand, place, anchor, by);
     return stood.holds() ? stood.point(spot).distance(target) : Double.POSITIVE_INFINITY;
   }
 
-  private TreeStand.Stood tied(TiePlace place, AnchorPlace anchor, double by) {
+  private static TreeStand.Stood tied(
+      TreeStand stand, TiePlace place, AnchorPlace anchor, double by) {
     GuyLine line =
         new GuyLine(
             "g",
@@ -203,7 +217,7 @@ final class AllChoices {
   }
 
   private Optional<TreeStand.Stood> sensible(TiePlace place, AnchorPlace anchor, double by) {
-    TreeStand.Stood stood = tied(place, anchor, by);
+    TreeStand.Stood stood = tied(exact, place, anchor, by);
     if (!stood.holds() || by < 6e-4 || stood.tension(0) < 0.06) {
       return Optional.empty();
     }
@@ -219,11 +233,7 @@ final class AllChoices {
 
   /** By points along the line against balls along all wood but that of its two ends. */
   private boolean isClear(
-      Point3 from,
-      Point3 to,
-      TiePlace place,
-      AnchorPlace anchor,
-      java.util.function.Function<Spot, Point3> pose) {
+      Point3 from, Point3 to, TiePlace place, AnchorPlace anchor, Function<Spot, Point3> pose) {
     for (int i = 0; i < skeleton.size(); i++) {
       String id = skeleton.segment(i).id();
       boolean end =
@@ -236,8 +246,7 @@ final class AllChoices {
     return true;
   }
 
-  private boolean isClear(
-      Point3 from, Point3 to, int i, java.util.function.Function<Spot, Point3> pose) {
+  private boolean isClear(Point3 from, Point3 to, int i, Function<Spot, Point3> pose) {
     for (int k = 0; k <= 12; k++) {
       double along = k / 12.0;
       Point3 centre = pose.apply(new Spot(skeleton.segment(i).id(), along));

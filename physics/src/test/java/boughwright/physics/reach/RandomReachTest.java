@@ -2,6 +2,7 @@
 package boughwright.physics.reach;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Plan;
@@ -27,8 +28,8 @@ import org.junit.jupiter.api.Test;
 class RandomReachTest {
   private static final int BRANCHES = 200;
 
-  /** The brute force takes a second for each; so many by default. */
-  private static final int BRUTE = 40;
+  /** The brute force takes a second or two for each; so many by default. */
+  private static final int BRUTE = 30;
 
   /** What was asked for: within a millimetre, or half a percent of the limb. */
   private static final double NEAR = 0.001;
@@ -102,10 +103,6 @@ class RandomReachTest {
     SegmentTrial bent = trial.segment(one.spot().segment()).orElseThrow();
     assertThat(bent.end().distance(choice.comesTo())).isLessThan(SAME_PLACE);
     assertThat(bent.end().distance(one.target())).isCloseTo(choice.miss(), within(SAME_PLACE));
-  }
-
-  private static org.assertj.core.data.Offset<Double> within(double offset) {
-    return org.assertj.core.data.Offset.offset(offset);
   }
 
   private static void report(List<double[]> figures, int brute) {
