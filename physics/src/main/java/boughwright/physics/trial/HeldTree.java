@@ -7,6 +7,7 @@ import boughwright.physics.rod.RodLoads;
 import boughwright.physics.rod.RodSolution;
 import boughwright.physics.rod.RodSolver;
 import boughwright.physics.rod.RodStart;
+import boughwright.physics.wood.Spell;
 
 /**
  * A tree in the course of being bent, held and let go: each step starts from the pose before, and
@@ -21,6 +22,7 @@ public final class HeldTree {
   private final RodLoads loads;
   private final RodSolution solution;
   private final Grip grip;
+  private final Aging aging;
 
   /**
    * How much of a plan acts.
@@ -46,18 +48,33 @@ public final class HeldTree {
     }
   }
 
-  private HeldTree(
-      TrialRequest request, Rigging rigging, TreeRods rods, Grip grip, RodSolution solution) {
-    this.request = request;
-    this.rigging = rigging;
+  private HeldTree(HeldTree before, TreeRods rods, Grip grip, RodSolution solution) {
+    request = before.request;
+    rigging = before.rigging;
+    aging = before.aging;
     this.rods = rods;
     this.grip = grip;
     this.solution = solution;
     loads = rigging.part(grip.lines());
   }
 
-  /** A tree that was never bent before, brought into a grip. */
+  private HeldTree(TrialRequest request, Rigging rigging, Grip grip, Aging aging) {
+    this.request = request;
+    this.rigging = rigging;
+    this.grip = grip;
+    this.aging = aging;
+    rods = rigging.rods();
+    loads = rigging.part(grip.lines());
+    solution = RodSolver.solve(rigging.model(rods), loads, request.options());
+  }
+
+  /** A tree that was never bent before, brought into a grip; its wood creeps as most does. */
   public static HeldTree of(TrialRequest request, Grip grip) {
+    return of(request, grip, Aging.MIDDLE);
+  }
+
+  /** A tree that was never bent before, brought into a grip. */
+  public static HeldTree of(TrialRequest request, Grip grip, Aging aging) {
     Skeleton skeleton = new Skeleton(request.tree());
     Timber timber =
         new Timber(
@@ -66,10 +83,7 @@ public final class HeldTree {
     Rigging rigging =
         Rigging.of(
             request.plan(), new TreeRods(timber, request.plan().clamp()), request.proposals());
-    TreeRods rods = rigging.rods();
-    RodSolution solution =
-        RodSolver.solve(rigging.model(rods), rigging.part(grip.lines()), request.options());
-    return new HeldTree(request, rigging, rods, grip, solution);
+    return new HeldTree(request, rigging, grip, aging);
   }
 
   /**
@@ -79,17 +93,60 @@ public final class HeldTree {
    * @param next what acts afterwards
    */
   public HeldTree then(double seconds, Grip next) {
+    return waited(seconds, 0).gripped(next);
+  }
+
+  /**
+   * The tree after it stayed in its grip for a time. Wood creeps and new wood is laid meanwhile;
+   * where the tree moves as it does, the time is walked through in steps ({@link Wait}).
+   *
+   * @param seconds how long [s]
+   * @param ring new wood laid on all round, one side, evenly over that time [m]
+   */
+  public HeldTree waited(double seconds, double ring) {
+    requireHolding();
+    return seconds == 0 && ring == 0 ? this : new Wait(this, seconds, ring).over();
+  }
+
+  /** The tree brought into another grip at once. */
+  public HeldTree gripped(Grip next) {
+    requireHolding();
+    return next.equals(grip) ? this : solved(rods.after(solution.pose(), Spell.NONE), next);
+  }
+
+  /** The tree with everything taken off, once all that creeps back has crept back. */
+  public HeldTree freed() {
+    requireHolding();
+    return solved(rods.after(solution.pose(), Spell.NONE).freed(), Grip.NOTHING);
+  }
+
+  private void requireHolding() {
     if (!holds()) {
       throw new IllegalStateException("nothing comes after a pose that does not hold");
     }
-    TreeRods remembering = rods.after(solution.pose(), seconds);
+  }
+
+  /** Rods that remember this pose, in a grip. */
+  HeldTree solved(TreeRods remembering, Grip next) {
     RodSolution found =
         RodSolver.solve(
             rigging.model(remembering),
             new RodStart(solution, loads),
             rigging.part(next.lines()),
             request.options());
-    return new HeldTree(request, rigging, remembering, next, found);
+    return new HeldTree(this, remembering, next, found);
+  }
+
+  TreeRods rods() {
+    return rods;
+  }
+
+  RodSolution solution() {
+    return solution;
+  }
+
+  Aging aging() {
+    return aging;
   }
 
   public boolean holds() {

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.wood;
+
+import java.util.List;
+
+/**
+ * Takes fibres through one spell at fixed strain. What a fibre remembers are the strains its modes
+ * have come to and what has set for good, stretched and crushed apart: {@link #stride} numbers.
+ *
+ * <p>At fixed strain each mode follows an exponential, exactly. What sets follows the elastic
+ * strain e toward {@code set * e} and never goes back; the two are taken in turns, half a step of
+ * the modes before and after each (Strang splitting), in steps that grow from a tenth of the
+ * setting time.
+ */
+final class CreepClock {
+  private static final double FIRST_STEP = 0.1;
+  private static final int GROWING_STEPS = 6;
+
+  private final int modes;
+  private final double[] weight;
+  private final double set;
+
+  /** What half a step leaves of the way each mode has to go, shape (steps)(modes). */
+  private final double[][] half;
+
+  /** What a step takes of the way that setting has to go, shape (steps). */
+  private final double[] taken;
+
+  CreepClock(Creep creep, double seconds) {
+    List<Relaxation.Mode> all = creep.recoverable().modes();
+    modes = all.size();
+    weight = all.stream().mapToDouble(Relaxation.Mode::weight).toArray();
+    set = creep.set();
+    double[] steps = steps(set > 0 ? creep.setTime() : Double.POSITIVE_INFINITY, seconds);
+    half = new double[steps.length][modes];
+    taken = new double[steps.length];
+    for (int j = 0; j < steps.length; j++) {
+      for (int k = 0; k < modes; k++) {
+        half[j][k] = Math.exp(-steps[j] / 2 / all.get(k).time());
+      }
+      taken[j] = -Math.expm1(-(1 + set) * steps[j] / creep.setTime());
+    }
+  }
+
+  private static double[] steps(double setTime, double seconds) {
+    double[] steps = new double[GROWING_STEPS + 1];
+    int count = 0;
+    double done = 0;
+    for (int j = 0; j < GROWING_STEPS && done < seconds; j++) {
+      double step = Math.min(seconds - done, FIRST_STEP * setTime * (1 << j));
+      steps[count++] = step;
+      done += step;
+    }
+    if (seconds - done > 1e-12 * seconds) {
+      steps[count++] = seconds - done;
+    }
+    return java.util.Arrays.copyOf(steps, count);
+  }
+
+  /** Numbers that one fibre remembers. */
+  int stride() {
+    return modes + 2;
+  }
+
+  /** The strain at which the fibre would carry nothing, beyond what it flowed [1]. */
+  double rest(double[] memory, int at) {
+    double rest = memory[at + modes] + memory[at + modes + 1];
+    for (int k = 0; k < modes; k++) {
+      rest += weight[k] * memory[at + k];
+    }
+    return rest;
+  }
+
+  /** What of it has set for good [1]. */
+  double forGood(double[] memory, int at) {
+    return memory[at + modes] + memory[at + modes + 1];
+  }
+
+  /**
+   * Takes one fibre through the spell.
+   *
+   * @param strain its strain beyond what it flowed [1]
+   * @param memory what fibres remember, written over
+   * @param at where this fibre's numbers start
+   */
+  void hold(double strain, double[] memory, int at) {
+    for (int j = 0; j < half.length; j++) {
+      fade(half[j], strain, memory, at);
+      if (set > 0) {
+        settle(taken[j], strain, memory, at);
+      }
+      fade(half[j], strain, memory, at);
+    }
+  }
+
+  private void fade(double[] left, double strain, double[] memory, int at) {
+    double aim = strain - forGood(memory, at);
+    for (int k = 0; k < modes; k++) {
+      memory[at + k] = aim + (memory[at + k] - aim) * left[k];
+    }
+  }
+
+  private void settle(double part, double strain, double[] memory, int at) {
+    double elastic = strain - rest(memory, at);
+    int side = elastic > 0 ? at + modes : at + modes + 1;
+    double aim = set / (1 + set) * (elastic + memory[side]);
+    if (Math.abs(aim) > Math.abs(memory[side])) {
+      memory[side] += part * (aim - memory[side]);
+    }
+  }
+}
