@@ -48,14 +48,15 @@ public final class HeldTree {
     }
   }
 
-  private HeldTree(HeldTree before, TreeRods rods, Grip grip, RodSolution solution) {
+  private HeldTree(
+      HeldTree before, TreeRods rods, Grip grip, RodLoads loads, RodSolution solution) {
     request = before.request;
     rigging = before.rigging;
     aging = before.aging;
     this.rods = rods;
     this.grip = grip;
     this.solution = solution;
-    loads = rigging.part(grip.lines());
+    this.loads = loads;
   }
 
   private HeldTree(TrialRequest request, Rigging rigging, Grip grip, Aging aging) {
@@ -117,7 +118,8 @@ public final class HeldTree {
   /** The tree with everything taken off, once all that creeps back has crept back. */
   public HeldTree freed() {
     requireHolding();
-    return solved(rods.after(solution.pose(), Spell.NONE).freed(), Grip.NOTHING);
+    TreeRods free = rods.after(solution.pose(), Spell.NONE).freed();
+    return solved(free, Grip.NOTHING, rigging.loose());
   }
 
   private void requireHolding() {
@@ -128,13 +130,14 @@ public final class HeldTree {
 
   /** Rods that remember this pose, in a grip. */
   HeldTree solved(TreeRods remembering, Grip next) {
+    return solved(remembering, next, rigging.part(next.lines()));
+  }
+
+  private HeldTree solved(TreeRods remembering, Grip next, RodLoads acting) {
     RodSolution found =
         RodSolver.solve(
-            rigging.model(remembering),
-            new RodStart(solution, loads),
-            rigging.part(next.lines()),
-            request.options());
-    return new HeldTree(this, remembering, next, found);
+            rigging.model(remembering), new RodStart(solution, loads), acting, request.options());
+    return new HeldTree(this, remembering, next, acting, found);
   }
 
   TreeRods rods() {

@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
 
 /** The proposals of a plan as loads on rods. */
 final class PlanLoads {
+  /** Times its length as measured, a line holds nothing back [1]. */
+  private static final double LOOSE = 10;
+
   private final TreeRods rods;
   private final Skeleton skeleton;
   private final List<GuyLine> lines = new ArrayList<>();
@@ -116,6 +119,20 @@ final class PlanLoads {
       scaledLines.add(new RodLine(line.at(), line.other(), scaled(line.hold(), i, part)));
     }
     return new RodLoads(scaledForces, List.of(), weights, scaledLines);
+  }
+
+  /** Lines that hang loose, weights taken down; the whole weight of the wood. */
+  RodLoads loose(List<SpanWeight> weights) {
+    List<RodLine> hanging = new ArrayList<>();
+    for (int i = 0; i < rodLines.size(); i++) {
+      RodLine line = rodLines.get(i);
+      RodLine.Hold none =
+          line.hold() instanceof RodLine.Constant
+              ? new RodLine.Constant(0)
+              : new RodLine.Length(LOOSE * restLengths.get(i), 0);
+      hanging.add(new RodLine(line.at(), line.other(), none));
+    }
+    return new RodLoads(List.of(), List.of(), weights, hanging);
   }
 
   private RodLine.Hold scaled(RodLine.Hold hold, int line, double part) {

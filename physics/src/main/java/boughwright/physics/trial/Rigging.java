@@ -40,4 +40,9 @@ record Rigging(TreeRods rods, PlanLoads loads, RodLoads settled, List<SpanWeight
   RodLoads part(double part) {
     return loads.with(weights, part);
   }
+
+  /** Everything taken off; the whole weight of the wood. */
+  RodLoads loose() {
+    return loads.loose(weights);
+  }
 }

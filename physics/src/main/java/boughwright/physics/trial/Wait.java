@@ -63,14 +63,14 @@ final class Wait {
     double done = 0;
     for (int k = 1; k <= steps && now.holds(); k++) {
       double until = first * Math.pow(seconds / first, (k - 1.0) / (steps - 1));
-      now = middleStep(now, until - done, ring * (until - done) / seconds);
+      now = evenStep(now, until - done, ring * (until - done) / seconds);
       done = until;
     }
     return now;
   }
 
-  /** A step whose fibres are held half-way between where it starts and where it ends. */
-  private static HeldTree middleStep(HeldTree from, double seconds, double ring) {
+  /** A step whose fibres go evenly from where it starts to where it ends. */
+  private static HeldTree evenStep(HeldTree from, double seconds, double ring) {
     HeldTree guess = step(from, seconds, ring);
     if (!guess.holds()) {
       return guess;

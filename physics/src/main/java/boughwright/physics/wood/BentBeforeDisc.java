@@ -41,6 +41,11 @@ final class BentBeforeDisc implements WoodSection {
   }
 
   @Override
+  public WoodSection going(double[] from, double[] to, Spell spell) {
+    return remembering.going(from, to, spell);
+  }
+
+  @Override
   public WoodSection freed() {
     return this;
   }

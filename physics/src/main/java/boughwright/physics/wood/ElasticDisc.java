@@ -46,6 +46,11 @@ final class ElasticDisc implements WoodSection {
   }
 
   @Override
+  public WoodSection going(double[] from, double[] to, Spell spell) {
+    return after((from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2, spell);
+  }
+
+  @Override
   public WoodSection freed() {
     return this;
   }

@@ -47,13 +47,14 @@ final class FibreMemory {
   }
 
   /**
-   * The same fibres after a spell at fixed strain.
+   * The same fibres after a spell.
    *
    * @param shortestNow as {@link #shortest}, now
-   * @param strain strain of each beyond what it flowed, shape (fibres + 1)
+   * @param strain strain of each beyond what it flowed, at first, shape (fibres + 1)
+   * @param end the same in the end
    * @param clock the spell
    */
-  FibreMemory after(double[] shortestNow, double[] strain, CreepClock clock) {
+  FibreMemory after(double[] shortestNow, double[] strain, double[] end, CreepClock clock) {
     int stride = clock.stride();
     double[] kept =
         crept.length == 0 ? new double[stride * strain.length] : Arrays.copyOf(crept, crept.length);
@@ -62,7 +63,7 @@ final class FibreMemory {
     }
     double[] now = new double[strain.length];
     for (int i = 0; i < strain.length; i++) {
-      clock.hold(strain[i] - laid[i], kept, stride * i);
+      clock.move(strain[i] - laid[i], end[i] - laid[i], kept, stride * i);
       now[i] = laid[i] + clock.rest(kept, stride * i);
     }
     return new FibreMemory(shortestNow, now, laid, kept, false);

@@ -82,22 +82,45 @@ final class FibreSection implements WoodSection {
 
   @Override
   public FibreSection after(double e1, double e2, double e3, Spell spell) {
-    double middle = middle(e1, e2);
+    double[] at = {e1, e2, e3};
+    return going(at, at, spell);
+  }
+
+  /** New wood is laid half-way. */
+  @Override
+  public FibreSection going(double[] from, double[] to, Spell spell) {
+    boolean creeps = spell.seconds() > 0 && !spell.creep().isNone() && !wood.isElastic();
+    FibreSection held;
     double[] shortest = memory.shortest.clone();
+    double[] start = strains(from, shortest);
+    if (creeps) {
+      CreepClock clock = new CreepClock(spell.creep(), spell.seconds());
+      double[] end = from == to ? start : strains(to, shortest);
+      held = new FibreSection(this, memory.after(shortest, start, end, clock), spell.creep());
+    } else {
+      held = new FibreSection(this, memory.shorter(shortest), creep);
+    }
+    return spell.ring() > 0
+        ? held.withRing((from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2, spell)
+        : held;
+  }
+
+  /**
+   * Strains of the fibres beyond what they flowed, and the twist, shape (fibres + 1).
+   *
+   * @param bent bending strains and twist
+   * @param shortest is lowered where a fibre is shorter than ever
+   */
+  private double[] strains(double[] bent, double[] shortest) {
+    double middle = middle(bent[0], bent[1]);
     double[] strain = new double[grid.count + 1];
     for (int i = 0; i < grid.count; i++) {
-      double total = middle + e1 * grid.p2[i] - e2 * grid.p1[i];
+      double total = middle + bent[0] * grid.p2[i] - bent[1] * grid.p1[i];
       shortest[i] = Math.min(shortest[i], total - memory.rest[i]);
       strain[i] = grid.flows[i] ? total + flow(-shortest[i]) : total;
     }
-    strain[grid.count] = e3;
-    boolean creeps = spell.seconds() > 0 && !spell.creep().isNone() && !wood.isElastic();
-    FibreMemory next =
-        creeps
-            ? memory.after(shortest, strain, new CreepClock(spell.creep(), spell.seconds()))
-            : memory.shorter(shortest);
-    FibreSection held = new FibreSection(this, next, creeps ? spell.creep() : creep);
-    return spell.ring() > 0 ? held.withRing(e1, e2, e3, spell) : held;
+    strain[grid.count] = bent[2];
+    return strain;
   }
 
   private FibreSection withRing(double e1, double e2, double e3, Spell spell) {

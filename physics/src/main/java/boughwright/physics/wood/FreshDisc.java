@@ -104,6 +104,11 @@ final class FreshDisc implements WoodSection {
   }
 
   @Override
+  public WoodSection going(double[] from, double[] to, Spell spell) {
+    return new FibreSection(wood, SectionShape.disc(radius)).going(from, to, spell);
+  }
+
+  @Override
   public WoodSection freed() {
     return this;
   }

@@ -61,10 +61,7 @@ public final class RememberedLine implements WoodLine {
     if (to.isEmpty()) {
       return after;
     }
-    double[] end = strain(after, to.get(), s);
-    WoodSection started = section.after(from[0], from[1], from[2], Spell.NONE);
-    return started.after(
-        (from[0] + end[0]) / 2, (from[1] + end[1]) / 2, (from[2] + end[2]) / 2, spell);
+    return section.going(from, strain(after, to.get(), s), spell);
   }
 
   private double[] strain(WoodSection section, RodPose bent, double s) {

@@ -25,6 +25,15 @@ public interface WoodSection extends SectionLaw {
    */
   WoodSection after(double e1, double e2, double e3, Spell spell);
 
+  /**
+   * This section after it was brought to a strain and went from there to another, evenly in time.
+   *
+   * @param from bending strains about axes 1 and 2 and twist at first, shape (3) [rad/m]
+   * @param to the same in the end
+   * @param spell how long that took, and what passed meanwhile
+   */
+  WoodSection going(double[] from, double[] to, Spell spell);
+
   /** This section after it was brought to a bending strain for a moment. */
   default WoodSection bentTo(double e1, double e2) {
     return after(e1, e2, 0, Spell.NONE);
