@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodLoads;
@@ -16,6 +17,9 @@ import boughwright.physics.wood.Spell;
  * <p>Within a step all fibres are taken to go one way.
  */
 public final class HeldTree {
+  /** Most steps in which coils are taken off. */
+  private static final int MOST_STEPS = 32;
+
   private final TrialRequest request;
   private final Rigging rigging;
   private final TreeRods rods;
@@ -30,21 +34,27 @@ public final class HeldTree {
    * @param lines part of its lines and weights: at 0 lines are as long as measured, or without
    *     tension, and weights are taken down; at 1 all of them act [1]
    * @param hands part of its pulls by hand, the same way [1]
+   * @param coils whether its coils are on; once off they stay off
    */
-  public record Grip(double lines, double hands) {
+  public record Grip(double lines, double hands, boolean coils) {
     /** Everything acts. */
     public static final Grip ALL = new Grip(1, 1);
 
     /** The hands are off. */
     public static final Grip HELD = new Grip(1, 0);
 
-    /** Nothing acts. */
-    public static final Grip NOTHING = new Grip(0, 0);
+    /** Nothing acts, and the coils are taken off. */
+    public static final Grip NOTHING = new Grip(0, 0, false);
 
     public Grip {
       if (!(lines >= 0 && hands >= 0) || Double.isInfinite(lines + hands)) {
         throw new IllegalArgumentException("parts are 0 or more, not " + lines + ", " + hands);
       }
+    }
+
+    /** A grip with the coils on. */
+    public Grip(double lines, double hands) {
+      this(lines, hands, true);
     }
   }
 
@@ -59,13 +69,13 @@ public final class HeldTree {
     this.loads = loads;
   }
 
-  private HeldTree(TrialRequest request, Rigging rigging, Grip grip, Aging aging) {
+  private HeldTree(TrialRequest request, Rigging rigging, TreeRods rods, Grip grip, Aging aging) {
     this.request = request;
     this.rigging = rigging;
+    this.rods = rods;
     this.grip = grip;
     this.aging = aging;
-    rods = rigging.rods();
-    loads = rigging.part(grip.lines());
+    loads = rigging.part(grip);
     solution = RodSolver.solve(rigging.model(rods), loads, request.options());
   }
 
@@ -77,14 +87,28 @@ public final class HeldTree {
   /** A tree that was never bent before, brought into a grip. */
   public static HeldTree of(TrialRequest request, Grip grip, Aging aging) {
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber =
-        new Timber(
-            new Cutting(skeleton, request.plan().cuts()),
-            TrialWood.best(skeleton, request.species()));
-    Rigging rigging =
-        Rigging.of(
-            request.plan(), new TreeRods(timber, request.plan().clamp()), request.proposals());
-    return new HeldTree(request, rigging, grip, aging);
+    return of(
+        request, grip, aging, new Windings.Made(TrialWood.best(skeleton, request.species()), 1));
+  }
+
+  /**
+   * The same tree of other wood and wire.
+   *
+   * @param wood what is taken for true of the wood
+   * @param wire part of the best guess of the coils' strength [1]
+   */
+  static HeldTree of(TrialRequest request, Grip grip, TrialWood wood, double wire) {
+    return of(request, grip, Aging.MIDDLE, new Windings.Made(wood, wire));
+  }
+
+  private static HeldTree of(TrialRequest request, Grip grip, Aging aging, Windings.Made made) {
+    Skeleton skeleton = new Skeleton(request.tree());
+    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), made.wood());
+    Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(made.wire());
+    TreeRods whole = new TreeRods(timber, request.plan().clamp(), windings);
+    Rigging rigging = Rigging.of(request.plan(), whole, request.proposals());
+    TreeRods rods = grip.coils() ? rigging.rods() : rigging.rods().thinned(0);
+    return new HeldTree(request, rigging, rods, grip, aging);
   }
 
   /**
@@ -112,12 +136,22 @@ public final class HeldTree {
   /** The tree brought into another grip at once. */
   public HeldTree gripped(Grip next) {
     requireHolding();
-    return next.equals(grip) ? this : solved(rods.after(solution.pose(), Spell.NONE), next);
+    if (next.equals(grip)) {
+      return this;
+    }
+    TreeRods remembering = rods.after(solution.pose(), Spell.NONE);
+    return grip.coils() && !next.coils() && rods.isCoiled()
+        ? unwired(remembering, next)
+        : solved(remembering, next);
   }
 
   /** The tree with everything taken off, once all that creeps back has crept back. */
   public HeldTree freed() {
     requireHolding();
+    if (grip.coils() && rods.isCoiled()) {
+      HeldTree unwired = gripped(Grip.NOTHING);
+      return unwired.holds() ? unwired.freed() : unwired;
+    }
     TreeRods free = rods.after(solution.pose(), Spell.NONE).freed();
     return solved(free, Grip.NOTHING, rigging.loose());
   }
@@ -130,7 +164,7 @@ public final class HeldTree {
 
   /** Rods that remember this pose, in a grip. */
   HeldTree solved(TreeRods remembering, Grip next) {
-    return solved(remembering, next, rigging.part(next.lines()));
+    return solved(remembering, next, rigging.part(next));
   }
 
   private HeldTree solved(TreeRods remembering, Grip next, RodLoads acting) {
@@ -140,12 +174,20 @@ public final class HeldTree {
     return new HeldTree(this, remembering, next, acting, found);
   }
 
-  TreeRods rods() {
-    return rods;
-  }
-
-  RodSolution solution() {
-    return solution;
+  /** Loads come off first, then the coils bit by bit, in smaller bits where that fails. */
+  private HeldTree unwired(TreeRods remembering, Grip next) {
+    HeldTree first = solved(remembering, next);
+    HeldTree last = first;
+    for (int steps = 1; steps <= MOST_STEPS && first.holds(); steps *= 4) {
+      last = first;
+      for (int k = steps - 1; k >= 0 && last.holds(); k--) {
+        last = last.solved(remembering.thinned((double) k / steps), next);
+      }
+      if (last.holds()) {
+        break;
+      }
+    }
+    return new HeldTree(last, remembering.thinned(0), next, last.loads, last.solution);
   }
 
   Aging aging() {
@@ -158,6 +200,28 @@ public final class HeldTree {
 
   public Grip grip() {
     return grip;
+  }
+
+  /** Where a place on the axis of a segment has come to [m, tree frame]. */
+  Point3 point(int segment, double s) {
+    return reader().placeOf(segment, s);
+  }
+
+  PoseReader reader() {
+    return new PoseReader(rods, solution.pose());
+  }
+
+  TreeRods rods() {
+    return rods;
+  }
+
+  RodSolution solution() {
+    return solution;
+  }
+
+  /** Force of a pull by hand, counted in plan order [N]. */
+  double handForce(int hand) {
+    return solution.lines().get(rigging.loads().lines().size() + hand).tension();
   }
 
   /** What the wood does in this pose, or why there is none. */

@@ -19,6 +19,7 @@ public final class TreeStand {
   private final Plan plan;
   private final Species species;
   private final RodOptions options;
+  private final Timber timber;
   private final TreeRods rods;
 
   /**
@@ -36,7 +37,8 @@ public final class TreeStand {
     this.options = options;
     Skeleton skeleton = new Skeleton(tree);
     Cutting cutting = new Cutting(skeleton, plan.cuts());
-    rods = new TreeRods(new Timber(cutting, TrialWood.best(skeleton, species)), plan.clamp());
+    timber = new Timber(cutting, TrialWood.best(skeleton, species));
+    rods = new TreeRods(timber, plan.clamp());
   }
 
   private Skeleton skeleton() {
@@ -45,7 +47,10 @@ public final class TreeStand {
 
   /** Tries proposals together, under the best guess of the wood. */
   public Stood with(List<Proposal> proposals) {
-    return new Stood(proposals, Attempt.of(plan, rods, proposals, options));
+    Windings windings = Windings.of(skeleton(), proposals);
+    TreeRods with =
+        windings.coils().isEmpty() ? rods : new TreeRods(timber, plan.clamp(), windings);
+    return new Stood(proposals, Attempt.of(plan, with, proposals, options));
   }
 
   /** What came of some proposals; points are asked for one by one, which is cheap. */
