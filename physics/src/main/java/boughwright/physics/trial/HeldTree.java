@@ -3,12 +3,15 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
+import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodLoads;
 import boughwright.physics.rod.RodSolution;
 import boughwright.physics.rod.RodSolver;
 import boughwright.physics.rod.RodStart;
 import boughwright.physics.wood.Spell;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A tree in the course of being bent, held and let go: each step starts from the pose before, and
@@ -205,6 +208,22 @@ public final class HeldTree {
   /** Where a place on the axis of a segment has come to [m, tree frame]. */
   Point3 point(int segment, double s) {
     return reader().placeOf(segment, s);
+  }
+
+  /** Where a place on the axis has come to [m, tree frame]. */
+  public Point3 point(Spot spot) {
+    Skeleton skeleton = rods.timber().skeleton();
+    int i = skeleton.indexOf(spot.segment());
+    return point(i, spot.along() * skeleton.length(i));
+  }
+
+  /** Pull of each line by its id; less to find than {@link #result} [N]. */
+  public Map<String, Double> tensions() {
+    Map<String, Double> found = new TreeMap<>();
+    for (int i = 0; i < rigging.loads().lines().size(); i++) {
+      found.put(rigging.loads().lines().get(i).id(), solution.lines().get(i).tension());
+    }
+    return found;
   }
 
   PoseReader reader() {

@@ -12,13 +12,13 @@ import boughwright.physics.rod.RodPose;
  */
 final class Wait {
   /** Movement in the wait that one step may leave out of account, of the whole bend [1]. */
-  private static final double SMALL = 0.005;
+  private static final double SMALL = 0.03;
 
   /** Change of the last pose at which cutting ends, of the whole bend [1]. */
-  private static final double AGREED = 0.005;
+  private static final double AGREED = 0.01;
 
-  private static final int FEWEST = 4;
-  private static final int MOST = 32;
+  private static final int FEWEST = 3;
+  private static final int MOST = 12;
 
   /** The first of many steps, as a part of the wait where that is shorter [s]. */
   private static final double FIRST = 300;

@@ -11,11 +11,11 @@ import java.util.List;
  *
  * <p>Each mode follows its exponential exactly. What sets follows the elastic strain e toward
  * {@code set * e} and never goes back; the two are taken in turns, half a step of the modes before
- * and after each (Strang splitting), in steps that grow from a tenth of the setting time.
+ * and after each (Strang splitting), in steps that grow from a quarter of the setting time.
  */
 final class CreepClock {
-  private static final double FIRST_STEP = 0.1;
-  private static final int GROWING_STEPS = 6;
+  private static final double FIRST_STEP = 0.25;
+  private static final int GROWING_STEPS = 4;
 
   private final int modes;
   private final double[] weight;

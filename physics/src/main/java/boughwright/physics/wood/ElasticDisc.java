@@ -40,9 +40,7 @@ final class ElasticDisc implements WoodSection {
   /** Straight-line wood neither flows nor creeps; only new wood round it changes it. */
   @Override
   public WoodSection after(double e1, double e2, double e3, Spell spell) {
-    return spell.ring() == 0
-        ? this
-        : new FibreSection(wood, SectionShape.disc(radius)).after(e1, e2, e3, spell);
+    return spell.ring() == 0 ? this : FibreSection.aging(wood, radius).after(e1, e2, e3, spell);
   }
 
   @Override

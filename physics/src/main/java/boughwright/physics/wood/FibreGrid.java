@@ -44,6 +44,35 @@ final class FibreGrid {
     }
   }
 
+  /** The whole disc of radius 1 by few fibres. */
+  private static final FibreGrid UNIT = ofRings(5, 16);
+
+  private static FibreGrid ofRings(int rings, int round) {
+    List<Fibre> fibres = new ArrayList<>();
+    GaussIntegrator areas = GAUSS.legendre(rings, 0, 0.5);
+    double step = 2 * Math.PI / round;
+    for (int k = 0; k < rings; k++) {
+      for (int j = 0; j < round; j++) {
+        double angle = (j + (double) k / rings) * step;
+        add(fibres, Math.sqrt(2 * areas.getPoint(k)), angle, areas.getWeight(k) * step, true);
+      }
+    }
+    return new FibreGrid(fibres);
+  }
+
+  /**
+   * A whole disc by fewer fibres, for sections that are carried through time: area and second
+   * moments are as exact, flow is met to half a per cent.
+   */
+  static FibreGrid disc(double radius) {
+    List<Fibre> fibres = new ArrayList<>();
+    for (int i = 0; i < UNIT.count; i++) {
+      double area = radius * radius * UNIT.area[i];
+      fibres.add(new Fibre(radius * UNIT.p1[i], radius * UNIT.p2[i], area, true));
+    }
+    return new FibreGrid(fibres);
+  }
+
   static FibreGrid of(SectionShape shape) {
     List<Fibre> fibres = new ArrayList<>();
     double inner = shape.hollow();

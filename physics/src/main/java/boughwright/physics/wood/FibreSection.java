@@ -37,9 +37,18 @@ final class FibreSection implements WoodSection {
   private record Grown(double radius, double torsion) {}
 
   FibreSection(SegmentWood wood, SectionShape shape) {
+    this(wood, shape, FibreGrid.of(shape));
+  }
+
+  /** A whole disc that is to be carried through time. */
+  static FibreSection aging(SegmentWood wood, double radius) {
+    return new FibreSection(wood, SectionShape.disc(radius), FibreGrid.disc(radius));
+  }
+
+  private FibreSection(SegmentWood wood, SectionShape shape, FibreGrid grid) {
     this.wood = wood;
     this.shape = shape;
-    grid = FibreGrid.of(shape);
+    this.grid = grid;
     rim = new Rim(shape);
     grown = new Grown(shape.radius(), wood.shearModulus() * TorsionConstant.of(shape, grid));
     area = grid.sum();
@@ -68,16 +77,27 @@ final class FibreSection implements WoodSection {
   private StraightSums straight() {
     double[] flowed = new double[grid.count];
     double[] work = new double[grid.count];
-    double[] least = new double[grid.count];
     for (int i = 0; i < grid.count; i++) {
       double turn = memory.shortest[i];
-      boolean bends = grid.flows[i] && !wood.isElastic() && !memory.freed;
       flowed[i] = grid.flows[i] ? flow(-turn) : 0;
       work[i] = grid.flows[i] ? -flow(-turn) * turn - flowWork(-turn) : 0;
-      least[i] =
-          bends ? Math.min(turn, -(1 - ROUNDED) * wood.yieldStrain()) : Double.NEGATIVE_INFINITY;
     }
-    return new StraightSums(grid, memory.rest, new StraightSums.Flowed(flowed, work, least));
+    return new StraightSums(grid, memory.rest, flowed, work);
+  }
+
+  /** Whether no fibre flows on at a strain. */
+  private boolean isStraight(double middle, double e1, double e2) {
+    if (wood.isElastic() || memory.freed) {
+      return true;
+    }
+    double first = -(1 - ROUNDED) * wood.yieldStrain();
+    for (int i = 0; i < grid.count; i++) {
+      double strain = middle + e1 * grid.p2[i] - e2 * grid.p1[i] - memory.rest[i];
+      if (strain < first && strain < memory.shortest[i] && grid.flows[i]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
@@ -206,7 +226,7 @@ final class FibreSection implements WoodSection {
    */
   double middle(double e1, double e2) {
     double middle = straight.middle(e1, e2);
-    if (straight.holds(middle, e1, e2)) {
+    if (isStraight(middle, e1, e2)) {
       return middle;
     }
     middle = Math.max(0, middle);
@@ -232,7 +252,7 @@ final class FibreSection implements WoodSection {
   public void respond(double e1, double e2, double e3, SectionResponse out) {
     double middle = straight.middle(e1, e2);
     respondTorsion(e3, out);
-    if (straight.holds(middle, e1, e2)) {
+    if (isStraight(middle, e1, e2)) {
       straight.respond(wood.moe(), e1, e2, out);
       out.energy += grown.torsion() * (e3 / 2 - memory.rest[grid.count]) * e3;
       return;

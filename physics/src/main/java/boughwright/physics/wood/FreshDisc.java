@@ -93,7 +93,7 @@ final class FreshDisc implements WoodSection {
   public WoodSection after(double e1, double e2, double e3, Spell spell) {
     boolean strained = e1 != 0 || e2 != 0 || e3 != 0;
     if (spell.ring() > 0 || strained && !spell.isNothing()) {
-      return new FibreSection(wood, SectionShape.disc(radius)).after(e1, e2, e3, spell);
+      return FibreSection.aging(wood, radius).after(e1, e2, e3, spell);
     }
     if (e1 * e1 + e2 * e2 <= yield * yield) {
       return this;
@@ -105,7 +105,7 @@ final class FreshDisc implements WoodSection {
 
   @Override
   public WoodSection going(double[] from, double[] to, Spell spell) {
-    return new FibreSection(wood, SectionShape.disc(radius)).going(from, to, spell);
+    return FibreSection.aging(wood, radius).going(from, to, spell);
   }
 
   @Override

@@ -54,8 +54,12 @@ public final class RememberedLine implements WoodLine {
     return known.computeIfAbsent(s, this::remember);
   }
 
+  /** What lies two poses back is kept no longer; it would be found again if asked for. */
   private WoodSection remember(double s) {
     WoodSection section = before.at(s);
+    if (before instanceof RememberedLine last && last.before instanceof RememberedLine older) {
+      older.known.remove(s);
+    }
     double[] from = strain(section, pose, s);
     WoodSection after = section.after(from[0], from[1], from[2], spell);
     if (to.isEmpty()) {

@@ -8,11 +8,6 @@ import boughwright.physics.rod.SectionResponse;
  * each of them rests, summed once. Nearly all of the time spent on wood that was held is here.
  */
 final class StraightSums {
-  private final FibreGrid grid;
-
-  /** Total strain below which a fibre flows on [1]. */
-  private final double[] limit;
-
   private final double area;
   private final double s1;
   private final double s2;
@@ -28,24 +23,20 @@ final class StraightSums {
   private final double work;
 
   /**
-   * What the fibres flowed, shapes (fibres).
+   * Sums the fibres up.
    *
-   * @param strain shortening for good [1]
-   * @param work work spent on it, over E [1]
-   * @param least strain beyond rest below which it goes on [1]
+   * @param grid where they are
+   * @param rest strain without stress but for flow, shape (fibres) or more [1]
+   * @param flowed what each has been shortened for good, shape (fibres) [1]
+   * @param spent work spent on that, over E, shape (fibres) [1]
    */
-  record Flowed(double[] strain, double[] work, double[] least) {}
-
-  StraightSums(FibreGrid grid, double[] rest, Flowed flowed) {
-    this.grid = grid;
-    limit = new double[grid.count];
+  StraightSums(FibreGrid grid, double[] rest, double[] flowed, double[] spent) {
     double[] sums = new double[10];
     for (int i = 0; i < grid.count; i++) {
-      limit[i] = rest[i] + flowed.least()[i];
       double a = grid.area[i];
       double g1 = grid.p2[i];
       double g2 = -grid.p1[i];
-      double stress = flowed.strain()[i] - rest[i];
+      double stress = flowed[i] - rest[i];
       sums[0] += a;
       sums[1] += a * g1;
       sums[2] += a * g2;
@@ -55,7 +46,7 @@ final class StraightSums {
       sums[6] += a * stress;
       sums[7] += a * stress * g1;
       sums[8] += a * stress * g2;
-      sums[9] += a * (rest[i] * rest[i] / 2 - flowed.strain()[i] * rest[i] + flowed.work()[i]);
+      sums[9] += a * (rest[i] * rest[i] / 2 - flowed[i] * rest[i] + spent[i]);
     }
     area = sums[0];
     s1 = sums[1];
@@ -72,16 +63,6 @@ final class StraightSums {
   /** The strain of the axis at which there is no net axial force [1]. */
   double middle(double e1, double e2) {
     return -(e1 * s1 + e2 * s2 + n0) / area;
-  }
-
-  /** Whether no fibre flows at a strain. */
-  boolean holds(double middle, double e1, double e2) {
-    for (int i = 0; i < grid.count; i++) {
-      if (middle + e1 * grid.p2[i] - e2 * grid.p1[i] < limit[i]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Bending moments, tangent and work at a strain at which no fibre flows. */
