@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.species.SpeciesTable;
+import boughwright.modeller.tree.Hemisphere;
+import boughwright.physics.stage.Course;
+import boughwright.physics.stage.CourseOptions;
+import boughwright.physics.stage.Courses;
+import boughwright.physics.trial.Trial;
+import boughwright.physics.trial.TrialRequest;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CourseTextTest {
+  private static final Optional<LocalDate> DAY = Optional.of(LocalDate.of(2026, 6, 20));
+  private static final String TREE =
+      "{\"format\": \"boughwright-tree\", \"version\": 1, \"name\": \"Course (invented)\","
+          + " \"species\": \"carpinus-betulus\", \"bark_mm\": 0, \"unions\": \"axis\","
+          + " \"segments\": [{\"id\": \"t\","
+          + " \"parent\": null, \"kind\": \"trunk\", \"start_mm\": [0,0,0], \"end_mm\": [250,0,0],"
+          + " \"caliper_start_mm\": 10, \"caliper_end_mm\": 8}], \"plans\": [{\"id\": \"a\","
+          + " \"proposals\": [{\"id\": \"p\", \"guy_lines\": [{\"id\": \"g\", \"segment\": \"t\","
+          + " \"along\": 1, \"anchor_mm\": [150, 0, -150], \"shorten_mm\": 25}]}]}]}";
+
+  @TempDir static Path folder;
+
+  private static Course course;
+
+  @BeforeAll
+  static void plan() throws InputException {
+    Document document =
+        TreeFiles.read(TreeFixture.write(folder, "course.tree.json", TREE)).document();
+    TrialRequest request =
+        TrialRequest.of(
+            document.tree(),
+            document.plans().get(0),
+            SpeciesTable.bundled().woodFor("carpinus-betulus"));
+    course =
+        Courses.of(
+            request,
+            Trial.run(request),
+            CourseOptions.USUAL.from(DAY.orElseThrow(), Optional.of(Hemisphere.NORTH)));
+  }
+
+  private static String text(Optional<LocalDate> start) {
+    TextPage page = new TextPage();
+    CourseText.write(page, course, start);
+    return page.toString();
+  }
+
+  @Test
+  void text_saysWhenWhatHowFarAndWhatIsLeft() {
+    String text = text(DAY);
+    assertThat(text)
+        .contains("In stages", "N before", "N after", "What to do", "When it is taken off")
+        .containsPattern("2026-06-20 +bend to [0-9]+ % +[0-9.]+ mm +- +[0-9.]+ +-")
+        .containsPattern("2026-06-27 +draw in to [0-9]+ % +[0-9.]+ mm +[0-9.]+ +[0-9.]+ +-")
+        .containsPattern("4 weeks +[0-9]+ % +[0-9]+ % +[0-9]+ %")
+        .containsPattern("104 weeks +[0-9]+ % +[0-9]+ % +[0-9]+ %")
+        .contains("stays by itself", "begins to bite", "Stop, whatever the numbers say");
+    assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(81));
+  }
+
+  @Test
+  void withoutADay_daysAreCounted() {
+    assertThat(text(Optional.empty())).contains("at first", "day 7").doesNotContain("2026");
+  }
+
+  @Test
+  void json_holdsTheSame_andNoTimeThatNeverComes() {
+    JsonNode node = CourseJson.of(course, DAY);
+    assertThat(node.get("start").textValue()).isEqualTo("2026-06-20");
+    JsonNode first = node.get("steps").get(0);
+    assertThat(first.get("act").textValue()).isEqualTo("bend");
+    assertThat(first.get("day").doubleValue()).isZero();
+    assertThat(first.has("tensions_before_N")).isFalse();
+    assertThat(first.get("guy_lines").get(0).get("tension_N").doubleValue()).isPositive();
+    JsonNode second = node.get("steps").get(1);
+    assertThat(second.get("tensions_before_N").get("g").get("middle").doubleValue())
+        .isLessThan(first.get("guy_lines").get(0).get("tension_N").doubleValue());
+    JsonNode last = node.get("over_time").get(node.get("over_time").size() - 1);
+    assertThat(last.get("days_after_last").doubleValue()).isEqualTo(728);
+    assertThat(last.get("springback").get("low").doubleValue())
+        .isLessThanOrEqualTo(last.get("springback").get("high").doubleValue());
+    assertThat(node.get("notes")).isNotEmpty();
+    assertThat(node.get("stays_after_days").has("latest"))
+        .isEqualTo(course.stays().latest().isPresent());
+    assertThat(node.toString()).doesNotContain("null", "Infinity", "NaN");
+  }
+}
