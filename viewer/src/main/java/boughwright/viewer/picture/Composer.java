@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.physics.stage.Course;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.scene.Mark;
@@ -15,12 +16,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
 final class Composer {
   private static final double MARGIN = 60;
   private static final double FRAME = 24;
-  private static final double FOOTER = 130;
+
+  /** From the foot of the views to the middle of the footer's first row. */
+  private static final double FOOTER_GAP = 26;
+
+  private static final double LONGEST_BAR = 230;
 
   /** Where the verdict has told the trouble already. */
   private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
@@ -29,12 +35,24 @@ final class Composer {
   private final Scene scene;
   private final Heading heading;
   private final List<String> footnote;
+  private final Optional<Course> course;
+  private final Key key;
 
   Composer(Page page, Scene scene, Heading heading, List<String> footnote) {
+    this(page, scene, heading, footnote, Optional.empty());
+  }
+
+  /**
+   * @param course what goes on over time, drawn under the views of a pose that holds
+   */
+  Composer(
+      Page page, Scene scene, Heading heading, List<String> footnote, Optional<Course> course) {
     this.page = page;
     this.scene = scene;
     this.heading = heading;
     this.footnote = footnote;
+    this.course = course.filter(c -> scene.trouble().isEmpty());
+    key = new Key(page, scene);
   }
 
   /** Draws everything; the renderer belongs to this thread. */
@@ -43,9 +61,10 @@ final class Composer {
     double width = page.image().getWidth() - 2 * margin;
     drawFrame();
     double top = drawHeading(margin, width);
-    double bottom = page.image().getHeight() - page.u(FOOTER) - margin * 0.5;
+    double bottom = footerTop(width) - page.u(FOOTER_GAP) - margin * 0.5;
     Rect whole = new Rect(margin, top, width, bottom - top);
-    Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
+    Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
+    Rect area = course.map(c -> new CoursePanel(page, c).draw(beside)).orElse(beside);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     int missing = 0;
     Map<Mark, Boolean> told = new HashMap<>();
@@ -110,6 +129,9 @@ final class Composer {
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
+    scene
+        .stages()
+        .ifPresent(stages -> stages.stays().forEach(limb -> OutlinePen.draw(page, frame, limb)));
     int missing = new MarkPainter(page, scene, frame).paint(raster, told);
     drawCaption(frame);
     return missing;
@@ -127,11 +149,23 @@ final class Composer {
     }
   }
 
+  /** Where the key's rows go, beside the widest scale bar and the colours of strain. */
+  private Key.Room keyRoom(double left, double width) {
+    double strain = scene.scale().isPresent() ? page.u(Legend.ROOM) : 0;
+    return new Key.Room(left + page.u(LONGEST_BAR + 56), left + width - strain);
+  }
+
+  /** Where the middle of the footer's first row is [pixels]. */
+  private double footerTop(double width) {
+    int rows = key.rowCount(keyRoom(page.u(MARGIN), width));
+    return page.image().getHeight() - page.u(104) - page.u(Key.ROW) * (rows - 1);
+  }
+
   private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {
-    double y = page.image().getHeight() - page.u(104);
+    double y = footerTop(width);
     page.rule(new Line2D.Double(left, y - page.u(46), left + width, y - page.u(46)), 1, Ink.FRAME);
-    double end = ScaleBar.fitting(pixelsPerMetre, page.u(260)).draw(page, left, y);
-    new Key(page).draw(scene, end + page.u(56), y);
+    ScaleBar.fitting(pixelsPerMetre, page.u(LONGEST_BAR)).draw(page, left, y);
+    key.draw(keyRoom(left, width), y);
     scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
     List<String> notes = new ArrayList<>(footnote);
     if (missing > 0) {

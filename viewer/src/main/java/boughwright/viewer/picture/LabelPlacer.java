@@ -17,12 +17,21 @@ final class LabelPlacer {
   private static final double LEADER_WOOD_COST = 110;
   private static final double CROSSING_COST = 1200;
   private static final double TOUCH_COST = 70;
+  private static final double LINE_CLEARANCE = 4;
+
+  /** What is longer than this of the line to a label costs twice. */
+  private static final double LONG = 110;
+
+  /** A quiet label that would cost more is left out. */
+  private static final double MOST_FOR_QUIET = 230;
+
   private static final double OTHER_PLACE_COST = 6;
 
   private final Rect view;
   private final Occupancy occupancy;
   private final double unit;
   private final List<Rect> taken = new ArrayList<>();
+  private final List<Rect> barred = new ArrayList<>();
   private final List<Line2D> avoided = new ArrayList<>();
   private final List<PlacedLabel> placed = new ArrayList<>();
 
@@ -46,6 +55,11 @@ final class LabelPlacer {
     taken.add(rect);
   }
 
+  /** Keeps a rectangle free of words; lines to them may cross it. */
+  void keepFreeOfWords(Rect rect) {
+    barred.add(rect);
+  }
+
   /** Keeps labels off a line as far as can be. */
   void avoid(Line2D line) {
     avoided.add(line);
@@ -53,9 +67,10 @@ final class LabelPlacer {
 
   /** Places a label, with fewer words if need be; empty when there is no room at all. */
   Optional<PlacedLabel> place(Label label, Measure measure) {
-    Optional<PlacedLabel> best = cheapest(label, measure);
+    double most = label.quiet() ? MOST_FOR_QUIET : Double.POSITIVE_INFINITY;
+    Optional<PlacedLabel> best = cheapest(label, measure, most);
     if (best.isEmpty() && label.words().size() > 1) {
-      best = cheapest(label.firstLineOnly(), measure);
+      best = cheapest(label.firstLineOnly(), measure, most);
     }
     best.ifPresent(
         found -> {
@@ -65,10 +80,10 @@ final class LabelPlacer {
     return best;
   }
 
-  private Optional<PlacedLabel> cheapest(Label label, Measure measure) {
+  private Optional<PlacedLabel> cheapest(Label label, Measure measure, double most) {
     double[] size = measure.size(label);
     PlacedLabel best = null;
-    double least = Double.POSITIVE_INFINITY;
+    double least = most;
     for (int p = 0; p < label.places().size(); p++) {
       double x = label.places().get(p)[0];
       double y = label.places().get(p)[1];
@@ -111,12 +126,17 @@ final class LabelPlacer {
 
   private double cost(PlacedLabel candidate, double least) {
     Rect box = candidate.box();
-    if (!view.contains(box) || taken.stream().anyMatch(box::overlaps)) {
+    if (!view.contains(box)
+        || taken.stream().anyMatch(box::overlaps)
+        || barred.stream().anyMatch(box::overlaps)) {
       return Double.POSITIVE_INFINITY;
     }
     double[] meets = candidate.meets();
     double length = Math.hypot(meets[0] - candidate.x(), meets[1] - candidate.y());
-    double cost = length / unit + WOOD_COST * Math.sqrt(occupancy.share(box));
+    double cost =
+        length / unit
+            + Math.max(0, length / unit - LONG)
+            + WOOD_COST * Math.sqrt(occupancy.share(box));
     cost += occupancy.share(box.grown(6 * unit)) > 0 ? TOUCH_COST : 0;
     if (cost >= least) {
       return cost;
@@ -128,8 +148,10 @@ final class LabelPlacer {
     cost += CROSSING_COST * placed.stream().filter(candidate::crosses).count();
     cost += CROSSING_COST * taken.stream().filter(candidate::runsThrough).count();
     cost += CROSSING_COST * placed.stream().filter(other -> other.runsThrough(box)).count();
+    Rect clear = box.grown(LINE_CLEARANCE * unit);
     for (Line2D line : avoided) {
-      cost += line.intersects(box.x(), box.y(), box.width(), box.height()) ? CROSSING_COST : 0;
+      cost +=
+          line.intersects(clear.x(), clear.y(), clear.width(), clear.height()) ? CROSSING_COST : 0;
       boolean crossed =
           length > 1
               && line.intersectsLine(candidate.x(), candidate.y(), meets[0], meets[1])

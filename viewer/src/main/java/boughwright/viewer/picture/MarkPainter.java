@@ -8,6 +8,7 @@ import boughwright.viewer.gl.Raster;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.Wording;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -31,6 +32,12 @@ final class MarkPainter {
   /** The same for lines, which are thin. */
   private static final double LINE_SKIN = 0.002;
 
+  /** From end to end of poses on the way that can be told apart by their words. */
+  private static final double STAGE_ROOM = 9;
+
+  /** More coils than this are told of in the key alone. */
+  private static final int MOST_COILS_NAMED = 8;
+
   private final Page page;
   private final Scene scene;
   private final ViewFrame frame;
@@ -53,10 +60,11 @@ final class MarkPainter {
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
     double soil = inView(scene.base().plus(new Vector3(0, 0, -scene.base().z())))[1];
     if (frame.camera().angle().elevation() == 0) {
-      placer.keepFree(new Rect(0, soil - page.u(1), inside.width(), page.u(2)));
+      placer.keepFreeOfWords(new Rect(0, soil - page.u(1), inside.width(), page.u(2)));
     }
     List<Mark> marks = new ArrayList<>(scene.marks());
     marks.sort(Comparator.comparingInt(MarkPainter::order));
+    keepOutlinesFree(placer);
     for (Mark mark : marks) {
       draw(mark, raster);
       keepFree(mark, placer);
@@ -70,15 +78,21 @@ final class MarkPainter {
       }
       var found = placer.place(label, this::measure);
       found.ifPresent(placed::add);
-      missing += found.isEmpty() ? 1 : 0;
+      missing += found.isEmpty() && !label.quiet() ? 1 : 0;
     }
     placed.forEach(this::drawLeader);
     placed.forEach(this::drawWords);
     return missing;
   }
 
-  /** Whether words for a place of failure stand in another view; notes it if they come here. */
+  /**
+   * Whether words for a place of failure or a coil stand in another view; notes it if they come
+   * here.
+   */
   private boolean isTold(Mark mark, Raster raster, Map<Mark, Boolean> told) {
+    if (mark instanceof Mark.Wire || mark instanceof Mark.StageEnd) {
+      return told.put(mark, true) != null;
+    }
     if (!(mark instanceof Mark.Failure)) {
       return false;
     }
@@ -97,21 +111,27 @@ final class MarkPainter {
     if (mark instanceof Mark.Apex) {
       return 1;
     }
-    return mark instanceof Mark.CutPlace ? 4 : mark instanceof Mark.Guy ? 2 : 3;
+    if (mark instanceof Mark.Guy || mark instanceof Mark.Hand) {
+      return 2;
+    }
+    return mark instanceof Mark.CutPlace ? 5 : mark instanceof Mark.Wire ? 4 : 3;
   }
 
   private Label label(Mark mark, Raster raster, Occupancy occupancy) {
     List<double[]> places = new ArrayList<>();
     if (mark instanceof Mark.Guy guy) {
       places.addAll(seen(guy, raster, occupancy));
-    } else {
+    } else if (mark instanceof Mark.Wire wire) {
+      places.addAll(seen(wire, raster));
+    } else if (!(mark instanceof Mark.StageEnd) || areStagesApart()) {
       places.add(inView(mark.at()));
     }
     double clearance = isRinged(mark) ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;
     if (mark instanceof Mark.Weight weight) {
       clearance += 1.2 * weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
     }
-    Label label = new Label(places, page.u(clearance), words(mark), colour(mark));
+    boolean quiet = mark instanceof Mark.StageEnd || mark instanceof Mark.Wire;
+    Label label = new Label(places, page.u(clearance), words(mark), colour(mark), quiet);
     return mark instanceof Mark.Failure && isHidden(mark, raster) ? label.firstLineOnly() : label;
   }
 
@@ -122,6 +142,9 @@ final class MarkPainter {
   private static Color colour(Mark mark) {
     if (mark instanceof Mark.Failure failure) {
       return Glyph.colour(failure.mode());
+    }
+    if (mark instanceof Mark.StageEnd) {
+      return Ink.STAGE;
     }
     return mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
   }
@@ -154,6 +177,31 @@ final class MarkPainter {
     return places;
   }
 
+  /** Places on a coil that are seen in this view; none where the key has to tell of many. */
+  private List<double[]> seen(Mark.Wire wire, Raster raster) {
+    if (scene.marks().stream().filter(Mark.Wire.class::isInstance).count() > MOST_COILS_NAMED) {
+      return List.of();
+    }
+    double skin = wire.coil().gauge() / 2 + LINE_SKIN * scene.bounds().diagonal();
+    return wire.places().stream()
+        .filter(place -> !raster.hides(place, skin))
+        .map(this::inView)
+        .toList();
+  }
+
+  /** Whether the poses on the way are seen beside each other in this view, not on each other. */
+  private boolean areStagesApart() {
+    List<double[]> ends =
+        scene.marks().stream()
+            .filter(Mark.StageEnd.class::isInstance)
+            .map(mark -> inView(mark.at()))
+            .toList();
+    double[] first = ends.get(0);
+    double[] last = ends.get(ends.size() - 1);
+    double room = page.u(STAGE_ROOM) * (ends.size() - 1);
+    return Math.hypot(last[0] - first[0], last[1] - first[1]) >= room;
+  }
+
   private double[] inView(Point3 point) {
     Camera.Pixel pixel = frame.camera().project(point);
     return new double[] {pixel.x(), pixel.y()};
@@ -164,7 +212,30 @@ final class MarkPainter {
     return new double[] {frame.area().x() + at[0], frame.area().y() + at[1]};
   }
 
+  /** Labels stay off what stays, for it is drawn thin. */
+  private void keepOutlinesFree(LabelPlacer placer) {
+    for (StagesView.Outline outline : scene.stages().map(StagesView::stays).orElse(List.of())) {
+      int step = Math.max(1, outline.axis().size() / 8);
+      for (int n = 0; n + 1 < outline.axis().size(); n += step) {
+        int next = Math.min(outline.axis().size() - 1, n + step);
+        placer.avoid(line(outline.axis().get(n), outline.axis().get(next)));
+      }
+    }
+  }
+
+  private Line2D line(Point3 from, Point3 to) {
+    double[] a = inView(from);
+    double[] b = inView(to);
+    return new Line2D.Double(a[0], a[1], b[0], b[1]);
+  }
+
   private void keepFree(Mark mark, LabelPlacer placer) {
+    if (mark instanceof Mark.Guy guy) {
+      placer.avoid(line(guy.pad(), guy.anchor()));
+    }
+    if (mark instanceof Mark.Hand hand) {
+      HandArrow.of(page, frame, hand).keepFree(placer);
+    }
     double[] at = inView(mark.at());
     if (isRinged(mark) || mark instanceof Mark.Apex) {
       placer.keepFree(new Rect(at[0], at[1], 0, 0).grown(page.u(RING)));
@@ -180,6 +251,8 @@ final class MarkPainter {
   private void draw(Mark mark, Raster raster) {
     if (mark instanceof Mark.Apex apex) {
       drawApex(apex);
+    } else if (mark instanceof Mark.Hand hand) {
+      HandArrow.of(page, frame, hand).draw(page, frame.area());
     } else if (mark instanceof Mark.Hardest) {
       ring(mark, new Ring(FailureMode.CRACK, Ink.TEXT), raster);
     } else if (mark instanceof Mark.Failure failure) {
@@ -240,6 +313,9 @@ final class MarkPainter {
   }
 
   private static Page.Style style(Label label, int line) {
+    if (line == 0 && label.quiet()) {
+      return Page.Style.STEP.in(label.colour());
+    }
     return line == 0 ? Page.Style.LABEL.in(label.colour()) : Page.Style.LABEL_MORE;
   }
 
