@@ -10,10 +10,8 @@ import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.Wording;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -250,7 +248,7 @@ final class MarkPainter {
 
   private void draw(Mark mark, Raster raster) {
     if (mark instanceof Mark.Apex apex) {
-      drawApex(apex);
+      new ApexPen(page).draw(onPage(apex.at()), onPage(apex.foot()), onPage(apex.base()));
     } else if (mark instanceof Mark.Hand hand) {
       HandArrow.of(page, frame, hand).draw(page, frame.area());
     } else if (mark instanceof Mark.Hardest) {
@@ -271,37 +269,6 @@ final class MarkPainter {
     double[] at = onPage(mark.at());
     boolean hidden = isHidden(mark, raster);
     Glyph.draw(page, Glyph.shape(ring.shape(), at[0], at[1], page.u(RING)), ring.colour(), hidden);
-  }
-
-  private void drawApex(Mark.Apex apex) {
-    double[] tip = onPage(apex.at());
-    double[] foot = onPage(apex.foot());
-    page.dashes(
-        new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 3.4, Ink.faded(Ink.PAPER, 0.55));
-    page.dashes(new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 1.5, Ink.APEX);
-    double s = page.u(8);
-    triangle(tip[0], tip[1] - page.u(5), s, -1.25 * s);
-    double[] base = onPage(apex.base());
-    double soil = foot[1];
-    page.rule(
-        new Line2D.Double(base[0], soil - page.u(11), base[0], soil + page.u(11)), 5, Ink.PAPER);
-    page.rule(new Line2D.Double(base[0], soil - page.u(9), base[0], soil + page.u(9)), 2, Ink.APEX);
-    page.rule(new Line2D.Double(base[0], soil, foot[0], soil), 2, Ink.APEX);
-    triangle(foot[0], foot[1], s, -1.25 * s);
-  }
-
-  /** A filled triangle that stands on its point. */
-  private void triangle(double x, double y, double half, double height) {
-    Path2D shape = new Path2D.Double();
-    shape.moveTo(x, y);
-    shape.lineTo(x - half, y + height);
-    shape.lineTo(x + half, y + height);
-    shape.closePath();
-    page.pen().setColor(Ink.PAPER);
-    page.pen().setStroke(new BasicStroke((float) page.u(3)));
-    page.pen().draw(shape);
-    page.pen().setColor(Ink.APEX);
-    page.pen().fill(shape);
   }
 
   private double[] measure(Label label) {

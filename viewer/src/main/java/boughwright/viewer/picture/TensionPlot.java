@@ -7,6 +7,7 @@ import boughwright.physics.trial.Range;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,6 +23,10 @@ final class TensionPlot {
   private static final double LEAST_PULL = 0.1;
   private static final double MOST_WORDS = 120;
   private static final double ROW = 17;
+
+  /** From the end of a curve to its name. */
+  private static final double LEADER = 18;
+
   private static final double[] DASHES = {0, 0, 0, 9, 9, 9};
 
   /** A pull less than this part of the highest one is none: the line hangs loose [1]. */
@@ -63,7 +68,7 @@ final class TensionPlot {
     TimePlot plot =
         new TimePlot(
             page,
-            new TimePlot.Place(room, words + page.u(16)),
+            new TimePlot.Place(room, words + page.u(LEADER + 6)),
             end,
             HEAD_ROOM * Math.max(LEAST_PULL, most));
     String more = left > 0 ? ", the " + MOST + " hardest of " + (MOST + left) : "";
@@ -72,7 +77,8 @@ final class TensionPlot {
     for (int n = 0; n < lines.size(); n++) {
       String id = lines.get(n);
       plot.curve(samples(id), s -> s.tensions().get(id), look(n));
-      loosens(id, most).ifPresent(sample -> ring(plot, sample));
+      int number = n;
+      loosens(id, most).ifPresent(at -> ring(plot, at, Ink.SERIES.get(number)));
     }
     name(plot);
   }
@@ -94,19 +100,19 @@ final class TensionPlot {
         .findFirst();
   }
 
-  private void ring(TimePlot plot, Course.Sample sample) {
+  private void ring(TimePlot plot, Course.Sample sample, Color colour) {
     double at = plot.x(sample.time());
     double r = page.u(5);
     page.pen().setColor(Ink.PAPER);
     Ellipse2D ring = new Ellipse2D.Double(at - r, plot.y(0) - r, 2 * r, 2 * r);
     page.pen().fill(ring);
-    page.pen().setColor(Ink.TEXT);
+    page.pen().setColor(colour);
     page.pen().setStroke(new BasicStroke((float) page.u(1.6)));
     page.pen().draw(ring);
     String words = "slack";
     double width = page.width(words, Page.Style.STEP);
     double x = Math.min(at + page.u(8), plot.box().right() - width - page.u(4));
-    page.writeClear(words, x, plot.y(0) - page.u(9), Page.Style.STEP);
+    page.writeClear(words, x, plot.y(0) - page.u(9), Page.Style.STEP.in(colour));
   }
 
   /** Where a name goes. */
@@ -126,10 +132,16 @@ final class TensionPlot {
             names.stream().mapToDouble(Name::y).toArray(),
             Math.min(page.u(ROW), plot.box().height() / Math.max(1, names.size())),
             new Spread.Room(plot.box().y() + page.u(6), plot.box().bottom()));
+    double right = plot.box().right();
     for (int n = 0; n < names.size(); n++) {
+      page.rule(
+          new Line2D.Double(
+              right + page.u(1), names.get(n).y(), right + page.u(LEADER - 3), places[n]),
+          1.2,
+          names.get(n).colour());
       page.write(
           names.get(n).words(),
-          plot.box().right() + page.u(8),
+          right + page.u(LEADER),
           places[n] + page.u(5),
           Page.Style.STEP.in(names.get(n).colour()));
     }

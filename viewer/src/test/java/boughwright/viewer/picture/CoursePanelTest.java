@@ -107,7 +107,7 @@ class CoursePanelTest {
     Course course = new Course(List.of(), samples, Optional.empty(), 0.85, List.of());
     Drawn drawn = drawn(course, 1800, 1200);
     assertThat(drawn.count(is(Ink.APEX))).isGreaterThan(100);
-    assertThat(drawn.count(is(Ink.TEXT))).isGreaterThan(20);
+    assertThat(drawn.count(is(Ink.SERIES.get(0)))).isGreaterThan(20);
   }
 
   @Test
