@@ -28,14 +28,17 @@ record Attempt(TreeRods rods, PlanLoads loads, RodSolution solution) {
    */
   static Attempt of(
       Plan plan, Cutting cutting, List<Proposal> proposals, TrialWood wood, RodOptions options) {
-    return of(plan, new TreeRods(new Timber(cutting, wood), plan.clamp()), proposals, options);
+    Windings windings = Windings.of(cutting.skeleton(), proposals);
+    TreeRods rods = new TreeRods(new Timber(cutting, wood), plan.clamp(), windings);
+    return of(plan, rods, proposals, options);
   }
 
   /** Solves a plan on rods that were made before. */
   static Attempt of(Plan plan, TreeRods rods, List<Proposal> proposals, RodOptions options) {
     Rigging rigging = Rigging.of(plan, rods, proposals);
-    RodSolution solution = RodSolver.solve(rigging.model(rods), rigging.part(1), options);
-    return new Attempt(rods, rigging.loads(), solution);
+    RodSolution solution =
+        RodSolver.solve(rigging.model(rigging.rods()), rigging.part(HeldTree.Grip.ALL), options);
+    return new Attempt(rigging.rods(), rigging.loads(), solution);
   }
 
   boolean holds() {

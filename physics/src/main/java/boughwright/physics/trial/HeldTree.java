@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodLoads;
@@ -15,6 +16,9 @@ import boughwright.physics.rod.RodStart;
  * <p>Within a step all fibres are taken to go one way.
  */
 public final class HeldTree {
+  /** Most steps in which coils are taken off. */
+  private static final int MOST_STEPS = 32;
+
   private final TrialRequest request;
   private final Rigging rigging;
   private final TreeRods rods;
@@ -28,21 +32,27 @@ public final class HeldTree {
    * @param lines part of its lines and weights: at 0 lines are as long as measured, or without
    *     tension, and weights are taken down; at 1 all of them act [1]
    * @param hands part of its pulls by hand, the same way [1]
+   * @param coils whether its coils are on; once off they stay off
    */
-  public record Grip(double lines, double hands) {
+  public record Grip(double lines, double hands, boolean coils) {
     /** Everything acts. */
     public static final Grip ALL = new Grip(1, 1);
 
     /** The hands are off. */
     public static final Grip HELD = new Grip(1, 0);
 
-    /** Nothing acts. */
-    public static final Grip NOTHING = new Grip(0, 0);
+    /** Nothing acts, and the coils are taken off. */
+    public static final Grip NOTHING = new Grip(0, 0, false);
 
     public Grip {
       if (!(lines >= 0 && hands >= 0) || Double.isInfinite(lines + hands)) {
         throw new IllegalArgumentException("parts are 0 or more, not " + lines + ", " + hands);
       }
+    }
+
+    /** A grip with the coils on. */
+    public Grip(double lines, double hands) {
+      this(lines, hands, true);
     }
   }
 
@@ -53,22 +63,30 @@ public final class HeldTree {
     this.rods = rods;
     this.grip = grip;
     this.solution = solution;
-    loads = rigging.part(grip.lines());
+    loads = rigging.part(grip);
   }
 
   /** A tree that was never bent before, brought into a grip. */
   public static HeldTree of(TrialRequest request, Grip grip) {
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber =
-        new Timber(
-            new Cutting(skeleton, request.plan().cuts()),
-            TrialWood.best(skeleton, request.species()));
-    Rigging rigging =
-        Rigging.of(
-            request.plan(), new TreeRods(timber, request.plan().clamp()), request.proposals());
-    TreeRods rods = rigging.rods();
+    return of(request, grip, TrialWood.best(skeleton, request.species()), 1);
+  }
+
+  /**
+   * The same tree of other wood and wire.
+   *
+   * @param wood what is taken for true of the wood
+   * @param wire part of the best guess of the coils' strength [1]
+   */
+  static HeldTree of(TrialRequest request, Grip grip, TrialWood wood, double wire) {
+    Skeleton skeleton = new Skeleton(request.tree());
+    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), wood);
+    Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(wire);
+    TreeRods whole = new TreeRods(timber, request.plan().clamp(), windings);
+    Rigging rigging = Rigging.of(request.plan(), whole, request.proposals());
+    TreeRods rods = grip.coils() ? rigging.rods() : rigging.rods().thinned(0);
     RodSolution solution =
-        RodSolver.solve(rigging.model(rods), rigging.part(grip.lines()), request.options());
+        RodSolver.solve(rigging.model(rods), rigging.part(grip), request.options());
     return new HeldTree(request, rigging, rods, grip, solution);
   }
 
@@ -83,13 +101,35 @@ public final class HeldTree {
       throw new IllegalStateException("nothing comes after a pose that does not hold");
     }
     TreeRods remembering = rods.after(solution.pose(), seconds);
-    RodSolution found =
-        RodSolver.solve(
-            rigging.model(remembering),
-            new RodStart(solution, loads),
-            rigging.part(next.lines()),
-            request.options());
-    return new HeldTree(request, rigging, remembering, next, found);
+    return grip.coils() && !next.coils() && rods.isCoiled()
+        ? unwired(remembering, next)
+        : new HeldTree(
+            request,
+            rigging,
+            remembering,
+            next,
+            solved(remembering, new RodStart(solution, loads), next));
+  }
+
+  private RodSolution solved(TreeRods now, RodStart from, Grip next) {
+    return RodSolver.solve(rigging.model(now), from, rigging.part(next), request.options());
+  }
+
+  /** Loads come off first, then the coils bit by bit, in smaller bits where that fails. */
+  private HeldTree unwired(TreeRods remembering, Grip next) {
+    RodSolution first = solved(remembering, new RodStart(solution, loads), next);
+    RodSolution last = first;
+    for (int steps = 1; steps <= MOST_STEPS && first.status().holds(); steps *= 4) {
+      last = first;
+      for (int k = steps - 1; k >= 0 && last.status().holds(); k--) {
+        TreeRods left = remembering.thinned((double) k / steps);
+        last = solved(left, new RodStart(last, rigging.part(next)), next);
+      }
+      if (last.status().holds()) {
+        break;
+      }
+    }
+    return new HeldTree(request, rigging, remembering.thinned(0), next, last);
   }
 
   public boolean holds() {
@@ -98,6 +138,28 @@ public final class HeldTree {
 
   public Grip grip() {
     return grip;
+  }
+
+  /** Where a place on the axis of a segment has come to [m, tree frame]. */
+  Point3 point(int segment, double s) {
+    return reader().placeOf(segment, s);
+  }
+
+  PoseReader reader() {
+    return new PoseReader(rods, solution.pose());
+  }
+
+  TreeRods rods() {
+    return rods;
+  }
+
+  RodSolution solution() {
+    return solution;
+  }
+
+  /** Force of a pull by hand, counted in plan order [N]. */
+  double handForce(int hand) {
+    return solution.lines().get(rigging.loads().lines().size() + hand).tension();
   }
 
   /** What the wood does in this pose, or why there is none. */

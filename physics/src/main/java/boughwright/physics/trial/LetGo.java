@@ -2,12 +2,11 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.tree.Skeleton;
-import java.util.List;
 import java.util.Optional;
 
 /**
  * What stays of a bend that is let go at once: fibres that flowed keep the others from coming back
- * whole. Nothing of creep or growth is in it.
+ * whole. Coils are taken off too. Nothing of creep or growth is in it.
  *
  * @param segment the segment whose end the bend moves most
  * @param moved how far it moves when bent [m]
@@ -19,16 +18,21 @@ public record LetGo(String segment, double moved, double stays) {
 
   /** Bends, lets go and looks; empty where no pose holds or nothing moves. */
   public static Optional<LetGo> of(TrialRequest request) {
-    List<TrialResult> stages = StagedTrial.run(request, List.of(1.0, 0.0));
-    if (stages.size() < 2 || !stages.get(1).outcome().holds()) {
+    HeldTree forced = HeldTree.of(request, HeldTree.Grip.ALL);
+    if (!forced.holds()) {
       return Optional.empty();
     }
+    HeldTree free = forced.then(0, HeldTree.Grip.NOTHING);
+    if (!free.holds()) {
+      return Optional.empty();
+    }
+    TrialResult freed = free.result();
     Skeleton skeleton = new Skeleton(request.tree());
     LetGo most = new LetGo("", 0, 0);
-    for (SegmentTrial bent : stages.get(0).segments()) {
+    for (SegmentTrial bent : forced.result().segments()) {
       double moved = bent.endMoved(skeleton);
       if (moved > most.moved) {
-        SegmentTrial after = stages.get(1).segment(bent.segment()).orElseThrow();
+        SegmentTrial after = freed.segment(bent.segment()).orElseThrow();
         most = new LetGo(bent.segment(), moved, after.endMoved(skeleton));
       }
     }

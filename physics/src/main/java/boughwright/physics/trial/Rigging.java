@@ -8,6 +8,9 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Standing;
 import boughwright.physics.rod.RodLoads;
 import boughwright.physics.rod.RodModel;
+import boughwright.physics.rod.RodOptions;
+import boughwright.physics.rod.RodSolution;
+import boughwright.physics.rod.RodSolver;
 import boughwright.physics.rod.SpanWeight;
 import java.util.List;
 
@@ -28,7 +31,15 @@ record Rigging(TreeRods rods, PlanLoads loads, RodLoads settled, List<SpanWeight
     }
     OwnWeight own = new OwnWeight(rods);
     RodLoads settled = own.measured(new Vector3(0, 0, -Standing.GRAVITY));
-    return new Rigging(rods, loads, settled, own.left(gravity));
+    TreeRods wound = rods.isCoiled() ? wound(rods, settled) : rods;
+    return new Rigging(wound, loads, settled, own.left(gravity));
+  }
+
+  /** Coils are wound on the tree as it hangs, and have no part in carrying its weight. */
+  private static TreeRods wound(TreeRods rods, RodLoads settled) {
+    RodModel bare = new RodModel(rods.base(), Rotation.NONE, rods.thinned(0).spans(), settled);
+    RodSolution hangs = RodSolver.solve(bare, settled, RodOptions.DEFAULT);
+    return hangs.status().holds() ? rods.woundIn(hangs.pose()) : rods;
   }
 
   /** The rods as a model, or others of the same tree that remember. */
@@ -37,7 +48,7 @@ record Rigging(TreeRods rods, PlanLoads loads, RodLoads settled, List<SpanWeight
   }
 
   /** A part of the plan's loads; the whole weight of the wood. */
-  RodLoads part(double part) {
-    return loads.with(weights, part);
+  RodLoads part(HeldTree.Grip grip) {
+    return loads.with(weights, grip);
   }
 }

@@ -7,6 +7,8 @@ import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.hold.CoilLine;
+import boughwright.physics.hold.CoiledLine;
 import boughwright.physics.rod.RodPlace;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
@@ -28,11 +30,13 @@ import java.util.Optional;
  */
 final class TreeRods {
   private final Timber timber;
+  private final Windings windings;
   private final Skeleton skeleton;
   private final RigidBodies bodies;
   private final int held;
   private final List<RodSpan> spans = new ArrayList<>();
   private final List<Run> runs = new ArrayList<>();
+  private final List<List<CoilLine>> coils = new ArrayList<>();
   private final List<WoodLine> sections = new ArrayList<>();
   private final int[] spanEndingAt;
   private final int[] spanStartingAt;
@@ -67,17 +71,30 @@ final class TreeRods {
     }
   }
 
+  /** A tree without coils. */
   TreeRods(Timber timber, Optional<Spot> clamp) {
+    this(timber, clamp, Windings.NONE);
+  }
+
+  /**
+   * A tree.
+   *
+   * @param timber its wood
+   * @param clamp where it is held; empty for the trunk base
+   * @param windings the coils on it
+   */
+  TreeRods(Timber timber, Optional<Spot> clamp, Windings windings) {
     this.timber = timber;
+    this.windings = windings;
     skeleton = timber.skeleton();
-    Map<Integer, List<Double>> extra = Map.of();
+    Map<Integer, List<Double>> extra = windings.ends();
     int baseSegment = skeleton.outward(0);
     int clampSegment = baseSegment;
     double clampAt = 0;
     if (clamp.isPresent()) {
       clampSegment = skeleton.indexOf(clamp.get().segment());
       clampAt = clamp.get().along() * skeleton.length(clampSegment);
-      extra = Map.of(clampSegment, List.of(clampAt));
+      extra.computeIfAbsent(clampSegment, i -> new ArrayList<>()).add(clampAt);
     }
     bodies = new RigidBodies(timber, extra);
     held = bodies.bodyAt(clampSegment, clampAt);
@@ -94,6 +111,7 @@ final class TreeRods {
 
   private TreeRods(TreeRods before, Timber timber, List<WoodLine> sections) {
     this.timber = timber;
+    windings = before.windings;
     skeleton = before.skeleton;
     bodies = before.bodies;
     held = before.held;
@@ -101,6 +119,7 @@ final class TreeRods {
     spanEndingAt = before.spanEndingAt;
     spanStartingAt = before.spanStartingAt;
     runs.addAll(before.runs);
+    coils.addAll(before.coils);
     runsOfSegment.addAll(before.runsOfSegment);
     this.sections.addAll(sections);
     for (int i = 0; i < before.spans.size(); i++) {
@@ -132,7 +151,39 @@ final class TreeRods {
   /** The same rods of other wood, never bent before. */
   TreeRods of(TrialWood wood) {
     Timber other = timber.of(wood);
-    return new TreeRods(this, other, runs.stream().map(run -> sections(other, run)).toList());
+    List<WoodLine> made = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      made.add(CoiledLine.of(sections(other, runs.get(i)), coils.get(i)));
+    }
+    return new TreeRods(this, other, made);
+  }
+
+  /** The same rods with a part of their coils left, 0 for none [1]. */
+  TreeRods thinned(double part) {
+    List<WoodLine> left = new ArrayList<>();
+    sections.forEach(line -> left.add(CoiledLine.thinned(line, part)));
+    return new TreeRods(this, timber, left);
+  }
+
+  /**
+   * The same rods, whose coils were wound on in a pose that the tree without them is at rest in.
+   */
+  TreeRods woundIn(RodPose pose) {
+    List<WoodLine> wound = new ArrayList<>();
+    for (int i = 0; i < sections.size(); i++) {
+      wound.add(CoiledLine.woundIn(sections.get(i), pose, i));
+    }
+    return new TreeRods(this, timber, wound);
+  }
+
+  /** True if some stretch that bends has a coil. */
+  boolean isCoiled() {
+    return coils.stream().anyMatch(some -> !some.isEmpty());
+  }
+
+  /** The coils on it. */
+  Windings windings() {
+    return windings;
   }
 
   private void grow() {
@@ -173,7 +224,8 @@ final class TreeRods {
     spanStartingAt[body] = spans.size();
     runsOfSegment.get(piece.segment()).add(spans.size());
     runs.add(run);
-    sections.add(sections(timber, run));
+    coils.add(windings.on(timber, run));
+    sections.add(CoiledLine.of(sections(timber, run), coils.get(coils.size() - 1)));
     spans.add(
         new RodSpan(
             parent,

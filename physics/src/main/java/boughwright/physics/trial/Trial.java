@@ -98,7 +98,15 @@ public final class Trial {
         id = loads.lines().get(i).id();
       }
     }
-    return most > 0 ? String.format(Locale.ROOT, ", when line \"%s\" pulled %.0f N", id, most) : "";
+    String what = "line \"" + id + "\"";
+    for (int i = 0; i < loads.hands().size(); i++) {
+      double force = solution.lines().get(loads.lines().size() + i).tension();
+      if (force > most) {
+        most = force;
+        what = "the hand \"" + loads.hands().get(i).id() + "\"";
+      }
+    }
+    return most > 0 ? String.format(Locale.ROOT, ", when %s pulled %.0f N", what, most) : "";
   }
 
   private List<LineTrial> lines() {

@@ -51,7 +51,18 @@ final class TrialNotes {
                 "Own weight is counted at %.0f kg/m3, wood and bark without foliage (from memory).",
                 OwnWeight.GREEN_DENSITY)
             : "The measured pose already holds the tree's own weight, which is left out.");
-    out.add("Guy-lines do not stretch. Roots, trunk base and container do not give way.");
+    if (request.proposals().stream().anyMatch(proposal -> !proposal.coils().isEmpty())) {
+      out.add(
+          "Coiled wire hardens as it is wound on, follows the wood without slipping, and unloads by"
+              + " the same line at twice its size (Masing); it does not creep.");
+    }
+    boolean unsaid =
+        request.proposals().stream()
+            .flatMap(proposal -> proposal.guyLines().stream())
+            .anyMatch(line -> line.tackle().strand().isEmpty());
+    out.add(
+        (unsaid ? "Guy-lines whose strand nobody gave do not stretch. " : "")
+            + "Roots, trunk base and container do not give way.");
     return out;
   }
 
@@ -72,10 +83,7 @@ final class TrialNotes {
     if (tableWood && species.isProxy()) {
       out.add(species.botanicalName() + ": " + species.proxyFor().orElseThrow() + ".");
     }
-    boolean coils = request.proposals().stream().anyMatch(proposal -> !proposal.coils().isEmpty());
-    if (coils) {
-      out.add("Coiled wire is not counted in this trial.");
-    }
+    out.addAll(CoilNotes.of(timber.skeleton(), request.proposals()));
     return out;
   }
 }

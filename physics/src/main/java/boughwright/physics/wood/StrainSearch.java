@@ -4,8 +4,8 @@ package boughwright.physics.wood;
 import boughwright.physics.rod.SectionLaw;
 import boughwright.physics.rod.SectionResponse;
 
-/** Finds the bending strain under a moment by Newton's method with shortened steps. */
-final class StrainSearch {
+/** Finds the bending strain of a section under a moment by Newton's method with shortened steps. */
+public final class StrainSearch {
   private static final double SETTLED = 1e-11;
   private static final int MOST_STEPS = 80;
   private static final int MOST_HALVINGS = 12;
@@ -21,7 +21,7 @@ final class StrainSearch {
    * @param m2 moment about axis 2 [N m]
    * @param farthest size at which the search is given up [rad/m]
    */
-  static double[] under(SectionLaw law, double m1, double m2, double farthest) {
+  public static double[] under(SectionLaw law, double m1, double m2, double farthest) {
     SectionResponse r = new SectionResponse();
     double size = Math.hypot(m1, m2);
     double e1 = 0;

@@ -15,11 +15,11 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** Rows of the reference tables in the test resources; their README states the conventions. */
-record Table(List<String> columns, CSVRecord row) {
-  static final double MM = 1e-3;
-  static final double MPA = 1e6;
+public record Table(List<String> columns, CSVRecord row) {
+  public static final double MM = 1e-3;
+  public static final double MPA = 1e6;
 
-  static Stream<Table> of(String file) {
+  public static Stream<Table> of(String file) {
     try (InputStream in = Table.class.getResourceAsStream("/mechanics/" + file);
         CSVParser rows =
             CSVFormat.DEFAULT
@@ -35,19 +35,19 @@ record Table(List<String> columns, CSVRecord row) {
     }
   }
 
-  String text(int column) {
+  public String text(int column) {
     return row.get(column);
   }
 
-  String text(String column) {
+  public String text(String column) {
     return row.get(column);
   }
 
-  double number(int column) {
+  public double number(int column) {
     return Double.parseDouble(row.get(column));
   }
 
-  double number(String column) {
+  public double number(String column) {
     return Double.parseDouble(row.get(column));
   }
 

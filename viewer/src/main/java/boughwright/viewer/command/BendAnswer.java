@@ -16,8 +16,9 @@ import java.util.Optional;
  * @param file the tree it was tried on
  * @param tried plans in the order they were tried
  * @param picture the picture that was written
+ * @param details whether the person wants to read everything
  */
-record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture) {
+record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, boolean details) {
   BendAnswer {
     tried = List.copyOf(tried);
   }

@@ -17,6 +17,9 @@ import java.util.Optional;
 /** What a bend gave, for the person at the bench. */
 final class BendText {
   private static final int MOST_NOTES = 5;
+  private static final String MORE =
+      "With --details: what decides most, strains segment by segment, how exact, and what the"
+          + " numbers rest on.";
 
   private final BendAnswer answer;
   private final TextPage page = new TextPage();
@@ -34,12 +37,18 @@ final class BendText {
     Tree tree = answer.file().document().tree();
     OpeningText.write(page, trials, ResponseWord.of(tree), Published.limitsOf(tree));
     answer.tried().forEach(this::plan);
-    TrialText.basis(page, trials);
+    TrialText.warnings(page, trials);
+    if (answer.details()) {
+      TrialText.basis(page, trials);
+    }
     notes();
     if (answer.tried().stream().anyMatch(tried -> tried.trial().outcome().holds())) {
       TrialText.cautions(page);
     }
     answer.picture().ifPresent(picture -> page.heading("Picture: " + picture));
+    if (!answer.details()) {
+      page.heading(MORE);
+    }
     return page.toString();
   }
 
@@ -60,9 +69,21 @@ final class BendText {
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
     }
     trial.risk().ifPresent(risk -> risk(trial, risk));
-    peak(trial, Published.limitsOf(document.tree()));
+    if (trial.risk().isEmpty()) {
+      peak(trial, Published.limitsOf(document.tree()));
+    }
     tried.letGo().ifPresent(this::letGo);
     tried.apex().ifPresent(apex -> apex(tried, apex));
+    if (answer.details()) {
+      details(trial);
+    }
+  }
+
+  private void details(TrialResult trial) {
+    trial.risk().ifPresent(risk -> ShareText.write(page, risk));
+    if (trial.risk().isPresent()) {
+      peak(trial, Published.limitsOf(answer.file().document().tree()));
+    }
     SegmentText.write(page, trial.segments());
     if (trial.peak().isPresent()) {
       TrialText.errors(page, trial);
@@ -104,7 +125,6 @@ final class BendText {
   private void risk(TrialResult trial, Risk risk) {
     RiskText.write(page, risk);
     trial.peak().ifPresent(peak -> YieldText.write(page, peak, risk));
-    ShareText.write(page, risk);
   }
 
   private void letGo(LetGo found) {

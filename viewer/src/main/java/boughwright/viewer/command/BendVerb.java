@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
     header = "Try the proposals of a plan: whether the wood takes it, force, a picture.",
     customSynopsis = {
       "java -jar boughwright.jar bend FILE [--plan ID] [--proposal ID,ID]",
-      "                                    [--picture OUT.png] [--size WxH] [--json]",
+      "                                    [--picture OUT.png] [--size WxH] [--details] [--json]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
       "        [--hemisphere north|south] [--months-since-repotting N]",
       "        [--months-since-collecting N] [--months-since-hard-work N]"
@@ -82,6 +82,12 @@ final class BendVerb extends Verb {
       description = "Width and height of the picture in pixels, such as 1800x1200.")
   private String size;
 
+  @Option(
+      names = "--details",
+      order = 5,
+      description = "Show also what decides most, all strains, and what the numbers rest on.")
+  private boolean details;
+
   @Mixin private Sampling sampling;
 
   @Mixin private OccasionOptions occasion;
@@ -116,7 +122,7 @@ final class BendVerb extends Verb {
     try (Progress progress = Progress.of(console(), json())) {
       List<BendAnswer.Tried> tried =
           tried(tree.orElseThrow(), choices.orElseThrow(), new TrialRun(draws, said, progress));
-      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString));
+      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
         draw(answer, pixels, out.get());

@@ -38,6 +38,7 @@ final class BranchText {
     answer.risk().ifPresent(risk -> odds(page, risk));
     strain(page, answer);
     TrialText.errors(page, pull.trial());
+    TrialText.warnings(page, List.of(pull.trial()));
     TrialText.basis(page, List.of(pull.trial()));
     TrialText.cautions(page);
     return page.toString();

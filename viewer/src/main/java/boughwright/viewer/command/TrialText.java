@@ -58,18 +58,20 @@ final class TrialText {
     page.point("a tie nearer to the union, or the bend in two proposals, one after the other.");
   }
 
-  /** What to look at and what the numbers rest on, each line once. */
-  static void basis(TextPage page, List<TrialResult> trials) {
+  /** What to look at, each line once. */
+  static void warnings(TextPage page, List<TrialResult> trials) {
     Set<String> warnings = new LinkedHashSet<>();
-    Set<String> assumptions = new LinkedHashSet<>();
-    for (TrialResult trial : trials) {
-      warnings.addAll(trial.warnings());
-      assumptions.addAll(trial.assumptions());
-    }
+    trials.forEach(trial -> warnings.addAll(trial.warnings()));
     if (!warnings.isEmpty()) {
       page.heading("Mind");
       warnings.forEach(page::point);
     }
+  }
+
+  /** What the numbers rest on, each line once. */
+  static void basis(TextPage page, List<TrialResult> trials) {
+    Set<String> assumptions = new LinkedHashSet<>();
+    trials.forEach(trial -> assumptions.addAll(trial.assumptions()));
     page.heading("What the numbers rest on");
     assumptions.forEach(page::point);
   }

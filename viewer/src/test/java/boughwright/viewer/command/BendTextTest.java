@@ -48,8 +48,18 @@ class BendTextTest {
         .containsPattern("rupture ratio .* +0\\.68 %")
         .contains("BRE Report BR 241")
         .containsPattern("Its tip comes to stand [0-9]+ mm right")
+        .contains("eye protection", "With --details");
+  }
+
+  @Test
+  void details_areShownWhenAskedFor() {
+    Path file = TreeFixture.branched(folder, "Details (invented)");
+    assertThat(Ran.command("bend", "--no-risk", "--details", file).words())
         .containsPattern("b1 +[0-9.]+ % +[0-9.]+ Nm +[0-9.]+ Nm +-?[0-9.]+ N")
-        .contains("The solver's own estimate of its error", "eye protection");
+        .contains("The solver's own estimate of its error", "What the numbers rest on")
+        .doesNotContain("With --details");
+    assertThat(Ran.command("bend", "--no-risk", file).words())
+        .doesNotContain("The solver's own estimate", "What the numbers rest on");
   }
 
   @Test

@@ -37,7 +37,7 @@ class RiskWordsTest {
         List.of(trials).stream()
             .map(trial -> BendAnswer.Tried.of(HEDGE, PlanChoice.whole(PLAN), trial))
             .toList();
-    return new BendAnswer(new TreeFile(HEDGE, List.of()), tried, Optional.empty());
+    return new BendAnswer(new TreeFile(HEDGE, List.of()), tried, Optional.empty(), true);
   }
 
   private static String words(TrialResult... trials) {

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.reach;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+/** How many pairs of a place and an anchor were no choice, by the first reason found. */
+final class Tally {
+  private final Map<Reason, Integer> counts = new EnumMap<>(Reason.class);
+
+  void note(Reason reason) {
+    counts.merge(reason, 1, Integer::sum);
+  }
+
+  /** The counts, the most frequent reason is not first: they stand in the order of the reasons. */
+  Map<Reason, Integer> counts() {
+    return counts;
+  }
+}
