@@ -4,6 +4,7 @@ package boughwright.physics.hold;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.physics.rod.SectionResponse;
 import boughwright.physics.wood.FibreStrains;
+import boughwright.physics.wood.Spell;
 import boughwright.physics.wood.StrainSearch;
 import boughwright.physics.wood.WoodSection;
 import java.util.ArrayList;
@@ -74,9 +75,21 @@ public record CoiledSection(WoodSection wood, List<CoilLaw> coils) implements Wo
 
   /** Wire does not creep; the wood does. */
   @Override
-  public WoodSection after(double e1, double e2, double seconds) {
+  public WoodSection after(double e1, double e2, double e3, Spell spell) {
     List<CoilLaw> next = new ArrayList<>();
     coils.forEach(coil -> next.add(coil.after(e1, e2)));
-    return new CoiledSection(wood.after(e1, e2, seconds), next);
+    return new CoiledSection(wood.after(e1, e2, e3, spell), next);
+  }
+
+  @Override
+  public WoodSection going(double[] from, double[] to, Spell spell) {
+    List<CoilLaw> next = new ArrayList<>();
+    coils.forEach(coil -> next.add(coil.after(from[0], from[1]).after(to[0], to[1])));
+    return new CoiledSection(wood.going(from, to, spell), next);
+  }
+
+  @Override
+  public WoodSection freed() {
+    return new CoiledSection(wood.freed(), coils);
   }
 }

@@ -1,28 +1,34 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.stage;
 
+import boughwright.physics.trial.Probability;
 import boughwright.physics.trial.Range;
 import boughwright.physics.trial.TrialResult;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * A bend from the first pull to the day everything is taken off.
+ * A bend from the first pull to the day everything is taken off. Times are counted from the first
+ * pull.
  *
- * @param steps what the person does, in order of time
+ * @param steps what the person does, in order of time; empty where nothing should be begun
  * @param samples what is left over time, in order of time, for a plot
- * @param staysAfter how long it must be held until it stays by itself; empty where that is not
- *     within the years looked at [s]
+ * @param stays when it stays by itself
+ * @param bites when wire, pads and loops that were put on at the first pull begin to bite
  * @param target part of the bend that must stay for that to count as staying [1]
+ * @param reached part of the plan's bends that the last stage comes to [1]
  * @param notes what it rests on and what to watch, each a sentence, the most important first
  */
 public record Course(
     List<Step> steps,
     List<Sample> samples,
-    Optional<Range> staysAfter,
+    Span stays,
+    Span bites,
     double target,
+    double reached,
     List<String> notes) {
 
   /** What a person does at a step. */
@@ -43,12 +49,13 @@ public record Course(
    * One thing a person does.
    *
    * @param act what is done
-   * @param time when, since the first bend [s]
+   * @param time when [s]
    * @param part part of the plan's bends that is reached [1]
-   * @param pose the pose right after it; a risk is in it where one was asked for
+   * @param pose the pose right after it
    * @param moved how far the end that moves most is from its place as measured [m]
    * @param tensionsBefore pull left in each line right before, by line id; empty at the first [N]
-   * @param words what to do, in a sentence
+   * @param odds odds that anything breaks up to here; empty where no risk was asked for
+   * @param words what to do, in a sentence or two
    */
   public record Step(
       Act act,
@@ -57,11 +64,13 @@ public record Course(
       TrialResult pose,
       double moved,
       Map<String, Range> tensionsBefore,
+      Optional<Probability> odds,
       String words) {
     public Step {
       Objects.requireNonNull(act, "act");
       Objects.requireNonNull(pose, "pose");
       tensionsBefore = Map.copyOf(tensionsBefore);
+      Objects.requireNonNull(odds, "odds");
       Objects.requireNonNull(words, "words");
     }
   }
@@ -69,21 +78,43 @@ public record Course(
   /**
    * What is left at one time.
    *
-   * @param time since the first bend [s]
+   * @param time when [s]
+   * @param sinceLast time since the last stage; below 0 before it [s]
    * @param tensions pull left in each line, by line id [N]
-   * @param springback part of the bend that would be lost if everything were taken off then [1]
+   * @param springback part of the bend held then that would be lost if everything were taken off
+   *     and the wood had come to rest [1]
    */
-  public record Sample(double time, Map<String, Range> tensions, Range springback) {
+  public record Sample(
+      double time, double sinceLast, Map<String, Range> tensions, Range springback) {
     public Sample {
       tensions = Map.copyOf(tensions);
       Objects.requireNonNull(springback, "springback");
     }
   }
 
+  /**
+   * When something comes about; an empty time lies beyond the time looked at.
+   *
+   * @param earliest where all goes fast [s]
+   * @param likely best guess [s]
+   * @param latest where all goes slowly [s]
+   */
+  public record Span(OptionalDouble earliest, OptionalDouble likely, OptionalDouble latest) {
+    public static final Span NEVER =
+        new Span(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    public Span {
+      Objects.requireNonNull(earliest, "earliest");
+      Objects.requireNonNull(likely, "likely");
+      Objects.requireNonNull(latest, "latest");
+    }
+  }
+
   public Course {
     steps = List.copyOf(steps);
     samples = List.copyOf(samples);
-    Objects.requireNonNull(staysAfter, "staysAfter");
+    Objects.requireNonNull(stays, "stays");
+    Objects.requireNonNull(bites, "bites");
     notes = List.copyOf(notes);
   }
 }

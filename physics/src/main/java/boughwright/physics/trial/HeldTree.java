@@ -8,6 +8,7 @@ import boughwright.physics.rod.RodLoads;
 import boughwright.physics.rod.RodSolution;
 import boughwright.physics.rod.RodSolver;
 import boughwright.physics.rod.RodStart;
+import boughwright.physics.wood.Spell;
 
 /**
  * A tree in the course of being bent, held and let go: each step starts from the pose before, and
@@ -25,6 +26,7 @@ public final class HeldTree {
   private final RodLoads loads;
   private final RodSolution solution;
   private final Grip grip;
+  private final Aging aging;
 
   /**
    * How much of a plan acts.
@@ -57,19 +59,36 @@ public final class HeldTree {
   }
 
   private HeldTree(
-      TrialRequest request, Rigging rigging, TreeRods rods, Grip grip, RodSolution solution) {
+      HeldTree before, TreeRods rods, Grip grip, RodLoads loads, RodSolution solution) {
+    request = before.request;
+    rigging = before.rigging;
+    aging = before.aging;
+    this.rods = rods;
+    this.grip = grip;
+    this.solution = solution;
+    this.loads = loads;
+  }
+
+  private HeldTree(TrialRequest request, Rigging rigging, TreeRods rods, Grip grip, Aging aging) {
     this.request = request;
     this.rigging = rigging;
     this.rods = rods;
     this.grip = grip;
-    this.solution = solution;
+    this.aging = aging;
     loads = rigging.part(grip);
+    solution = RodSolver.solve(rigging.model(rods), loads, request.options());
+  }
+
+  /** A tree that was never bent before, brought into a grip; its wood creeps as most does. */
+  public static HeldTree of(TrialRequest request, Grip grip) {
+    return of(request, grip, Aging.MIDDLE);
   }
 
   /** A tree that was never bent before, brought into a grip. */
-  public static HeldTree of(TrialRequest request, Grip grip) {
+  public static HeldTree of(TrialRequest request, Grip grip, Aging aging) {
     Skeleton skeleton = new Skeleton(request.tree());
-    return of(request, grip, TrialWood.best(skeleton, request.species()), 1);
+    return of(
+        request, grip, aging, new Windings.Made(TrialWood.best(skeleton, request.species()), 1));
   }
 
   /**
@@ -79,15 +98,17 @@ public final class HeldTree {
    * @param wire part of the best guess of the coils' strength [1]
    */
   static HeldTree of(TrialRequest request, Grip grip, TrialWood wood, double wire) {
+    return of(request, grip, Aging.MIDDLE, new Windings.Made(wood, wire));
+  }
+
+  private static HeldTree of(TrialRequest request, Grip grip, Aging aging, Windings.Made made) {
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), wood);
-    Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(wire);
+    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), made.wood());
+    Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(made.wire());
     TreeRods whole = new TreeRods(timber, request.plan().clamp(), windings);
     Rigging rigging = Rigging.of(request.plan(), whole, request.proposals());
     TreeRods rods = grip.coils() ? rigging.rods() : rigging.rods().thinned(0);
-    RodSolution solution =
-        RodSolver.solve(rigging.model(rods), rigging.part(grip), request.options());
-    return new HeldTree(request, rigging, rods, grip, solution);
+    return new HeldTree(request, rigging, rods, grip, aging);
   }
 
   /**
@@ -97,39 +118,80 @@ public final class HeldTree {
    * @param next what acts afterwards
    */
   public HeldTree then(double seconds, Grip next) {
+    return waited(seconds, 0).gripped(next);
+  }
+
+  /**
+   * The tree after it stayed in its grip for a time. Wood creeps and new wood is laid meanwhile;
+   * where the tree moves as it does, the time is walked through in steps ({@link Wait}).
+   *
+   * @param seconds how long [s]
+   * @param ring new wood laid on all round, one side, evenly over that time [m]
+   */
+  public HeldTree waited(double seconds, double ring) {
+    requireHolding();
+    return seconds == 0 && ring == 0 ? this : new Wait(this, seconds, ring).over();
+  }
+
+  /** The tree brought into another grip at once. */
+  public HeldTree gripped(Grip next) {
+    requireHolding();
+    if (next.equals(grip)) {
+      return this;
+    }
+    TreeRods remembering = rods.after(solution.pose(), Spell.NONE);
+    return grip.coils() && !next.coils() && rods.isCoiled()
+        ? unwired(remembering, next)
+        : solved(remembering, next);
+  }
+
+  /** The tree with everything taken off, once all that creeps back has crept back. */
+  public HeldTree freed() {
+    requireHolding();
+    if (grip.coils() && rods.isCoiled()) {
+      HeldTree unwired = gripped(Grip.NOTHING);
+      return unwired.holds() ? unwired.freed() : unwired;
+    }
+    TreeRods free = rods.after(solution.pose(), Spell.NONE).freed();
+    return solved(free, Grip.NOTHING, rigging.loose());
+  }
+
+  private void requireHolding() {
     if (!holds()) {
       throw new IllegalStateException("nothing comes after a pose that does not hold");
     }
-    TreeRods remembering = rods.after(solution.pose(), seconds);
-    return grip.coils() && !next.coils() && rods.isCoiled()
-        ? unwired(remembering, next)
-        : new HeldTree(
-            request,
-            rigging,
-            remembering,
-            next,
-            solved(remembering, new RodStart(solution, loads), next));
   }
 
-  private RodSolution solved(TreeRods now, RodStart from, Grip next) {
-    return RodSolver.solve(rigging.model(now), from, rigging.part(next), request.options());
+  /** Rods that remember this pose, in a grip. */
+  HeldTree solved(TreeRods remembering, Grip next) {
+    return solved(remembering, next, rigging.part(next));
+  }
+
+  private HeldTree solved(TreeRods remembering, Grip next, RodLoads acting) {
+    RodSolution found =
+        RodSolver.solve(
+            rigging.model(remembering), new RodStart(solution, loads), acting, request.options());
+    return new HeldTree(this, remembering, next, acting, found);
   }
 
   /** Loads come off first, then the coils bit by bit, in smaller bits where that fails. */
   private HeldTree unwired(TreeRods remembering, Grip next) {
-    RodSolution first = solved(remembering, new RodStart(solution, loads), next);
-    RodSolution last = first;
-    for (int steps = 1; steps <= MOST_STEPS && first.status().holds(); steps *= 4) {
+    HeldTree first = solved(remembering, next);
+    HeldTree last = first;
+    for (int steps = 1; steps <= MOST_STEPS && first.holds(); steps *= 4) {
       last = first;
-      for (int k = steps - 1; k >= 0 && last.status().holds(); k--) {
-        TreeRods left = remembering.thinned((double) k / steps);
-        last = solved(left, new RodStart(last, rigging.part(next)), next);
+      for (int k = steps - 1; k >= 0 && last.holds(); k--) {
+        last = last.solved(remembering.thinned((double) k / steps), next);
       }
-      if (last.status().holds()) {
+      if (last.holds()) {
         break;
       }
     }
-    return new HeldTree(request, rigging, remembering.thinned(0), next, last);
+    return new HeldTree(last, remembering.thinned(0), next, last.loads, last.solution);
+  }
+
+  Aging aging() {
+    return aging;
   }
 
   public boolean holds() {

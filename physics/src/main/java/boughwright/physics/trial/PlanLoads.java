@@ -25,6 +25,9 @@ final class PlanLoads {
   /** Distance of the anchor that stands for a hand, over the size of the tree [1]. */
   private static final double FAR = 1e4;
 
+  /** So many times the size of the tree longer than as measured, a line holds nothing back [1]. */
+  private static final double LOOSE = 10;
+
   private final TreeRods rods;
   private final Skeleton skeleton;
   private final List<GuyLine> lines = new ArrayList<>();
@@ -157,6 +160,20 @@ final class PlanLoads {
       scaledLines.add(new RodLine(line.at(), line.other(), scaled(line.hold(), i, part)));
     }
     return new RodLoads(scaledForces, List.of(), weights, scaledLines);
+  }
+
+  /** Lines that hang loose, weights taken down; the whole weight of the wood. */
+  RodLoads loose(List<SpanWeight> weights) {
+    List<RodLine> hanging = new ArrayList<>();
+    for (int i = 0; i < rodLines.size(); i++) {
+      RodLine line = rodLines.get(i);
+      RodLine.Hold none =
+          line.hold() instanceof RodLine.Constant
+              ? new RodLine.Constant(0)
+              : new RodLine.Length(restLengths.get(i) + LOOSE * size(), 0);
+      hanging.add(new RodLine(line.at(), line.other(), none));
+    }
+    return new RodLoads(List.of(), List.of(), weights, hanging);
   }
 
   private RodLine.Hold scaled(RodLine.Hold hold, int line, double part) {

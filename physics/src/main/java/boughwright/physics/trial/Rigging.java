@@ -51,4 +51,9 @@ record Rigging(TreeRods rods, PlanLoads loads, RodLoads settled, List<SpanWeight
   RodLoads part(HeldTree.Grip grip) {
     return loads.with(weights, grip);
   }
+
+  /** Everything taken off; the whole weight of the wood. */
+  RodLoads loose() {
+    return loads.loose(weights);
+  }
 }

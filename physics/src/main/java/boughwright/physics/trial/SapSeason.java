@@ -2,12 +2,11 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.species.Species;
-import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.Hemisphere;
+import boughwright.physics.grow.TreeKind;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
-import java.util.List;
 import java.util.Locale;
 
 /**
@@ -40,51 +39,6 @@ enum SapSeason {
   /** Everything that any of the others avoids. */
   UNKNOWN("a tree of unknown kind", MonthDay.of(3, 1), MonthDay.of(7, 31));
 
-  private static final List<String> RING_POROUS_GENERA =
-      List.of(
-          "ulmus",
-          "fraxinus",
-          "quercus",
-          "zelkova",
-          "celtis",
-          "castanea",
-          "robinia",
-          "gleditsia",
-          "carya");
-
-  private static final List<String> CONIFER_GENERA =
-      List.of(
-          "pinus",
-          "picea",
-          "abies",
-          "tsuga",
-          "pseudotsuga",
-          "juniperus",
-          "taxus",
-          "thuja",
-          "chamaecyparis",
-          "callitropsis",
-          "calocedrus",
-          "cupressocyparis",
-          "sequoia",
-          "podocarpus",
-          "cedrus",
-          "cryptomeria",
-          "cupressus",
-          "generic-softwood");
-
-  private static final List<String> EVERGREEN_GENERA =
-      List.of(
-          "buxus",
-          "olea",
-          "ficus",
-          "ligustrum",
-          "rhododendron",
-          "ilex",
-          "acacia",
-          "magnolia-grandiflora",
-          "quercus-virginiana");
-
   private final String kind;
   private final MonthDay from;
   private final MonthDay to;
@@ -95,23 +49,15 @@ enum SapSeason {
     this.to = to;
   }
 
-  /** The season of a wood, by its genus; larch and swamp cypress shed their needles. */
+  /** The season of a wood, by the kind of its tree. */
   static SapSeason of(Species species) {
-    String key = species.key();
-    if (key.equals(SpeciesTable.GENERIC)) {
-      return UNKNOWN;
-    }
-    if (isOf(key, EVERGREEN_GENERA)) {
-      return EVERGREEN;
-    }
-    if (isOf(key, CONIFER_GENERA)) {
-      return CONIFER;
-    }
-    return isOf(key, RING_POROUS_GENERA) ? RING_POROUS : DECIDUOUS;
-  }
-
-  private static boolean isOf(String key, List<String> starts) {
-    return starts.stream().anyMatch(start -> key.equals(start) || key.startsWith(start + "-"));
+    return switch (TreeKind.of(species)) {
+      case DECIDUOUS -> DECIDUOUS;
+      case RING_POROUS -> RING_POROUS;
+      case CONIFER -> CONIFER;
+      case EVERGREEN -> EVERGREEN;
+      case UNKNOWN -> UNKNOWN;
+    };
   }
 
   /** The kind of tree, in words. */

@@ -36,7 +36,7 @@ public record SegmentTrial(
   }
 
   /** How far the end of what is left of the segment lies from its place as measured [m]. */
-  double endMoved(Skeleton skeleton) {
+  public double endMoved(Skeleton skeleton) {
     PathSample last = samples.get(samples.size() - 1);
     return last.point().distance(skeleton.point(skeleton.indexOf(segment), last.along()));
   }

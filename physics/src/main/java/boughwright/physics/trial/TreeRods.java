@@ -6,6 +6,8 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.hold.CoilLine;
 import boughwright.physics.hold.CoiledLine;
@@ -14,7 +16,9 @@ import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
 import boughwright.physics.rod.RodSpan;
 import boughwright.physics.wood.FibreStrains;
+import boughwright.physics.wood.FreedLine;
 import boughwright.physics.wood.RememberedLine;
+import boughwright.physics.wood.Spell;
 import boughwright.physics.wood.WoodLine;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -23,6 +27,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The tree as rods rooted at the place where it is held. Every span knows which stretch of which
@@ -138,14 +143,44 @@ final class TreeRods {
   /**
    * The same rods after they were held in a pose: their sections remember it.
    *
-   * @param seconds how long they were held [s]
+   * @param spell how long they were held, and what passed meanwhile; nothing grows on dead wood
    */
-  TreeRods after(RodPose pose, double seconds) {
-    List<WoodLine> remembered = new ArrayList<>();
-    for (int i = 0; i < spans.size(); i++) {
-      remembered.add(new RememberedLine(sections.get(i), pose, i, seconds));
-    }
-    return new TreeRods(this, timber, remembered);
+  TreeRods after(RodPose pose, Spell spell) {
+    return new TreeRods(
+        this,
+        timber,
+        IntStream.range(0, spans.size())
+            .<WoodLine>mapToObj(i -> remembered(i, pose, spell))
+            .toList());
+  }
+
+  /** The same rods after they went from one pose to another in a spell. */
+  TreeRods between(RodPose from, RodPose to, Spell spell) {
+    return new TreeRods(
+        this,
+        timber,
+        IntStream.range(0, spans.size())
+            .<WoodLine>mapToObj(i -> remembered(i, from, spell).moving(to))
+            .toList());
+  }
+
+  private RememberedLine remembered(int span, RodPose pose, Spell spell) {
+    Spell here = grows(runs.get(span).piece().segment()) ? spell : spell.withoutRing();
+    return new RememberedLine(sections.get(span), pose, span, here);
+  }
+
+  private boolean grows(int segment) {
+    Segment wood = skeleton.segment(segment);
+    return wood.kind() != Kind.DEADWOOD && wood.live().orElse(true);
+  }
+
+  /** The same rods for finding where they come to rest when nothing holds them for long. */
+  TreeRods freed() {
+    return new TreeRods(this, timber, freedSections());
+  }
+
+  private List<WoodLine> freedSections() {
+    return sections.stream().<WoodLine>map(FreedLine::new).toList();
   }
 
   /** The same rods of other wood, never bent before. */
@@ -256,6 +291,11 @@ final class TreeRods {
 
   private Point3 end(Run run) {
     return point(run.piece().segment(), run.endOnSegment());
+  }
+
+  /** Where a span ends at rest [m, tree frame]. */
+  Point3 restEnd(int span) {
+    return end(runs.get(span));
   }
 
   Timber timber() {

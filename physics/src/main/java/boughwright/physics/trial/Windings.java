@@ -25,6 +25,14 @@ record Windings(List<CoilPath> coils, double strength) {
 
   static final Windings NONE = new Windings(List.of(), 1);
 
+  /**
+   * What is taken for true of a tree with its coils.
+   *
+   * @param wood of its wood
+   * @param wire part of the best guess of the coils' strength [1]
+   */
+  record Made(TrialWood wood, double wire) {}
+
   Windings {
     coils = List.copyOf(coils);
   }

@@ -31,10 +31,23 @@ final class BentBeforeDisc implements WoodSection {
    */
   record Ends(double torsion, double farthest) {}
 
+  /** Once time has passed, it is its fibres alone. */
   @Override
-  public WoodSection after(double e1, double e2, double seconds) {
-    return new BentBeforeDisc(
-        fresh, forgetful, remembering.after(e1, e2, seconds), new Ends(torsion, farthest));
+  public WoodSection after(double e1, double e2, double e3, Spell spell) {
+    FibreSection next = remembering.after(e1, e2, e3, spell);
+    return spell.isNothing()
+        ? new BentBeforeDisc(fresh, forgetful, next, new Ends(torsion, farthest))
+        : next;
+  }
+
+  @Override
+  public WoodSection going(double[] from, double[] to, Spell spell) {
+    return remembering.going(from, to, spell);
+  }
+
+  @Override
+  public WoodSection freed() {
+    return this;
   }
 
   @Override

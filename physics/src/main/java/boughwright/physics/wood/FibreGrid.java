@@ -14,6 +14,7 @@ final class FibreGrid {
   private static final GaussIntegratorFactory GAUSS = new GaussIntegratorFactory();
   private static final int RINGS = 9;
   private static final int ROUND = 36;
+  private static final int RING_ROUND = 24;
   private static final int SLOT_ACROSS = 10;
   private static final int SLOT_DEEP = 12;
 
@@ -55,6 +56,34 @@ final class FibreGrid {
     }
     if (shape.slot().exists()) {
       addSlot(fibres, shape);
+    }
+    return new FibreGrid(fibres);
+  }
+
+  /**
+   * The same fibres with a ring of new wood round them, none where the bark is gone: at its root
+   * mean square radius, so that area and second moment are whole.
+   *
+   * @param shape the section as it was before any ring
+   * @param from radius at which the ring starts [m]
+   * @param thickness its thickness [m]
+   * @param stiffness its modulus over that of the old wood, which scales its area [1]
+   */
+  FibreGrid withRing(SectionShape shape, double from, double thickness, double stiffness) {
+    List<Fibre> fibres = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      fibres.add(new Fibre(p1[i], p2[i], area[i], flows[i]));
+    }
+    double to = from + thickness;
+    double radius = Math.sqrt((from * from + to * to) / 2);
+    double step = 2 * Math.PI / RING_ROUND;
+    double each = stiffness * (to * to - from * from) / 2 * step;
+    for (int j = 0; j < RING_ROUND; j++) {
+      double c = shape.radius() * (1 - 1e-9) * Math.cos(j * step);
+      double s = shape.radius() * (1 - 1e-9) * Math.sin(j * step);
+      if (!shape.isDead(c, s) && !shape.isCut(c, s)) {
+        add(fibres, radius, j * step, each, true);
+      }
     }
     return new FibreGrid(fibres);
   }

@@ -4,12 +4,13 @@ package boughwright.physics.wood;
 import boughwright.physics.rod.SectionResponse;
 
 /**
- * A section of any shape, fibre by fibre, that remembers what it went through.
+ * A section of any shape, fibre by fibre, that remembers what it went through ({@link
+ * FibreMemory}).
  *
- * <p>A fibre flows in compression only, so all that it remembers is the strain at which it was
- * shortest: shorter still it flows on as if fresh, else it answers along a straight line from the
- * length to which it was crushed. Where flow begins the corner is rounded a little, so that the
- * tangent is smooth. Within one move the law has a potential.
+ * <p>A fibre flows in compression only. By its strain beyond rest: shorter than ever it flows on as
+ * if fresh, else it answers along a straight line from the length to which it was crushed. So flow
+ * follows the stress there is, whatever creep has let go of. Where flow begins the corner is
+ * rounded a little, so that the tangent is smooth. Within one move the law has a potential.
  */
 final class FibreSection implements WoodSection {
   /** Half the width of the rounded corner over the strain at which flow begins [1]. */
@@ -21,40 +22,130 @@ final class FibreSection implements WoodSection {
   private final SectionShape shape;
   private final FibreGrid grid;
   private final Rim rim;
-  private final double torsion;
+  private final Grown grown;
   private final double area;
+  private final FibreMemory memory;
+  private final Creep creep;
+  private final StraightSums straight;
 
-  /** Strain at which each fibre was shortest, at most 0 [1]; null for a fresh section. */
-  private final double[] shortest;
+  /**
+   * How thick the section has become.
+   *
+   * @param radius radius with all rings [m]
+   * @param torsion torsional stiffness with all rings [N m2]
+   */
+  private record Grown(double radius, double torsion) {}
 
   FibreSection(SegmentWood wood, SectionShape shape) {
     this.wood = wood;
     this.shape = shape;
     grid = FibreGrid.of(shape);
     rim = new Rim(shape);
-    torsion = wood.shearModulus() * TorsionConstant.of(shape, grid);
+    grown = new Grown(shape.radius(), wood.shearModulus() * TorsionConstant.of(shape, grid));
     area = grid.sum();
-    shortest = null;
+    memory = FibreMemory.none(grid.count);
+    creep = Creep.NONE;
+    straight = straight();
   }
 
-  private FibreSection(FibreSection before, double[] shortest) {
+  private FibreSection(FibreSection before, FibreMemory memory, Creep creep) {
+    this(before, before.grid, before.grown, memory, creep);
+  }
+
+  private FibreSection(
+      FibreSection before, FibreGrid grid, Grown grown, FibreMemory memory, Creep creep) {
     wood = before.wood;
     shape = before.shape;
-    grid = before.grid;
     rim = before.rim;
-    torsion = before.torsion;
-    area = before.area;
-    this.shortest = shortest;
+    this.grid = grid;
+    this.grown = grown;
+    area = grid.sum();
+    this.memory = memory;
+    this.creep = creep;
+    straight = straight();
+  }
+
+  private StraightSums straight() {
+    double[] flowed = new double[grid.count];
+    double[] work = new double[grid.count];
+    double[] least = new double[grid.count];
+    for (int i = 0; i < grid.count; i++) {
+      double turn = memory.shortest[i];
+      boolean bends = grid.flows[i] && !wood.isElastic() && !memory.freed;
+      flowed[i] = grid.flows[i] ? flow(-turn) : 0;
+      work[i] = grid.flows[i] ? -flow(-turn) * turn - flowWork(-turn) : 0;
+      least[i] =
+          bends ? Math.min(turn, -(1 - ROUNDED) * wood.yieldStrain()) : Double.NEGATIVE_INFINITY;
+    }
+    return new StraightSums(grid, memory.rest, new StraightSums.Flowed(flowed, work, least));
   }
 
   @Override
-  public FibreSection after(double e1, double e2, double seconds) {
-    double middle = middle(e1, e2);
-    double[] now = shortest == null ? new double[grid.count] : shortest.clone();
-    for (int i = 0; i < grid.count; i++) {
-      now[i] = Math.min(now[i], middle + e1 * grid.p2[i] - e2 * grid.p1[i]);
+  public FibreSection after(double e1, double e2, double e3, Spell spell) {
+    double[] at = {e1, e2, e3};
+    return going(at, at, spell);
+  }
+
+  /** New wood is laid half-way. */
+  @Override
+  public FibreSection going(double[] from, double[] to, Spell spell) {
+    boolean creeps = spell.seconds() > 0 && !spell.creep().isNone() && !wood.isElastic();
+    FibreSection held;
+    double[] shortest = memory.shortest.clone();
+    double[] start = strains(from, shortest);
+    if (creeps) {
+      CreepClock clock = new CreepClock(spell.creep(), spell.seconds());
+      double[] end = from == to ? start : strains(to, shortest);
+      held = new FibreSection(this, memory.after(shortest, start, end, clock), spell.creep());
+    } else {
+      held = new FibreSection(this, memory.shorter(shortest), creep);
     }
-    return new FibreSection(this, now);
+    return spell.ring() > 0
+        ? held.withRing((from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2, spell)
+        : held;
+  }
+
+  /**
+   * Strains of the fibres beyond what they flowed, and the twist, shape (fibres + 1).
+   *
+   * @param bent bending strains and twist
+   * @param shortest is lowered where a fibre is shorter than ever
+   */
+  private double[] strains(double[] bent, double[] shortest) {
+    double middle = middle(bent[0], bent[1]);
+    double[] strain = new double[grid.count + 1];
+    for (int i = 0; i < grid.count; i++) {
+      double total = middle + bent[0] * grid.p2[i] - bent[1] * grid.p1[i];
+      shortest[i] = Math.min(shortest[i], total - memory.rest[i]);
+      strain[i] = grid.flows[i] ? total + flow(-shortest[i]) : total;
+    }
+    strain[grid.count] = bent[2];
+    return strain;
+  }
+
+  private FibreSection withRing(double e1, double e2, double e3, Spell spell) {
+    double from = grown.radius();
+    double to = from + spell.ring();
+    FibreGrid more = grid.withRing(shape, from, spell.ring(), spell.ringStiffness());
+    double middle = middle(e1, e2);
+    double[] laid = new double[more.count - grid.count];
+    for (int i = 0; i < laid.length; i++) {
+      int k = grid.count + i;
+      laid[i] = middle + e1 * more.p2[k] - e2 * more.p1[k];
+    }
+    double tube = Math.PI / 2 * (Math.pow(to, 4) - Math.pow(from, 4));
+    double torsion = grown.torsion() + spell.ringStiffness() * wood.shearModulus() * tube;
+    return new FibreSection(
+        this,
+        more,
+        new Grown(to, torsion),
+        memory.with(laid, e3, grown.torsion() / torsion),
+        creep);
+  }
+
+  @Override
+  public WoodSection freed() {
+    return new FibreSection(this, memory.freed(new CreepClock(creep, 0)), creep);
   }
 
   /** How much shorter a fibre of a compressive strain has been made for good [1]. */
@@ -90,18 +181,14 @@ final class FibreSection implements WoodSection {
     return over < corner ? (over + corner) / (2 * corner) : 1;
   }
 
-  private double least(int i) {
-    return shortest == null ? 0 : shortest[i];
-  }
-
-  /** Stress over E [1]. */
+  /** Stress over E at a strain beyond rest [1]. */
   private double stress(int i, double strain) {
-    return grid.flows[i] ? strain + flow(-Math.min(strain, least(i))) : strain;
+    return grid.flows[i] ? strain + flow(-Math.min(strain, memory.shortest[i])) : strain;
   }
 
   /** Rate of stress over strain, over E [1]. */
   private double slope(int i, double strain) {
-    return grid.flows[i] && strain < least(i) ? 1 - flowSlope(-strain) : 1;
+    return grid.flows[i] && strain < memory.shortest[i] ? 1 - flowSlope(-strain) : 1;
   }
 
   private double work(int i, double strain) {
@@ -109,7 +196,7 @@ final class FibreSection implements WoodSection {
     if (!grid.flows[i]) {
       return elastic;
     }
-    double turn = Math.min(strain, least(i));
+    double turn = Math.min(strain, memory.shortest[i]);
     return elastic + flow(-turn) * (strain - turn) - flowWork(-turn);
   }
 
@@ -118,13 +205,17 @@ final class FibreSection implements WoodSection {
    * convex and rises, so Newton's method comes down to it from above.
    */
   double middle(double e1, double e2) {
-    double middle = 0;
+    double middle = straight.middle(e1, e2);
+    if (straight.holds(middle, e1, e2)) {
+      return middle;
+    }
+    middle = Math.max(0, middle);
     double scale = shape.radius() * Math.hypot(e1, e2) + 1e-12;
     for (int n = 0; n < MOST_STEPS; n++) {
       double force = 0;
       double slope = 0;
       for (int i = 0; i < grid.count; i++) {
-        double strain = middle + e1 * grid.p2[i] - e2 * grid.p1[i];
+        double strain = middle + e1 * grid.p2[i] - e2 * grid.p1[i] - memory.rest[i];
         force += grid.area[i] * stress(i, strain);
         slope += grid.area[i] * slope(i, strain);
       }
@@ -139,12 +230,19 @@ final class FibreSection implements WoodSection {
 
   @Override
   public void respond(double e1, double e2, double e3, SectionResponse out) {
-    double middle = middle(e1, e2);
+    double middle = straight.middle(e1, e2);
+    respondTorsion(e3, out);
+    if (straight.holds(middle, e1, e2)) {
+      straight.respond(wood.moe(), e1, e2, out);
+      out.energy += grown.torsion() * (e3 / 2 - memory.rest[grid.count]) * e3;
+      return;
+    }
+    middle = middle(e1, e2);
     double[] sums = new double[9];
     for (int i = 0; i < grid.count; i++) {
       double g1 = grid.p2[i];
       double g2 = -grid.p1[i];
-      double strain = middle + e1 * g1 + e2 * g2;
+      double strain = middle + e1 * g1 + e2 * g2 - memory.rest[i];
       double pull = grid.area[i] * stress(i, strain);
       double rate = grid.area[i] * slope(i, strain);
       sums[0] += pull * g1;
@@ -161,20 +259,24 @@ final class FibreSection implements WoodSection {
     double spread = Math.max(sums[2], 1e-6 * area);
     out.m1 = moe * sums[0];
     out.m2 = moe * sums[1];
-    out.m3 = torsion * e3;
     out.k11 = moe * (sums[5] - sums[3] * sums[3] / spread);
     out.k12 = moe * (sums[6] - sums[3] * sums[4] / spread);
     out.k22 = moe * (sums[7] - sums[4] * sums[4] / spread);
-    out.k33 = torsion;
+    out.energy = moe * sums[8] + grown.torsion() * (e3 / 2 - memory.rest[grid.count]) * e3;
+  }
+
+  private void respondTorsion(double e3, SectionResponse out) {
+    out.m3 = grown.torsion() * (e3 - memory.rest[grid.count]);
+    out.k33 = grown.torsion();
     out.k13 = 0;
     out.k23 = 0;
-    out.energy = moe * sums[8] + 0.5 * out.m3 * e3;
   }
 
   @Override
   public double[] strainUnder(double m1, double m2, double m3) {
     double[] bending = StrainSearch.under(this, m1, m2, farthest());
-    return new double[] {bending[0], bending[1], m3 / torsion};
+    double twist = memory.rest[grid.count] + m3 / grown.torsion();
+    return new double[] {bending[0], bending[1], twist};
   }
 
   @Override

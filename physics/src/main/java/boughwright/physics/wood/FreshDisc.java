@@ -90,12 +90,26 @@ final class FreshDisc implements WoodSection {
   }
 
   @Override
-  public WoodSection after(double e1, double e2, double seconds) {
+  public WoodSection after(double e1, double e2, double e3, Spell spell) {
+    boolean strained = e1 != 0 || e2 != 0 || e3 != 0;
+    if (spell.ring() > 0 || strained && !spell.isNothing()) {
+      return new FibreSection(wood, SectionShape.disc(radius)).after(e1, e2, e3, spell);
+    }
     if (e1 * e1 + e2 * e2 <= yield * yield) {
       return this;
     }
     FibreSection fibres = new FibreSection(wood, SectionShape.disc(radius));
     BentBeforeDisc.Ends ends = new BentBeforeDisc.Ends(torsion, BentDisc.FARTHEST * yield);
-    return new BentBeforeDisc(this, fibres, fibres.after(e1, e2, seconds), ends);
+    return new BentBeforeDisc(this, fibres, fibres.after(e1, e2, e3, Spell.NONE), ends);
+  }
+
+  @Override
+  public WoodSection going(double[] from, double[] to, Spell spell) {
+    return new FibreSection(wood, SectionShape.disc(radius)).going(from, to, spell);
+  }
+
+  @Override
+  public WoodSection freed() {
+    return this;
   }
 }

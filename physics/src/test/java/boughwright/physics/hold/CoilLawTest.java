@@ -68,7 +68,7 @@ class CoilLawTest {
     section.respond(forced, 0, 0, response);
     double needed = row.number("moment_needed_to_force_Nmm") * Table.MM;
     MEASURED.check("moment to force", response.m1 / needed - 1, NUMERIC);
-    CoiledSection held = (CoiledSection) section.after(forced, 0, 0);
+    CoiledSection held = (CoiledSection) section.bentTo(forced, 0);
     double left = held.strainUnder(0, 0, 0)[0];
     double printed = row.number("kappa_final_exact(Masing)") / Table.MM - rest;
     MEASURED.check("curvature at rest", left / printed - 1, NUMERIC);

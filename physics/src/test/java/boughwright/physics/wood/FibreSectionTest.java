@@ -121,7 +121,7 @@ class FibreSectionTest {
   @ParameterizedTest
   @MethodSource("shapes")
   void momentsAndTangents_areRates(SectionShape shape) {
-    WoodSection law = section(shape).after(3, 1, 0);
+    WoodSection law = section(shape).bentTo(3, 1);
     double h = 1e-6;
     double[][] at = {{4, 1}, {1, -2}, {0.2, 0.1}};
     for (double[] e : at) {
@@ -159,9 +159,7 @@ class FibreSectionTest {
   void momentBeyondCapacity_isRefusedWithoutNaN() {
     for (WoodSection law :
         new WoodSection[] {
-          section(SectionShape.disc(1)),
-          new FreshDisc(UNIT, 1),
-          new FreshDisc(UNIT, 1).after(3, 0, 0)
+          section(SectionShape.disc(1)), new FreshDisc(UNIT, 1), new FreshDisc(UNIT, 1).bentTo(3, 0)
         }) {
       assertThat(law.canCarry(2, 0)).isTrue();
       assertThat(law.canCarry(3.3, 0.1)).isFalse();

@@ -77,7 +77,7 @@ class RodMemoryTest {
   }
 
   private static RodSolution after(RodSolution held, RodLoads under, RodLoads to) {
-    WoodLine remembered = new RememberedLine(fresh(), held.pose(), 0, 0);
+    WoodLine remembered = new RememberedLine(fresh(), held.pose(), 0, Spell.NONE);
     RodSolution next =
         RodSolver.solve(model(remembered), new RodStart(held, under), to, RodOptions.DEFAULT);
     assertThat(next.status().holds()).as(next.status().toString()).isTrue();
@@ -149,7 +149,8 @@ class RodMemoryTest {
     RodSolution held = RodSolver.solve(model(fresh()), loads, RodOptions.DEFAULT);
     RodSolution free = after(held, loads, force(0));
     WoodLine twice =
-        new RememberedLine(new RememberedLine(fresh(), held.pose(), 0, 0), free.pose(), 0, 0);
+        new RememberedLine(
+            new RememberedLine(fresh(), held.pose(), 0, Spell.NONE), free.pose(), 0, Spell.NONE);
     RodSolution again =
         RodSolver.solve(model(twice), new RodStart(free, force(0)), loads, RodOptions.DEFAULT);
     assertThat(again.status().holds()).isTrue();

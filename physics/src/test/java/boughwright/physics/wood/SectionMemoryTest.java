@@ -50,7 +50,7 @@ class SectionMemoryTest {
     WoodSection law = new FreshDisc(UNIT, 1);
     for (double x : new double[] {4, 2, 0.7, 3, 5, 1, -2, 0, 4}) {
       compare("stages in a plane", law, brute(x, 0));
-      law = law.after(x, 0, 0);
+      law = law.bentTo(x, 0);
     }
   }
 
@@ -60,7 +60,7 @@ class SectionMemoryTest {
     double[][] stages = {{3, 0}, {1.5, 0}, {2, 2}, {0.5, 0.5}, {-1, 3}, {-0.4, 1}};
     for (double[] stage : stages) {
       compare("stages in space", law, brute(stage[0], stage[1]));
-      law = law.after(stage[0], stage[1], 0);
+      law = law.bentTo(stage[0], stage[1]);
     }
   }
 
@@ -69,9 +69,9 @@ class SectionMemoryTest {
     WoodSection fresh = new FreshDisc(UNIT, 1);
     WoodSection small = fresh;
     for (int k = 1; k <= 20; k++) {
-      small = small.after(0.25 * k, 0.1 * k, 0);
+      small = small.bentTo(0.25 * k, 0.1 * k);
     }
-    WoodSection whole = fresh.after(5, 2, 0);
+    WoodSection whole = fresh.bentTo(5, 2);
     for (double part : new double[] {1, 0.8, 0.3, 0}) {
       whole.respond(5 * part, 2 * part, 0, response);
       double m1 = response.m1;
@@ -85,7 +85,7 @@ class SectionMemoryTest {
   @Test
   void unloading_isElasticAndReloading_comesBackToTheFreshLaw() {
     WoodSection fresh = new FreshDisc(UNIT, 1);
-    WoodSection bent = fresh.after(5, 0, 0);
+    WoodSection bent = fresh.bentTo(5, 0);
     bent.respond(4.9, 0, 0, response);
     assertThat(response.k11).isCloseTo(Math.PI / 4, within(SAME));
     // across, the tangent is that of few fibres beside the neutral axis
@@ -106,13 +106,13 @@ class SectionMemoryTest {
   void closedCycle_givesBackNoMoreThanItTook() {
     WoodSection fresh = new FreshDisc(UNIT, 1);
     double work = work(fresh, 0, 4);
-    WoodSection bent = fresh.after(4, 0, 0);
+    WoodSection bent = fresh.bentTo(4, 0);
     double back = work(bent, 4, -2);
-    WoodSection reversed = bent.after(-2, 0, 0);
+    WoodSection reversed = bent.bentTo(-2, 0);
     double rest = work(reversed, -2, 0);
     assertThat(work + back + rest).isPositive();
     // going nowhere new costs nothing
-    assertThat(work(bent, 4, 1) + work(bent.after(1, 0, 0), 1, 4)).isCloseTo(0, within(1e-9));
+    assertThat(work(bent, 4, 1) + work(bent.bentTo(1, 0), 1, 4)).isCloseTo(0, within(1e-9));
   }
 
   private double work(WoodSection law, double from, double to) {
@@ -125,6 +125,6 @@ class SectionMemoryTest {
   @Test
   void aSectionThatNeverFlowed_remembersNothing() {
     WoodSection fresh = new FreshDisc(UNIT, 1);
-    assertThat(fresh.after(0.7, 0.7, 0)).isSameAs(fresh);
+    assertThat(fresh.bentTo(0.7, 0.7)).isSameAs(fresh);
   }
 }
