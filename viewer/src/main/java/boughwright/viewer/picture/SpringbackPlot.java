@@ -32,25 +32,30 @@ final class SpringbackPlot {
     double high = HEAD_ROOM * Math.max(LEAST_HIGH, Math.max(most, 1.2 * lost));
     TimePlot plot = new TimePlot(page, new TimePlot.Place(room, page.u(14)), end, high);
     plot.drawFrame("Bend lost if taken off then, %", "nine in ten within the band", course.steps());
-    course.staysAfter().ifPresent(after -> span(plot, after, end));
+    span(plot, end);
     plot.curve(course.samples(), s -> scaled(s.springback()), new TimePlot.Look(Ink.SPRINGBACK, 0));
     target(plot, lost);
     stays(plot, end);
+    bites(plot, end);
   }
 
   private static Range scaled(Range part) {
     return new Range(PERCENT * part.low(), PERCENT * part.middle(), PERCENT * part.high());
   }
 
-  /** When it stays, as far as that is known. */
-  private void span(TimePlot plot, Range after, double end) {
-    double from = plot.x(Math.min(end, after.low()));
-    double to = plot.x(Math.min(end, after.high()));
-    page.pen().setColor(Ink.faded(Ink.APEX, 0.10));
-    page.pen().fill(new Rectangle2D.Double(from, plot.box().y(), to - from, plot.box().height()));
-    if (after.middle() <= end) {
-      double at = plot.x(after.middle());
-      page.rule(new Line2D.Double(at, plot.box().y(), at, plot.box().bottom()), 2, Ink.APEX);
+  /** When it stays, as far as that is within the times shown. */
+  private void span(TimePlot plot, double end) {
+    Course.Span stays = course.stays();
+    Rect box = plot.box();
+    if (stays.earliest().isPresent()) {
+      double from = plot.x(Math.min(end, stays.earliest().getAsDouble()));
+      double to = plot.x(Math.min(end, stays.latest().orElse(end)));
+      page.pen().setColor(Ink.faded(Ink.APEX, 0.10));
+      page.pen().fill(new Rectangle2D.Double(from, box.y(), to - from, box.height()));
+    }
+    if (stays.likely().orElse(Double.POSITIVE_INFINITY) <= end) {
+      double at = plot.x(stays.likely().getAsDouble());
+      page.rule(new Line2D.Double(at, box.y(), at, box.bottom()), 2, Ink.APEX);
     }
   }
 
@@ -63,15 +68,9 @@ final class SpringbackPlot {
 
   /** Says when it stays: before that time, on two lines if need be; else at the upper right. */
   private void stays(TimePlot plot, double end) {
-    List<String> words =
-        course
-            .staysAfter()
-            .map(after -> stays(after, end))
-            .orElse(List.of("does not stay within " + Wording.time(end)));
+    List<String> words = SpanWords.stays(course.stays(), end);
     Rect box = plot.box();
-    double before =
-        course.staysAfter().map(after -> plot.x(Math.min(end, after.low()))).orElse(box.right())
-            - page.u(8);
+    double before = plot.x(Math.min(end, course.stays().earliest().orElse(end))) - page.u(8);
     double room = before - box.x() - CURVE_SHARE * box.width();
     String whole = String.join(" ", words);
     if (width(whole) <= room) {
@@ -81,6 +80,31 @@ final class SpringbackPlot {
     } else {
       lines(words, box.right() - page.u(8), box);
     }
+  }
+
+  /** When wire, pads and loops begin to bite, where that comes before everything is off. */
+  private void bites(TimePlot plot, double end) {
+    double first = course.bites().earliest().orElse(Double.POSITIVE_INFINITY);
+    double off =
+        course.steps().stream()
+            .filter(step -> step.act() == Course.Act.RELEASE)
+            .mapToDouble(Course.Step::time)
+            .findFirst()
+            .orElse(end);
+    if (first > off) {
+      return;
+    }
+    Rect box = plot.box();
+    double at = plot.x(first);
+    page.dashes(new Line2D.Double(at, box.y(), at, box.bottom()), 1.8, Ink.TROUBLE);
+    String words = "may bite from " + Wording.time(first);
+    double wide = width(words);
+    boolean right = at + page.u(8) + wide <= box.right();
+    page.writeClear(
+        words,
+        right ? at + page.u(6) : at - page.u(6) - wide,
+        box.y() + 0.55 * box.height(),
+        Page.Style.STEP.in(Ink.TROUBLE));
   }
 
   private double width(String words) {
@@ -96,15 +120,5 @@ final class SpringbackPlot {
       page.writeClear(fitted, right - width(fitted), y, Page.Style.STEP.in(Ink.APEX));
       y += page.u(18);
     }
-  }
-
-  private static List<String> stays(Range after, double end) {
-    String low = Wording.time(after.low());
-    String high = Wording.time(after.high());
-    String unit = " " + high.split(" ", 2)[1];
-    String range = (low.endsWith(unit) ? low.replace(unit, "") : low) + " to " + high;
-    boolean later = after.middle() > end;
-    String middle = later ? "more than " + Wording.time(end) : Wording.time(after.middle());
-    return List.of("stays by itself after " + middle, "(" + range + ")");
   }
 }

@@ -17,6 +17,7 @@ import boughwright.modeller.tree.AnchorKind;
 import boughwright.modeller.tree.AnchorPoint;
 import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.hold.StrandTwist;
 import boughwright.physics.trial.LineTrial;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +89,8 @@ final class Guys {
     }
     Span span = new Span(pad, anchor);
     boolean slack = tried.map(LineTrial::slack).orElse(false);
-    meshes.addAll(strands(guy.tackle(), slack).meshes(pad, anchor));
+    double before = span.length() + tried.map(LineTrial::shortening).orElse(0.0);
+    meshes.addAll(strands(guy.tackle(), slack, before, span).meshes(pad, anchor));
     guy.tackle().tightener().ifPresent(tightener -> addTightener(tightener, span));
     addPads(guy, span);
     Optional<AnchorKind> kind = kind(guy);
@@ -101,16 +103,34 @@ final class Guys {
     marks.add(new Mark.Guy(pad, anchor, words));
   }
 
-  private Strands strands(Tackle tackle, boolean slack) {
+  /**
+   * The strands of a line as it is now.
+   *
+   * @param before how far it spanned as measured [m]
+   */
+  private Strands strands(Tackle tackle, boolean slack, double before, Span span) {
     double least = tackle.strand().map(Strand::count).orElse(1) > 1 ? 0.75 * line : line;
     double radius = Math.max(least, tackle.strand().map(s -> s.gauge() / 2).orElse(0.0));
-    boolean twisted = tackle.tightener().filter(Tightener.Twist.class::isInstance).isPresent();
-    int count = tackle.strand().map(Strand::count).orElse(twisted ? 2 : 1);
-    if (!twisted) {
+    Optional<Tightener.Twist> twist =
+        tackle
+            .tightener()
+            .filter(Tightener.Twist.class::isInstance)
+            .map(Tightener.Twist.class::cast);
+    int count = tackle.strand().map(Strand::count).orElse(twist.isPresent() ? 2 : 1);
+    if (twist.isEmpty()) {
       return new Strands(count, radius, 0, false, slack);
     }
-    Tightener.Twist twist = (Tightener.Twist) tackle.tightener().orElseThrow();
-    return new Strands(count, radius, twist.turnsIn(), twist.inMiddle(), slack);
+    double turns = turns(tackle, twist.get(), before, span.length());
+    return new Strands(count, radius, turns, twist.get().inMiddle(), slack);
+  }
+
+  /** Turns in all: those already in, and those that bring the line from one span to another. */
+  private static double turns(Tackle tackle, Tightener.Twist twist, double before, double now) {
+    if (tackle.strand().isEmpty() || before <= now) {
+      return twist.turnsIn();
+    }
+    double gauge = tackle.strand().get().gauge();
+    return StrandTwist.spanning(before, gauge, twist.turnsIn(), twist.inMiddle()).turns(now);
   }
 
   private void addTightener(Tightener tightener, Span span) {

@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,7 +89,7 @@ class CoursePanelTest {
 
   @Test
   void courseWithoutSamples_leavesAllTheRoom() {
-    Course empty = new Course(List.of(), List.of(), Optional.empty(), 0.85, List.of());
+    Course empty = InventedCourses.samplesOnly(List.of());
     Drawn drawn = drawn(empty, 1800, 1200);
     assertThat(drawn.left()).isEqualTo(drawn.room());
     assertThat(drawn.count(is(Ink.PAPER).negate())).isZero();
@@ -102,9 +102,9 @@ class CoursePanelTest {
     for (int n = 0; n < 5; n++) {
       samples.add(
           new Course.Sample(
-              n * 30 * DAY, Map.of("g1", new Range(0, 0, 0)), new Range(0.8, 0.9, 1)));
+              n * 30 * DAY, 0, Map.of("g1", new Range(0, 0, 0)), new Range(0.8, 0.9, 1)));
     }
-    Course course = new Course(List.of(), samples, Optional.empty(), 0.85, List.of());
+    Course course = InventedCourses.samplesOnly(samples);
     Drawn drawn = drawn(course, 1800, 1200);
     assertThat(drawn.count(is(Ink.APEX))).isGreaterThan(100);
     assertThat(drawn.count(is(Ink.SERIES.get(0)))).isGreaterThan(20);
@@ -119,10 +119,9 @@ class CoursePanelTest {
         double pull = 10 + k - n;
         pulls.put("a-line-that-somebody-gave-a-long-name-" + k, new Range(pull, pull, pull + 1));
       }
-      samples.add(new Course.Sample(n * n * DAY, pulls, new Range(0.1, 0.2, 0.3)));
+      samples.add(new Course.Sample(n * n * DAY, 0, pulls, new Range(0.1, 0.2, 0.3)));
     }
-    Course course =
-        new Course(List.of(), samples, Optional.of(new Range(1, 2, 3)), 0.85, List.of());
+    Course course = InventedCourses.samplesOnly(samples);
     Drawn drawn = drawn(course, 640, 480);
     IntPredicate ink = is(Ink.PAPER).negate();
     assertThat(count(drawn.image(), drawn.room().grown(1), ink)).isEqualTo(drawn.count(ink));
@@ -181,6 +180,19 @@ class CoursePanelTest {
     assertThat(places[3]).isLessThanOrEqualTo(100);
     double[] tight = Spread.apart(new double[] {5, 5, 5}, 15, new Spread.Room(0, 10));
     assertThat(tight).containsExactly(new double[] {0, 5, 10}, within(1e-9));
+  }
+
+  @Test
+  void spans_areTold_asFarAsTheyAreKnown() {
+    OptionalDouble day = OptionalDouble.of(40 * DAY);
+    OptionalDouble none = OptionalDouble.empty();
+    double year = 365.25 * DAY;
+    assertThat(SpanWords.stays(Course.Span.NEVER, 2 * year))
+        .containsExactly("does not stay by itself within 2.0 years");
+    assertThat(SpanWords.stays(new Course.Span(day, none, none), 2 * year))
+        .containsExactly("stays by itself after more than 2.0 years", "(40 days at the earliest)");
+    assertThat(SpanWords.stays(InventedCourses.span(0.5 * year, year, 1.5 * year), 2 * year))
+        .containsExactly("stays by itself after 12 months", "(6 to 18 months)");
   }
 
   @Test

@@ -252,7 +252,20 @@ public final class InventedCourses {
   /** A step: part of the plan, and how far it is bent then. */
   private static Course.Step step(Document document, Course.Act act, double time, double[] parts) {
     TrialResult pose = bent(document.tree(), document.plans().get(0), parts[1]);
-    return new Course.Step(act, time, parts[0], pose, 0.05 * parts[1], Map.of(), "do it");
+    return new Course.Step(
+        act, time, parts[0], pose, 0.05 * parts[1], Map.of(), Optional.empty(), "do it");
+  }
+
+  /** A time span that is known in full [s]. */
+  public static Course.Span span(double earliest, double likely, double latest) {
+    return new Course.Span(
+        OptionalDouble.of(earliest), OptionalDouble.of(likely), OptionalDouble.of(latest));
+  }
+
+  /** A course with samples alone, that never stays. */
+  public static Course samplesOnly(List<Course.Sample> samples) {
+    return new Course(
+        List.of(), samples, Course.Span.NEVER, Course.Span.NEVER, 0.85, 1, List.of("invented"));
   }
 
   private static Course course(Plan plan, Tree tree, List<Course.Step> steps, int... days) {
@@ -277,13 +290,16 @@ public final class InventedCourses {
       }
       double lost = 0.9 * left * (1 - 0.75 * Math.min(1, Math.pow(time / YEAR, 1.5)));
       samples.add(
-          new Course.Sample(time, tensions, new Range(0.6 * lost, lost, Math.min(1, 1.4 * lost))));
+          new Course.Sample(
+              time, since, tensions, new Range(0.6 * lost, lost, Math.min(1, 1.4 * lost))));
     }
     return new Course(
         steps,
         samples,
-        Optional.of(new Range(0.5 * YEAR, 0.8 * YEAR, 1.3 * YEAR)),
+        span(0.5 * YEAR, 0.8 * YEAR, 1.3 * YEAR),
+        span(0.45 * YEAR, 0.7 * YEAR, 1.1 * YEAR),
         0.85,
+        1,
         List.of("invented"));
   }
 }

@@ -130,8 +130,10 @@ class StagesViewTest {
         new Course(
             whole.steps().stream().filter(s -> s.act() == Course.Act.LOOK).toList(),
             whole.samples(),
-            Optional.empty(),
+            Course.Span.NEVER,
+            Course.Span.NEVER,
             0.85,
+            1,
             List.of());
     Scene scene = scene(document, looks, 1);
     assertThat(scene.stages()).isEmpty();
