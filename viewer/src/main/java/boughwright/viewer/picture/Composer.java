@@ -4,7 +4,6 @@ package boughwright.viewer.picture;
 import boughwright.physics.stage.Course;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
-import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
@@ -13,9 +12,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
@@ -66,12 +63,11 @@ final class Composer {
     Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
     Rect area = course.map(c -> new CoursePanel(page, c).draw(beside)).orElse(beside);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
-    int missing = 0;
-    Map<Mark, Boolean> told = new HashMap<>();
+    Told told = new Told(frames.size());
     for (ViewFrame frame : frames) {
-      missing += drawView(frame, renderer, told);
+      drawView(frame, renderer, told);
     }
-    drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, missing);
+    drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, told.missing());
     return frames;
   }
 
@@ -122,7 +118,7 @@ final class Composer {
     return y;
   }
 
-  private int drawView(ViewFrame frame, SceneRenderer renderer, Map<Mark, Boolean> told) {
+  private void drawView(ViewFrame frame, SceneRenderer renderer, Told told) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
@@ -132,9 +128,8 @@ final class Composer {
     scene
         .stages()
         .ifPresent(stages -> stages.stays().forEach(limb -> OutlinePen.draw(page, frame, limb)));
-    int missing = new MarkPainter(page, scene, frame).paint(raster, told);
+    new MarkPainter(page, scene, frame).paint(raster, told);
     drawCaption(frame);
-    return missing;
   }
 
   /** The name of a view and, where there is room, from where it is seen. */
@@ -161,7 +156,7 @@ final class Composer {
     return page.image().getHeight() - page.u(104) - page.u(Key.ROW) * (rows - 1);
   }
 
-  private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {
+  private void drawFooter(double pixelsPerMetre, double left, double width, long missing) {
     double y = footerTop(width);
     page.rule(new Line2D.Double(left, y - page.u(46), left + width, y - page.u(46)), 1, Ink.FRAME);
     ScaleBar.fitting(pixelsPerMetre, page.u(LONGEST_BAR)).draw(page, left, y);
@@ -169,7 +164,7 @@ final class Composer {
     scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
     List<String> notes = new ArrayList<>(footnote);
     if (missing > 0) {
-      notes.add(missing + " labels found no room.");
+      notes.add(missing + (missing == 1 ? " label" : " labels") + " found no room.");
     }
     double step = page.u(22);
     double foot = page.image().getHeight() - page.u(46) - step * (notes.size() - 1) / 2;

@@ -15,9 +15,17 @@ final class LabelPlacer {
   private static final double[] REACHES = {0, 14, 30, 50, 75, 105, 140, 180, 230, 290, 360, 450};
   private static final double WOOD_COST = 900;
   private static final double LEADER_WOOD_COST = 110;
+
+  /** For each pixel of a line to a label that runs over wood, beyond where it starts. */
+  private static final double LEADER_COVER_COST = 2;
+
+  private static final double LEADER_START = 30;
   private static final double CROSSING_COST = 1200;
   private static final double TOUCH_COST = 70;
   private static final double LINE_CLEARANCE = 4;
+
+  /** A label that would cost more, such as one over a line, waits for another view. */
+  private static final double MOST_IF_ELSEWHERE = 1000;
 
   /** What is longer than this of the line to a label costs twice. */
   private static final double LONG = 110;
@@ -67,7 +75,17 @@ final class LabelPlacer {
 
   /** Places a label, with fewer words if need be; empty when there is no room at all. */
   Optional<PlacedLabel> place(Label label, Measure measure) {
-    double most = label.quiet() ? MOST_FOR_QUIET : Double.POSITIVE_INFINITY;
+    return place(label, measure, false);
+  }
+
+  /**
+   * Places a label, with fewer words if need be; empty when there is no room.
+   *
+   * @param elsewhere whether it may stand in another view, and here only if it stands well
+   */
+  Optional<PlacedLabel> place(Label label, Measure measure, boolean elsewhere) {
+    double most = elsewhere ? MOST_IF_ELSEWHERE : Double.POSITIVE_INFINITY;
+    most = label.quiet() ? MOST_FOR_QUIET : most;
     Optional<PlacedLabel> best = cheapest(label, measure, most);
     if (best.isEmpty() && label.words().size() > 1) {
       best = cheapest(label.firstLineOnly(), measure, most);
@@ -141,10 +159,10 @@ final class LabelPlacer {
     if (cost >= least) {
       return cost;
     }
-    cost +=
-        LEADER_WOOD_COST
-            * occupancy.crossings(
-                new Line2D.Double(candidate.x(), candidate.y(), meets[0], meets[1]), unit);
+    Occupancy.Met met =
+        occupancy.met(new Line2D.Double(candidate.x(), candidate.y(), meets[0], meets[1]), unit);
+    cost += LEADER_WOOD_COST * met.crossings();
+    cost += LEADER_COVER_COST * Math.max(0, met.covered() / unit - LEADER_START);
     cost += CROSSING_COST * placed.stream().filter(candidate::crosses).count();
     cost += CROSSING_COST * taken.stream().filter(candidate::runsThrough).count();
     cost += CROSSING_COST * placed.stream().filter(other -> other.runsThrough(box)).count();

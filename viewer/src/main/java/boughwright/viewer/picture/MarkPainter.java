@@ -15,7 +15,6 @@ import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 
 /** Draws the marks of a scene over one view, and their words where there is room. */
 final class MarkPainter {
@@ -46,13 +45,9 @@ final class MarkPainter {
     this.frame = frame;
   }
 
-  /**
-   * Draws marks and words, and gives how many words found no room.
-   *
-   * @param told places of failure that another view has named already, and whether in full; those
-   *     named here are added
-   */
-  int paint(Raster raster, Map<Mark, Boolean> told) {
+  /** Draws marks and words, as far as they find room and are not told in another view. */
+  void paint(Raster raster, Told told) {
+    told.nextView();
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
@@ -67,39 +62,18 @@ final class MarkPainter {
       draw(mark, raster);
       keepFree(mark, placer);
     }
-    int missing = 0;
     List<PlacedLabel> placed = new ArrayList<>();
     for (Mark mark : marks) {
       Label label = label(mark, raster, occupancy);
-      if (label.places().isEmpty() || isTold(mark, raster, told)) {
-        continue;
+      boolean inFull = !isHidden(mark, raster);
+      if (!label.places().isEmpty() && !told.isEnough(mark, inFull)) {
+        var found = placer.place(label, this::measure, told.isElsewhere(mark));
+        found.ifPresent(placed::add);
+        told.note(mark, found.isPresent(), inFull);
       }
-      var found = placer.place(label, this::measure);
-      found.ifPresent(placed::add);
-      missing += found.isEmpty() && !label.quiet() ? 1 : 0;
     }
     placed.forEach(this::drawLeader);
     placed.forEach(this::drawWords);
-    return missing;
-  }
-
-  /**
-   * Whether words for a place of failure or a coil stand in another view; notes it if they come
-   * here.
-   */
-  private boolean isTold(Mark mark, Raster raster, Map<Mark, Boolean> told) {
-    if (mark instanceof Mark.Wire || mark instanceof Mark.StageEnd) {
-      return told.put(mark, true) != null;
-    }
-    if (!(mark instanceof Mark.Failure)) {
-      return false;
-    }
-    boolean inFull = !isHidden(mark, raster);
-    if (told.containsKey(mark) && (told.get(mark) || !inFull)) {
-      return true;
-    }
-    told.put(mark, inFull);
-    return false;
   }
 
   private static int order(Mark mark) {

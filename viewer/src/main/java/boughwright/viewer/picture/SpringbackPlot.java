@@ -7,6 +7,7 @@ import boughwright.viewer.scene.Wording;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The part of the bend that would be lost if everything were taken off, over time. */
 final class SpringbackPlot {
@@ -35,8 +36,9 @@ final class SpringbackPlot {
     span(plot, end);
     plot.curve(course.samples(), s -> scaled(s.springback()), new TimePlot.Look(Ink.SPRINGBACK, 0));
     target(plot, lost);
+    bites(end).ifPresent(time -> biteLine(plot, time));
     stays(plot, end);
-    bites(plot, end);
+    bites(end).ifPresent(time -> biteWords(plot, time));
   }
 
   private static Range scaled(Range part) {
@@ -82,22 +84,27 @@ final class SpringbackPlot {
     }
   }
 
-  /** When wire, pads and loops begin to bite, where that comes before everything is off. */
-  private void bites(TimePlot plot, double end) {
-    double first = course.bites().earliest().orElse(Double.POSITIVE_INFINITY);
+  /** When wire, pads and loops begin to bite, where that comes before everything is off [s]. */
+  private OptionalDouble bites(double end) {
     double off =
         course.steps().stream()
             .filter(step -> step.act() == Course.Act.RELEASE)
             .mapToDouble(Course.Step::time)
             .findFirst()
             .orElse(end);
-    if (first > off) {
-      return;
-    }
+    double first = course.bites().earliest().orElse(Double.POSITIVE_INFINITY);
+    return first <= off ? OptionalDouble.of(first) : OptionalDouble.empty();
+  }
+
+  private void biteLine(TimePlot plot, double time) {
+    double at = plot.x(time);
+    page.dashes(new Line2D.Double(at, plot.box().y(), at, plot.box().bottom()), 1.8, Ink.TROUBLE);
+  }
+
+  private void biteWords(TimePlot plot, double time) {
     Rect box = plot.box();
-    double at = plot.x(first);
-    page.dashes(new Line2D.Double(at, box.y(), at, box.bottom()), 1.8, Ink.TROUBLE);
-    String words = "may bite from " + Wording.time(first);
+    double at = plot.x(time);
+    String words = "may bite from " + Wording.time(time);
     double wide = width(words);
     boolean right = at + page.u(8) + wide <= box.right();
     page.writeClear(
