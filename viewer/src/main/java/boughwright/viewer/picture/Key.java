@@ -50,6 +50,9 @@ final class Key {
     if (scene.has(Body.Role.REMOVED)) {
       add(Swatch.removed(), "cut away");
     }
+    if (scene.has(Body.Role.CONTAINER)) {
+      add(Swatch.container(), "container now");
+    }
     addMetals(scene);
   }
 

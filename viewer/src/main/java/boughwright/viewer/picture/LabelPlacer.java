@@ -27,6 +27,9 @@ final class LabelPlacer {
   /** A label that would cost more, such as one over a line, waits for another view. */
   private static final double MOST_IF_ELSEWHERE = 1000;
 
+  /** Standing so much better is worth all words but the first line. */
+  private static final double SHORTENING_COST = 160;
+
   /** What is longer than this of the line to a label costs twice. */
   private static final double LONG = 110;
 
@@ -86,19 +89,24 @@ final class LabelPlacer {
   Optional<PlacedLabel> place(Label label, Measure measure, boolean elsewhere) {
     double most = elsewhere ? MOST_IF_ELSEWHERE : Double.POSITIVE_INFINITY;
     most = label.quiet() ? MOST_FOR_QUIET : most;
-    Optional<PlacedLabel> best = cheapest(label, measure, most);
-    if (best.isEmpty() && label.words().size() > 1) {
-      best = cheapest(label.firstLineOnly(), measure, most);
+    Found found = cheapest(label, measure, most);
+    if (label.words().size() > 1 && found.cost() > SHORTENING_COST) {
+      Found shorter = cheapest(label.firstLineOnly(), measure, most);
+      found = shorter.cost() + SHORTENING_COST < found.cost() ? shorter : found;
     }
+    Optional<PlacedLabel> best = Optional.ofNullable(found.place());
     best.ifPresent(
-        found -> {
-          placed.add(found);
-          taken.add(found.box().grown(6 * unit));
+        place -> {
+          placed.add(place);
+          taken.add(place.box().grown(6 * unit));
         });
     return best;
   }
 
-  private Optional<PlacedLabel> cheapest(Label label, Measure measure, double most) {
+  /** The best place there is, null for none, and what it costs. */
+  private record Found(PlacedLabel place, double cost) {}
+
+  private Found cheapest(Label label, Measure measure, double most) {
     double[] size = measure.size(label);
     PlacedLabel best = null;
     double least = most;
@@ -121,7 +129,7 @@ final class LabelPlacer {
         }
       }
     }
-    return Optional.ofNullable(best);
+    return new Found(best, best == null ? Double.POSITIVE_INFINITY : least);
   }
 
   private static double angle(int d) {

@@ -26,6 +26,7 @@ record Swatch(Kind kind, List<Color> colours) {
     GHOST(0.35),
     REMOVED(0.12),
     STAGES(0.45),
+    CONTAINER(0.13),
     OUTLINE(0),
     COIL(1);
 
@@ -58,6 +59,10 @@ record Swatch(Kind kind, List<Color> colours) {
 
   static Swatch outline() {
     return new Swatch(Kind.OUTLINE, List.of(Ink.STAYS));
+  }
+
+  static Swatch container() {
+    return new Swatch(Kind.CONTAINER, List.of(Ink.of(Palette.CONTAINER)));
   }
 
   static Swatch coil(Color metal) {

@@ -125,7 +125,7 @@ final class Guys {
   }
 
   /** Turns in all: those already in, and those that bring the line from one span to another. */
-  private static double turns(Tackle tackle, Tightener.Twist twist, double before, double now) {
+  static double turns(Tackle tackle, Tightener.Twist twist, double before, double now) {
     if (tackle.strand().isEmpty() || before <= now) {
       return twist.turnsIn();
     }

@@ -87,7 +87,7 @@ public final class Wording {
     if (!line.slack() && line.shortening() * 1000 >= NOTHING_MM) {
       more.add("tightened " + millimetres(line.shortening()));
     }
-    kind.ifPresent(k -> more.add("to a " + anchor(k)));
+    kind.ifPresent(k -> more.add("to " + anchor(k)));
     return more.isEmpty() ? List.of(first) : List.of(first, String.join(", ", more));
   }
 
@@ -132,10 +132,10 @@ public final class Wording {
   /** What a line is tied to, in words. */
   static String anchor(AnchorKind kind) {
     return switch (kind) {
-      case SCREW -> "screw";
-      case RIM -> "hook on the rim";
-      case PEG -> "peg";
-      case FRAME -> "frame";
+      case SCREW -> "a screw";
+      case RIM -> "the rim";
+      case PEG -> "a peg";
+      case FRAME -> "a frame";
     };
   }
 

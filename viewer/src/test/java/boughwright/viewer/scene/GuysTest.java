@@ -129,6 +129,27 @@ class GuysTest {
     }
   }
 
+  /** n turns shorten a span L to sqrt(L² - (pi d n)²); a stick in the middle counts twice. */
+  @ParameterizedTest
+  @CsvSource({"0, 5, false", "3, 6, false", "2, 4, true"})
+  void turnsDrawn_areThoseThatShortenTheLine(double before, double after, boolean inMiddle) {
+    double gauge = 0.001;
+    double round = (inMiddle ? 2 : 1) * Math.PI * gauge;
+    double strand = 0.2;
+    double spanBefore = Math.sqrt(strand * strand - Math.pow(round * before, 2));
+    double spanNow = Math.sqrt(strand * strand - Math.pow(round * after, 2));
+    Tightener.Twist twist = new Tightener.Twist(inMiddle, before, Map.of());
+    Tackle tackle =
+        new Tackle(
+            Optional.of(new Strand(Material.STAINLESS, gauge, 2, Map.of())),
+            Optional.of(twist),
+            OptionalDouble.empty(),
+            0,
+            Optional.empty());
+    assertThat(Guys.turns(tackle, twist, spanBefore, spanNow)).isCloseTo(after, within(1e-9));
+    assertThat(Guys.turns(tackle, twist, spanNow, spanNow)).isEqualTo(before);
+  }
+
   @Test
   void everyKindOfAnchor_hasAShapeOfItsOwn() {
     Set<Integer> shapes = new HashSet<>();
