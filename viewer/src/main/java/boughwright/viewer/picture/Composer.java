@@ -32,28 +32,28 @@ final class Composer {
   private final Scene scene;
   private final Heading heading;
   private final List<String> footnote;
-  private final Optional<Course> course;
   private final Key key;
 
   Composer(Page page, Scene scene, Heading heading, List<String> footnote) {
-    this(page, scene, heading, footnote, Optional.empty());
-  }
-
-  /**
-   * @param course what goes on over time, drawn under the views of a pose that holds
-   */
-  Composer(
-      Page page, Scene scene, Heading heading, List<String> footnote, Optional<Course> course) {
     this.page = page;
     this.scene = scene;
     this.heading = heading;
     this.footnote = footnote;
-    this.course = course.filter(c -> scene.trouble().isEmpty());
     key = new Key(page, scene);
   }
 
   /** Draws everything; the renderer belongs to this thread. */
   List<ViewFrame> compose(List<Arrangement.Wanted> wanted, SceneRenderer renderer) {
+    return compose(wanted, renderer, Optional.empty());
+  }
+
+  /**
+   * Draws everything; the renderer belongs to this thread.
+   *
+   * @param course what goes on over time, drawn under the views of a pose that holds
+   */
+  List<ViewFrame> compose(
+      List<Arrangement.Wanted> wanted, SceneRenderer renderer, Optional<Course> course) {
     double margin = page.u(MARGIN);
     double width = page.image().getWidth() - 2 * margin;
     drawFrame();
@@ -61,7 +61,11 @@ final class Composer {
     double bottom = footerTop(width) - page.u(FOOTER_GAP) - margin * 0.5;
     Rect whole = new Rect(margin, top, width, bottom - top);
     Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
-    Rect area = course.map(c -> new CoursePanel(page, c).draw(beside)).orElse(beside);
+    Rect area =
+        course
+            .filter(c -> scene.trouble().isEmpty())
+            .map(c -> new CoursePanel(page, c).draw(beside))
+            .orElse(beside);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
     Told told = new Told(frames.size());
     for (ViewFrame frame : frames) {

@@ -90,8 +90,8 @@ public final class Picture {
     requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
     try (SceneRenderer renderer = SceneRenderer.open();
         Page page = new Page(size)) {
-      List<String> footnote = Footnote.of(subject.trial());
-      new Composer(page, drawn.scene(), heading, footnote, drawn.course()).compose(views, renderer);
+      new Composer(page, drawn.scene(), heading, Footnote.of(subject.trial()))
+          .compose(views, renderer, drawn.course());
       return page.image();
     }
   }

@@ -102,34 +102,37 @@ final class SceneMaker {
     if (poses.reached().isEmpty()) {
       return Optional.empty();
     }
-    List<Course.Step> way = poses.onTheWay();
     List<Limb> bending = skins.bent(shown.orElseThrow());
     List<StagesView.Ghost> ghosts = new ArrayList<>();
-    for (int n = 0; n < way.size(); n++) {
-      Pose pose = pose(way.get(n).pose());
-      List<Mesh> meshes = skins.moved(bending, pose, measured, reached);
-      if (!meshes.isEmpty()) {
-        Colour tone = Palette.stage(n, way.size());
-        String words = poses.words(way.get(n));
-        bodies.add(new Body(Body.Role.STAGE, meshes.stream().map(m -> m.tinted(tone)).toList()));
-        skins
-            .farthestEnd(pose, measured)
-            .ifPresent(end -> marks.add(new Mark.StageEnd(end, List.of(words))));
-        ghosts.add(new StagesView.Ghost(words, tone));
-      }
+    for (Course.Step step : poses.onTheWay()) {
+      ghost(step, bending, reached).ifPresent(ghosts::add);
     }
+    Optional<Course.Step> released = poses.released();
     return Optional.of(
         new StagesView(
             poses.reachedWords(),
             ghosts,
-            poses
-                .released()
+            released
                 .map(step -> skins.outlines(bending, pose(step.pose()), measured, reached))
                 .orElseGet(List::of),
-            poses
-                .released()
-                .map(step -> "stays, released after " + Wording.time(step.time()))
-                .orElse("")));
+            released.map(step -> "stays, released after " + Wording.time(step.time())).orElse("")));
+  }
+
+  /** A pose on the way as a body and a mark; empty where it is not seen beside the others. */
+  private Optional<StagesView.Ghost> ghost(Course.Step step, List<Limb> bending, Pose reached) {
+    Pose pose = pose(step.pose());
+    List<Mesh> meshes = skins.moved(bending, pose, measured, reached);
+    if (meshes.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Course.Step> way = poses.onTheWay();
+    Colour tone = Palette.stage(way.indexOf(step), way.size());
+    String words = poses.words(step);
+    bodies.add(new Body(Body.Role.STAGE, meshes.stream().map(m -> m.tinted(tone)).toList()));
+    skins
+        .farthestEnd(pose, measured)
+        .ifPresent(end -> marks.add(new Mark.StageEnd(end, List.of(words))));
+    return Optional.of(new StagesView.Ghost(words, tone));
   }
 
   private void addContainer(Container container, List<Mesh> fittings, double edge) {
