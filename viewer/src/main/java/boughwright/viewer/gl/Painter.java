@@ -72,35 +72,89 @@ final class Painter implements AutoCloseable {
 
   /**
    * Draws translucent wood a little behind where it is, so that a limb that hardly moved is not
-   * veiled by where it was.
+   * veiled by where it was; of several poses the earlier ones further behind.
    *
    * <p>First only the depth, so that of the translucent wood only the nearest skin is seen.
    */
   private void drawGhosts(GpuScene gpu, Camera camera, Hatch hatch, double size) {
     float behind = (float) (GHOST_BEHIND * size / camera.depth());
-    depth.use();
-    depth.set("viewProjection", camera.viewProjection());
-    depth.set("behind", behind);
-    glColorMask(false, false, false, false);
-    gpu.draw(Body.Role.GHOST);
-    gpu.draw(Body.Role.REMOVED);
-    glColorMask(true, true, true, true);
+    drawGhostDepths(gpu, camera, behind);
     glDepthFunc(GL_LEQUAL);
     glEnable(GL_BLEND);
     glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
     ghost.use();
     setCamera(ghost, camera);
     ghost.set("behind", behind);
-    drawGhost(gpu, Body.Role.GHOST, Palette.GHOST, new Hatch(0, 0));
-    drawGhost(gpu, Body.Role.REMOVED, Palette.REMOVED, hatch);
+    setVeil(Veil.GHOST, 0);
+    setTone(ghost, "tone", Palette.GHOST);
+    gpu.draw(Body.Role.GHOST);
+    setVeil(Veil.STAGE, 0);
+    drawStages(gpu, ghost, behind);
+    setVeil(Veil.GHOST, hatch.distance());
+    ghost.set("hatchShift", (float) hatch.shift());
+    setTone(ghost, "tone", Palette.REMOVED);
+    gpu.draw(Body.Role.REMOVED);
+    drawContainer(gpu);
     glDisable(GL_BLEND);
   }
 
-  private void drawGhost(GpuScene gpu, Body.Role role, Colour colour, Hatch hatch) {
-    setTone(ghost, "tone", colour);
-    ghost.set("hatch", hatch.distance());
-    ghost.set("hatchShift", (float) hatch.shift());
-    gpu.draw(role);
+  private void drawGhostDepths(GpuScene gpu, Camera camera, float behind) {
+    depth.use();
+    depth.set("viewProjection", camera.viewProjection());
+    glColorMask(false, false, false, false);
+    drawStages(gpu, depth, behind);
+    gpu.draw(Body.Role.GHOST);
+    gpu.draw(Body.Role.REMOVED);
+    glColorMask(true, true, true, true);
+  }
+
+  /** Draws the poses on the way, then leaves the program at the depth of the measured one. */
+  private static void drawStages(GpuScene gpu, Program program, float behind) {
+    int stages = gpu.count(Body.Role.STAGE);
+    for (int n = 0; n < stages; n++) {
+      program.set("behind", stageBehind(behind, n, stages));
+      gpu.draw(Body.Role.STAGE, n);
+    }
+    program.set("behind", behind);
+  }
+
+  /** How far behind its place a pose on the way is drawn, in clip space. */
+  private static float stageBehind(float behind, int n, int count) {
+    return behind * (1 - 0.8f * (n + 1) / (count + 1));
+  }
+
+  /** How much of the paper translucent things cover, facing and at their edge; whose tone. */
+  private enum Veil {
+    GHOST(0.30f, 0.45f, false),
+    STAGE(0.34f, 0.50f, true),
+    CONTAINER(0.13f, 0, false);
+
+    private final float fill;
+    private final float rim;
+    private final boolean own;
+
+    Veil(float fill, float rim, boolean own) {
+      this.fill = fill;
+      this.rim = rim;
+      this.own = own;
+    }
+  }
+
+  private void setVeil(Veil veil, float hatch) {
+    ghost.set("fill", veil.fill);
+    ghost.set("rim", veil.rim);
+    ghost.set("own", veil.own ? 1f : 0f);
+    ghost.set("hatch", hatch);
+  }
+
+  /** The walls hide nothing, so they leave no depth. */
+  private void drawContainer(GpuScene gpu) {
+    glDepthMask(false);
+    ghost.set("behind", 0f);
+    setVeil(Veil.CONTAINER, 0);
+    setTone(ghost, "tone", Palette.CONTAINER);
+    gpu.draw(Body.Role.CONTAINER);
+    glDepthMask(true);
   }
 
   private static void setTone(Program program, String name, Colour colour) {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.physics.stage.Course;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
-import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
@@ -12,15 +12,18 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /** Puts heading, views, key, legend, scale bar and footnote on a page. */
 final class Composer {
   private static final double MARGIN = 60;
   private static final double FRAME = 24;
-  private static final double FOOTER = 130;
+
+  /** From the foot of the views to the middle of the footer's first row. */
+  private static final double FOOTER_GAP = 26;
+
+  private static final double LONGEST_BAR = 230;
 
   /** Where the verdict has told the trouble already. */
   private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
@@ -29,30 +32,46 @@ final class Composer {
   private final Scene scene;
   private final Heading heading;
   private final List<String> footnote;
+  private final Key key;
 
   Composer(Page page, Scene scene, Heading heading, List<String> footnote) {
     this.page = page;
     this.scene = scene;
     this.heading = heading;
     this.footnote = footnote;
+    key = new Key(page, scene);
   }
 
   /** Draws everything; the renderer belongs to this thread. */
   List<ViewFrame> compose(List<Arrangement.Wanted> wanted, SceneRenderer renderer) {
+    return compose(wanted, renderer, Optional.empty());
+  }
+
+  /**
+   * Draws everything; the renderer belongs to this thread.
+   *
+   * @param course what goes on over time, drawn under the views of a pose that holds
+   */
+  List<ViewFrame> compose(
+      List<Arrangement.Wanted> wanted, SceneRenderer renderer, Optional<Course> course) {
     double margin = page.u(MARGIN);
     double width = page.image().getWidth() - 2 * margin;
     drawFrame();
     double top = drawHeading(margin, width);
-    double bottom = page.image().getHeight() - page.u(FOOTER) - margin * 0.5;
+    double bottom = footerTop(width) - page.u(FOOTER_GAP) - margin * 0.5;
     Rect whole = new Rect(margin, top, width, bottom - top);
-    Rect area = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
+    Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
+    Rect area =
+        course
+            .filter(c -> scene.trouble().isEmpty())
+            .map(c -> new CoursePanel(page, c).draw(beside))
+            .orElse(beside);
     List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
-    int missing = 0;
-    Map<Mark, Boolean> told = new HashMap<>();
+    Told told = new Told(frames.size());
     for (ViewFrame frame : frames) {
-      missing += drawView(frame, renderer, told);
+      drawView(frame, renderer, told);
     }
-    drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, missing);
+    drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, told.missing());
     return frames;
   }
 
@@ -103,16 +122,18 @@ final class Composer {
     return y;
   }
 
-  private int drawView(ViewFrame frame, SceneRenderer renderer, Map<Mark, Boolean> told) {
+  private void drawView(ViewFrame frame, SceneRenderer renderer, Told told) {
     Soil.paint(page, frame, scene);
     Raster raster = renderer.draw(scene, frame.camera(), page.u(1));
     BufferedImage wood =
         new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
     raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
     page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
-    int missing = new MarkPainter(page, scene, frame).paint(raster, told);
+    scene
+        .stages()
+        .ifPresent(stages -> stages.stays().forEach(limb -> OutlinePen.draw(page, frame, limb)));
+    new MarkPainter(page, scene, frame).paint(raster, told);
     drawCaption(frame);
-    return missing;
   }
 
   /** The name of a view and, where there is room, from where it is seen. */
@@ -127,15 +148,27 @@ final class Composer {
     }
   }
 
-  private void drawFooter(double pixelsPerMetre, double left, double width, int missing) {
-    double y = page.image().getHeight() - page.u(104);
+  /** Where the key's rows go, beside the widest scale bar and the colours of strain. */
+  private Key.Room keyRoom(double left, double width) {
+    double strain = scene.scale().isPresent() ? page.u(Legend.ROOM) : 0;
+    return new Key.Room(left + page.u(LONGEST_BAR + 56), left + width - strain);
+  }
+
+  /** Where the middle of the footer's first row is [pixels]. */
+  private double footerTop(double width) {
+    int rows = key.rowCount(keyRoom(page.u(MARGIN), width));
+    return page.image().getHeight() - page.u(104) - page.u(Key.ROW) * (rows - 1);
+  }
+
+  private void drawFooter(double pixelsPerMetre, double left, double width, long missing) {
+    double y = footerTop(width);
     page.rule(new Line2D.Double(left, y - page.u(46), left + width, y - page.u(46)), 1, Ink.FRAME);
-    double end = ScaleBar.fitting(pixelsPerMetre, page.u(260)).draw(page, left, y);
-    new Key(page).draw(scene, end + page.u(56), y);
+    ScaleBar.fitting(pixelsPerMetre, page.u(LONGEST_BAR)).draw(page, left, y);
+    key.draw(keyRoom(left, width), y);
     scene.scale().ifPresent(scale -> Legend.draw(page, scale, left + width, y));
     List<String> notes = new ArrayList<>(footnote);
     if (missing > 0) {
-      notes.add(missing + " labels found no room.");
+      notes.add(missing + (missing == 1 ? " label" : " labels") + " found no room.");
     }
     double step = page.u(22);
     double foot = page.image().getHeight() - page.u(46) - step * (notes.size() - 1) / 2;

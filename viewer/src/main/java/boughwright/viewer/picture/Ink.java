@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.viewer.scene.Colour;
 import java.awt.Color;
+import java.util.List;
 
 /** Colours of paper, words and lines; our own choice. */
 final class Ink {
@@ -20,6 +21,25 @@ final class Ink {
 
   /** The squeezed side, and kinks. */
   static final Color SQUEEZED = new Color(0x24459C);
+
+  /** The days of poses on the way. */
+  static final Color STAGE = new Color(0x6B4A78);
+
+  /** The outline of what stays. */
+  static final Color STAYS = new Color(0x155A4A);
+
+  /** What would be lost of a bend. */
+  static final Color SPRINGBACK = new Color(0x5A3A80);
+
+  /** Things of one kind that are told apart, such as lines. */
+  static final List<Color> SERIES =
+      List.of(
+          new Color(0x17457A),
+          new Color(0xC65D12),
+          new Color(0x2E8B78),
+          new Color(0x9C2F6B),
+          new Color(0x3D3A38),
+          new Color(0xB08A00));
 
   private Ink() {}
 

@@ -1,74 +1,153 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.modeller.plan.Material;
 import boughwright.viewer.scene.Body;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Palette;
 import boughwright.viewer.scene.Scene;
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Shape;
-import java.awt.geom.Line2D;
-import java.awt.geom.RoundRectangle2D;
+import boughwright.viewer.scene.StagesView;
+import boughwright.viewer.scene.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
-/** Says what solid, translucent and hatched wood mean. */
+/** Says what solid, translucent, hatched and outlined wood means, and the metals of coils. */
 final class Key {
-  private static final double SWATCH_WIDTH = 34;
-  private static final double SWATCH_HEIGHT = 16;
+  /** From row to row, on the page of the default size [pixels]. */
+  static final double ROW = 30;
 
-  /** How a kind of wood looks: its colour, how much of the paper it covers, whether hatched. */
-  private record Look(Color colour, double fill, boolean hatched) {}
-
-  private static final Look SOLID = new Look(Ink.of(Palette.BARK), 1, false);
-  private static final Look GHOST = new Look(Ink.of(Palette.GHOST), 0.35, false);
-  private static final Look REMOVED = new Look(Ink.of(Palette.REMOVED), 0.12, true);
+  private static final double AFTER_SWATCH = 10;
+  private static final double AFTER_WORDS = 28;
 
   private final Page page;
+  private final List<Entry> entries = new ArrayList<>();
 
-  Key(Page page) {
+  /** A swatch and its words. */
+  private record Entry(Swatch swatch, String words) {}
+
+  /**
+   * Room for the key.
+   *
+   * @param left where its rows start [pixels]
+   * @param right where they end at the latest [pixels]
+   */
+  record Room(double left, double right) {}
+
+  Key(Page page, Scene scene) {
     this.page = page;
-  }
-
-  /** Draws the key of a scene from a point on; y is the middle of the swatches [pixels]. */
-  void draw(Scene scene, double x, double y) {
-    double next = x;
     boolean bent = scene.scale().isPresent();
-    next = entry(next, y, bent ? "bent" : "as measured", SOLID);
+    String solid = bent ? "bent" : "as measured";
+    add(Swatch.solid(), scene.stages().map(StagesView::reached).orElse(solid));
     if (scene.has(Body.Role.GHOST)) {
-      next = entry(next, y, "as measured", GHOST);
+      add(Swatch.ghost(), "as measured");
     }
+    scene.stages().ifPresent(this::addStages);
     if (scene.has(Body.Role.REMOVED)) {
-      entry(next, y, "cut away", REMOVED);
+      add(Swatch.removed(), "cut away");
+    }
+    if (scene.has(Body.Role.CONTAINER)) {
+      add(Swatch.container(), "container now");
+    }
+    addMetals(scene);
+  }
+
+  private void add(Swatch swatch, String words) {
+    entries.add(new Entry(swatch, words));
+  }
+
+  /** Days in one entry, other poses each in its own. */
+  private void addStages(StagesView stages) {
+    List<StagesView.Ghost> days =
+        stages.ghosts().stream().filter(ghost -> ghost.words().startsWith("day ")).toList();
+    if (!days.isEmpty()) {
+      add(
+          Swatch.stages(days.stream().map(ghost -> Ink.of(ghost.tone())).toList()),
+          "day "
+              + days.stream()
+                  .map(ghost -> ghost.words().substring("day ".length()))
+                  .collect(Collectors.joining(", ")));
+    }
+    for (StagesView.Ghost ghost : stages.ghosts()) {
+      if (!days.contains(ghost)) {
+        add(Swatch.stages(List.of(Ink.of(ghost.tone()))), ghost.words());
+      }
+    }
+    if (!stages.stays().isEmpty()) {
+      add(Swatch.outline(), stages.staysWords());
     }
   }
 
-  private double entry(double x, double y, String words, Look look) {
-    double width = page.u(SWATCH_WIDTH);
-    double height = page.u(SWATCH_HEIGHT);
-    Shape swatch = new RoundRectangle2D.Double(x, y - height / 2, width, height, height, height);
-    page.pen().setColor(Ink.faded(look.colour(), look.fill()));
-    page.pen().fill(swatch);
-    if (look.hatched()) {
-      hatch(swatch, look.colour(), x, y);
+  private void addMetals(Scene scene) {
+    Map<Material, TreeSet<Double>> gauges = new TreeMap<>();
+    for (Mark mark : scene.marks()) {
+      if (mark instanceof Mark.Wire wire) {
+        gauges
+            .computeIfAbsent(wire.coil().metal(), metal -> new TreeSet<>())
+            .add(wire.coil().gauge());
+      }
     }
-    if (look.fill() < 1) {
-      page.pen().setColor(Ink.faded(look.colour(), 0.8));
-      page.pen().setStroke(new BasicStroke((float) page.u(1.2)));
-      page.pen().draw(swatch);
-    }
-    double text = x + width + page.u(10);
-    page.write(words, text, y + page.u(6), Page.Style.KEY);
-    return text + page.width(words, Page.Style.KEY) + page.u(30);
+    gauges.forEach(
+        (metal, all) -> add(Swatch.coil(Ink.of(Palette.metal(metal))), words(metal, all)));
   }
 
-  private void hatch(Shape swatch, Color colour, double x, double y) {
-    Shape before = page.pen().getClip();
-    page.pen().clip(swatch);
-    page.pen().setColor(Ink.faded(colour, 0.6));
-    page.pen().setStroke(new BasicStroke((float) page.u(1.2)));
-    double half = page.u(SWATCH_HEIGHT) / 2;
-    for (double at = -half; at < page.u(SWATCH_WIDTH) + half; at += page.u(6)) {
-      page.pen().draw(new Line2D.Double(x + at - half, y - half, x + at + half, y + half));
+  /** Such as "copper 2.5, 4 mm". */
+  private static String words(Material metal, TreeSet<Double> gauges) {
+    String numbers =
+        gauges.stream()
+            .map(gauge -> Wording.gauge(gauge).replace(" mm", ""))
+            .collect(Collectors.joining(", "));
+    return String.format(Locale.ROOT, "%s %s mm", Wording.material(metal), numbers);
+  }
+
+  private double width(Entry entry) {
+    return page.u(entry.swatch().width() + AFTER_SWATCH)
+        + page.width(entry.words(), Page.Style.KEY);
+  }
+
+  private List<List<Entry>> rows(Room room) {
+    List<List<Entry>> rows = new ArrayList<>();
+    double x = Double.POSITIVE_INFINITY;
+    for (Entry entry : entries) {
+      if (x + width(entry) > room.right()) {
+        rows.add(new ArrayList<>());
+        x = room.left();
+      }
+      rows.get(rows.size() - 1).add(entry);
+      x += width(entry) + page.u(AFTER_WORDS);
     }
-    page.pen().setClip(before);
+    return rows;
+  }
+
+  /** How many rows it takes. */
+  int rowCount(Room room) {
+    return rows(room).size();
+  }
+
+  /** Draws it; y is the middle of the first row's swatches [pixels]. */
+  void draw(Room room, double y) {
+    double at = y;
+    for (List<Entry> row : rows(room)) {
+      double x = room.left();
+      for (Entry entry : row) {
+        entry.swatch().draw(page, x, at);
+        page.write(
+            fitted(entry.words(), room.right() - x - page.u(entry.swatch().width() + AFTER_SWATCH)),
+            x + page.u(entry.swatch().width() + AFTER_SWATCH),
+            at + page.u(6),
+            Page.Style.KEY);
+        x += width(entry) + page.u(AFTER_WORDS);
+      }
+      at += page.u(ROW);
+    }
+  }
+
+  private String fitted(String words, double width) {
+    double size = page.u(Page.Style.KEY.size());
+    return Lettering.fitted(words, Page.Style.KEY.weight(), size, width);
   }
 }

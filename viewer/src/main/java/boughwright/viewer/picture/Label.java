@@ -11,11 +11,18 @@ import java.util.List;
  * @param clearance how far from the point they start at least [pixels]
  * @param words lines, the most important first
  * @param colour colour of the first line
+ * @param quiet whether its first line is written small, and it is left out where it would stand
+ *     badly, for the key tells the same
  */
-record Label(List<double[]> places, double clearance, List<String> words, Color colour) {
+record Label(
+    List<double[]> places, double clearance, List<String> words, Color colour, boolean quiet) {
   Label {
     places = List.copyOf(places);
     words = List.copyOf(words);
+  }
+
+  Label(List<double[]> places, double clearance, List<String> words, Color colour) {
+    this(places, clearance, words, colour, false);
   }
 
   /** The colour of the line that leads to the words: quiet unless the words have their own. */
@@ -24,6 +31,6 @@ record Label(List<double[]> places, double clearance, List<String> words, Color 
   }
 
   Label firstLineOnly() {
-    return new Label(places, clearance, words.subList(0, 1), colour);
+    return new Label(places, clearance, words.subList(0, 1), colour, quiet);
   }
 }

@@ -9,6 +9,9 @@ import java.util.Locale;
 
 /** The colours of strain with their numbers in per cent. */
 final class Legend {
+  /** Room it takes on the page of the default size, with some to its left [pixels]. */
+  static final double ROOM = 420;
+
   private static final double WIDTH = 360;
   private static final double HEIGHT = 15;
 

@@ -8,15 +8,13 @@ import boughwright.viewer.gl.Raster;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.Wording;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 
 /** Draws the marks of a scene over one view, and their words where there is room. */
 final class MarkPainter {
@@ -31,6 +29,12 @@ final class MarkPainter {
   /** The same for lines, which are thin. */
   private static final double LINE_SKIN = 0.002;
 
+  /** From end to end of poses on the way that can be told apart by their words. */
+  private static final double STAGE_ROOM = 9;
+
+  /** More coils than this are told of in the key alone. */
+  private static final int MOST_COILS_NAMED = 8;
+
   private final Page page;
   private final Scene scene;
   private final ViewFrame frame;
@@ -41,53 +45,35 @@ final class MarkPainter {
     this.frame = frame;
   }
 
-  /**
-   * Draws marks and words, and gives how many words found no room.
-   *
-   * @param told places of failure that another view has named already, and whether in full; those
-   *     named here are added
-   */
-  int paint(Raster raster, Map<Mark, Boolean> told) {
+  /** Draws marks and words, as far as they find room and are not told in another view. */
+  void paint(Raster raster, Told told) {
+    told.nextView();
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
     double soil = inView(scene.base().plus(new Vector3(0, 0, -scene.base().z())))[1];
     if (frame.camera().angle().elevation() == 0) {
-      placer.keepFree(new Rect(0, soil - page.u(1), inside.width(), page.u(2)));
+      placer.keepFreeOfWords(new Rect(0, soil - page.u(1), inside.width(), page.u(2)));
     }
     List<Mark> marks = new ArrayList<>(scene.marks());
     marks.sort(Comparator.comparingInt(MarkPainter::order));
+    keepOutlinesFree(placer);
     for (Mark mark : marks) {
       draw(mark, raster);
       keepFree(mark, placer);
     }
-    int missing = 0;
     List<PlacedLabel> placed = new ArrayList<>();
     for (Mark mark : marks) {
       Label label = label(mark, raster, occupancy);
-      if (label.places().isEmpty() || isTold(mark, raster, told)) {
-        continue;
+      boolean inFull = !isHidden(mark, raster);
+      if (!label.places().isEmpty() && !told.isEnough(mark, inFull)) {
+        var found = placer.place(label, this::measure, told.isElsewhere(mark));
+        found.ifPresent(placed::add);
+        told.note(mark, found.isPresent(), inFull);
       }
-      var found = placer.place(label, this::measure);
-      found.ifPresent(placed::add);
-      missing += found.isEmpty() ? 1 : 0;
     }
     placed.forEach(this::drawLeader);
     placed.forEach(this::drawWords);
-    return missing;
-  }
-
-  /** Whether words for a place of failure stand in another view; notes it if they come here. */
-  private boolean isTold(Mark mark, Raster raster, Map<Mark, Boolean> told) {
-    if (!(mark instanceof Mark.Failure)) {
-      return false;
-    }
-    boolean inFull = !isHidden(mark, raster);
-    if (told.containsKey(mark) && (told.get(mark) || !inFull)) {
-      return true;
-    }
-    told.put(mark, inFull);
-    return false;
   }
 
   private static int order(Mark mark) {
@@ -97,21 +83,27 @@ final class MarkPainter {
     if (mark instanceof Mark.Apex) {
       return 1;
     }
-    return mark instanceof Mark.CutPlace ? 4 : mark instanceof Mark.Guy ? 2 : 3;
+    if (mark instanceof Mark.Guy || mark instanceof Mark.Hand) {
+      return 2;
+    }
+    return mark instanceof Mark.CutPlace ? 5 : mark instanceof Mark.Wire ? 4 : 3;
   }
 
   private Label label(Mark mark, Raster raster, Occupancy occupancy) {
     List<double[]> places = new ArrayList<>();
     if (mark instanceof Mark.Guy guy) {
       places.addAll(seen(guy, raster, occupancy));
-    } else {
+    } else if (mark instanceof Mark.Wire wire) {
+      places.addAll(seen(wire, raster));
+    } else if (!(mark instanceof Mark.StageEnd) || areStagesApart()) {
       places.add(inView(mark.at()));
     }
     double clearance = isRinged(mark) ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;
     if (mark instanceof Mark.Weight weight) {
       clearance += 1.2 * weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
     }
-    Label label = new Label(places, page.u(clearance), words(mark), colour(mark));
+    boolean quiet = mark instanceof Mark.StageEnd || mark instanceof Mark.Wire;
+    Label label = new Label(places, page.u(clearance), words(mark), colour(mark), quiet);
     return mark instanceof Mark.Failure && isHidden(mark, raster) ? label.firstLineOnly() : label;
   }
 
@@ -122,6 +114,9 @@ final class MarkPainter {
   private static Color colour(Mark mark) {
     if (mark instanceof Mark.Failure failure) {
       return Glyph.colour(failure.mode());
+    }
+    if (mark instanceof Mark.StageEnd) {
+      return Ink.STAGE;
     }
     return mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
   }
@@ -154,6 +149,31 @@ final class MarkPainter {
     return places;
   }
 
+  /** Places on a coil that are seen in this view; none where the key has to tell of many. */
+  private List<double[]> seen(Mark.Wire wire, Raster raster) {
+    if (scene.marks().stream().filter(Mark.Wire.class::isInstance).count() > MOST_COILS_NAMED) {
+      return List.of();
+    }
+    double skin = wire.coil().gauge() / 2 + LINE_SKIN * scene.bounds().diagonal();
+    return wire.places().stream()
+        .filter(place -> !raster.hides(place, skin))
+        .map(this::inView)
+        .toList();
+  }
+
+  /** Whether the poses on the way are seen beside each other in this view, not on each other. */
+  private boolean areStagesApart() {
+    List<double[]> ends =
+        scene.marks().stream()
+            .filter(Mark.StageEnd.class::isInstance)
+            .map(mark -> inView(mark.at()))
+            .toList();
+    double[] first = ends.get(0);
+    double[] last = ends.get(ends.size() - 1);
+    double room = page.u(STAGE_ROOM) * (ends.size() - 1);
+    return Math.hypot(last[0] - first[0], last[1] - first[1]) >= room;
+  }
+
   private double[] inView(Point3 point) {
     Camera.Pixel pixel = frame.camera().project(point);
     return new double[] {pixel.x(), pixel.y()};
@@ -164,7 +184,30 @@ final class MarkPainter {
     return new double[] {frame.area().x() + at[0], frame.area().y() + at[1]};
   }
 
+  /** Labels stay off what stays, for it is drawn thin. */
+  private void keepOutlinesFree(LabelPlacer placer) {
+    for (StagesView.Outline outline : scene.stages().map(StagesView::stays).orElse(List.of())) {
+      int step = Math.max(1, outline.axis().size() / 8);
+      for (int n = 0; n + 1 < outline.axis().size(); n += step) {
+        int next = Math.min(outline.axis().size() - 1, n + step);
+        placer.avoid(line(outline.axis().get(n), outline.axis().get(next)));
+      }
+    }
+  }
+
+  private Line2D line(Point3 from, Point3 to) {
+    double[] a = inView(from);
+    double[] b = inView(to);
+    return new Line2D.Double(a[0], a[1], b[0], b[1]);
+  }
+
   private void keepFree(Mark mark, LabelPlacer placer) {
+    if (mark instanceof Mark.Guy guy) {
+      placer.avoid(line(guy.pad(), guy.anchor()));
+    }
+    if (mark instanceof Mark.Hand hand) {
+      HandArrow.of(page, frame, hand).keepFree(placer);
+    }
     double[] at = inView(mark.at());
     if (isRinged(mark) || mark instanceof Mark.Apex) {
       placer.keepFree(new Rect(at[0], at[1], 0, 0).grown(page.u(RING)));
@@ -179,7 +222,9 @@ final class MarkPainter {
 
   private void draw(Mark mark, Raster raster) {
     if (mark instanceof Mark.Apex apex) {
-      drawApex(apex);
+      new ApexPen(page).draw(onPage(apex.at()), onPage(apex.foot()), onPage(apex.base()));
+    } else if (mark instanceof Mark.Hand hand) {
+      HandArrow.of(page, frame, hand).draw(page, frame.area());
     } else if (mark instanceof Mark.Hardest) {
       ring(mark, new Ring(FailureMode.CRACK, Ink.TEXT), raster);
     } else if (mark instanceof Mark.Failure failure) {
@@ -200,37 +245,6 @@ final class MarkPainter {
     Glyph.draw(page, Glyph.shape(ring.shape(), at[0], at[1], page.u(RING)), ring.colour(), hidden);
   }
 
-  private void drawApex(Mark.Apex apex) {
-    double[] tip = onPage(apex.at());
-    double[] foot = onPage(apex.foot());
-    page.dashes(
-        new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 3.4, Ink.faded(Ink.PAPER, 0.55));
-    page.dashes(new Line2D.Double(tip[0], tip[1], foot[0], foot[1]), 1.5, Ink.APEX);
-    double s = page.u(8);
-    triangle(tip[0], tip[1] - page.u(5), s, -1.25 * s);
-    double[] base = onPage(apex.base());
-    double soil = foot[1];
-    page.rule(
-        new Line2D.Double(base[0], soil - page.u(11), base[0], soil + page.u(11)), 5, Ink.PAPER);
-    page.rule(new Line2D.Double(base[0], soil - page.u(9), base[0], soil + page.u(9)), 2, Ink.APEX);
-    page.rule(new Line2D.Double(base[0], soil, foot[0], soil), 2, Ink.APEX);
-    triangle(foot[0], foot[1], s, -1.25 * s);
-  }
-
-  /** A filled triangle that stands on its point. */
-  private void triangle(double x, double y, double half, double height) {
-    Path2D shape = new Path2D.Double();
-    shape.moveTo(x, y);
-    shape.lineTo(x - half, y + height);
-    shape.lineTo(x + half, y + height);
-    shape.closePath();
-    page.pen().setColor(Ink.PAPER);
-    page.pen().setStroke(new BasicStroke((float) page.u(3)));
-    page.pen().draw(shape);
-    page.pen().setColor(Ink.APEX);
-    page.pen().fill(shape);
-  }
-
   private double[] measure(Label label) {
     double width = 0;
     for (int n = 0; n < label.words().size(); n++) {
@@ -240,6 +254,9 @@ final class MarkPainter {
   }
 
   private static Page.Style style(Label label, int line) {
+    if (line == 0 && label.quiet()) {
+      return Page.Style.STEP.in(label.colour());
+    }
     return line == 0 ? Page.Style.LABEL.in(label.colour()) : Page.Style.LABEL_MORE;
   }
 

@@ -43,19 +43,29 @@ final class Occupancy {
     return (int) Math.min(most, Math.max(0, Math.rint(value)));
   }
 
-  /** How often a straight line comes upon something drawn, apart from where it starts. */
-  int crossings(Line2D line, double unit) {
+  /** What a straight line meets on its way. */
+  Met met(Line2D line, double unit) {
     double length = line.getP1().distance(line.getP2());
     int steps = (int) Math.max(1, length / (2 * unit));
     int count = 0;
+    int covered = 0;
     boolean before = true;
     for (int n = 0; n <= steps; n++) {
       double x = line.getX1() + (line.getX2() - line.getX1()) * n / steps;
       double y = line.getY1() + (line.getY2() - line.getY1()) * n / steps;
       boolean drawn = share(new Rect(x - unit, y - unit, 2 * unit, 2 * unit)) > 0;
       count += drawn && !before ? 1 : 0;
+      covered += drawn ? 1 : 0;
       before = drawn;
     }
-    return count;
+    return new Met(count, length * covered / (steps + 1));
   }
+
+  /**
+   * What a line meets.
+   *
+   * @param crossings how often it comes upon something drawn, apart from where it starts
+   * @param covered how much of it lies on something drawn [pixels]
+   */
+  record Met(int crossings, double covered) {}
 }

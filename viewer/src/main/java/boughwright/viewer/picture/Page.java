@@ -81,6 +81,7 @@ final class Page implements AutoCloseable {
         new Style(Lettering.Weight.REGULAR, 20, Ink.QUIET, Align.LEFT);
     static final Style KEY = new Style(Lettering.Weight.REGULAR, 18, Ink.TEXT, Align.LEFT);
     static final Style KEY_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET, Align.LEFT);
+    static final Style STEP = new Style(Lettering.Weight.STRONG, 15, Ink.QUIET, Align.LEFT);
     static final Style FOOT = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET, Align.LEFT);
     static final Style LABEL = new Style(Lettering.Weight.STRONG, 19, Ink.TEXT, Align.LEFT);
     static final Style LABEL_MORE = new Style(Lettering.Weight.REGULAR, 16, Ink.QUIET, Align.LEFT);

@@ -7,6 +7,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
+import boughwright.physics.stage.Course;
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
@@ -34,7 +35,20 @@ public final class Picture {
   public static BufferedImage beforeAfter(
       Document document, Plan plan, TrialResult trial, PictureSize size)
       throws NoGraphicsException, InputException {
-    Scene scene = Scene.of(document, Optional.of(plan), Optional.of(trial));
+    return beforeAfter(document, plan, trial, Optional.empty(), size);
+  }
+
+  /**
+   * The same with a bend in the course of time: the pose held in the end, those on the way, what
+   * stays, and what is left of the pull.
+   *
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static BufferedImage beforeAfter(
+      Document document, Plan plan, TrialResult trial, Optional<Course> course, PictureSize size)
+      throws NoGraphicsException, InputException {
+    Scene scene = Scene.of(document, Optional.of(plan), Optional.of(trial), course);
     ViewAngle front = ViewAngle.level(scene.front());
     boolean left = isLeftSideBetter(scene, front);
     ViewAngle side = ViewAngle.level(scene.front() + (left ? Math.PI / 2 : -Math.PI / 2));
@@ -45,7 +59,7 @@ public final class Picture {
                 side, left ? "From the tree's left" : "From the tree's right", from(side)));
     PrintedPicture.Subject subject =
         new PrintedPicture.Subject(document, Optional.of(plan), Optional.of(trial));
-    return draw(subject, scene, views, size);
+    return draw(new Drawn(subject, scene, course), views, size);
   }
 
   /**
@@ -60,17 +74,24 @@ public final class Picture {
     Scene scene = Scene.of(subject.document(), subject.plan(), subject.trial());
     boolean front = Math.abs(Math.sin((angle.azimuth() - scene.front()) / 2)) < 1e-3;
     String name = front && subject.plan().isPresent() ? "Front" : "View";
-    return draw(subject, scene, List.of(new Arrangement.Wanted(angle, name, from(angle))), size);
+    return draw(
+        new Drawn(subject, scene, Optional.empty()),
+        List.of(new Arrangement.Wanted(angle, name, from(angle))),
+        size);
   }
 
-  private static BufferedImage draw(
-      PrintedPicture.Subject subject, Scene scene, List<Arrangement.Wanted> views, PictureSize size)
+  /** What is drawn. */
+  private record Drawn(PrintedPicture.Subject subject, Scene scene, Optional<Course> course) {}
+
+  private static BufferedImage draw(Drawn drawn, List<Arrangement.Wanted> views, PictureSize size)
       throws NoGraphicsException, InputException {
+    PrintedPicture.Subject subject = drawn.subject();
     Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
     requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
     try (SceneRenderer renderer = SceneRenderer.open();
         Page page = new Page(size)) {
-      new Composer(page, scene, heading, Footnote.of(subject.trial())).compose(views, renderer);
+      new Composer(page, drawn.scene(), heading, Footnote.of(subject.trial()))
+          .compose(views, renderer, drawn.course());
       return page.image();
     }
   }

@@ -6,6 +6,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
+import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.scene.ViewAngle;
@@ -49,7 +50,19 @@ public final class PrintedPicture {
    */
   public static PrintedPicture beforeAfter(
       Document document, Plan plan, TrialResult trial, PictureSize size) throws InputException {
-    return drawn(() -> Picture.beforeAfter(document, plan, trial, size));
+    return beforeAfter(document, plan, trial, Optional.empty(), size);
+  }
+
+  /**
+   * The same with a bend in the course of time.
+   *
+   * @param course its steps and what is left over time; empty for the trial alone
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture beforeAfter(
+      Document document, Plan plan, TrialResult trial, Optional<Course> course, PictureSize size)
+      throws InputException {
+    return drawn(() -> Picture.beforeAfter(document, plan, trial, course, size));
   }
 
   /**

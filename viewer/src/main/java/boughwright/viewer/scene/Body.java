@@ -16,10 +16,14 @@ public record Body(Role role, List<Mesh> meshes) {
     SOLID,
     /** The measured pose beside a bent one, translucent. */
     GHOST,
+    /** A pose on the way to the bend, translucent; one body for each, in order of time. */
+    STAGE,
     /** Wood that the plan cuts away, translucent and hatched. */
     REMOVED,
-    /** Lines, pads, anchors, weights, solid. */
-    FITTING
+    /** Lines, coils, pads, anchors, weights, solid. */
+    FITTING,
+    /** What the tree stands in, clear. */
+    CONTAINER
   }
 
   public Body {

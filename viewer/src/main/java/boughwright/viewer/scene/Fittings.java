@@ -4,14 +4,9 @@ package boughwright.viewer.scene;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
-/** Shapes of what holds the tree: lines, pads, anchors and weights. */
+/** Shapes of what holds the tree: threads, rods, what tightens a line, weights. */
 final class Fittings {
-  private static final int SIDES = 20;
-
   /** Density of steel, 7850 kg/m3 (from memory), to draw a weight in its true size. */
   private static final double STEEL = 7850;
 
@@ -24,44 +19,54 @@ final class Fittings {
     this.line = line;
   }
 
-  /** A taut line. */
-  Mesh line(Point3 from, Point3 to) {
+  /** A thread. */
+  Mesh thread(Point3 from, Point3 to) {
+    return rod(from, to, line);
+  }
+
+  /** A straight round rod. */
+  static Mesh rod(Point3 from, Point3 to, double radius) {
     Direction3 way = to.minus(from).direction();
     double length = to.distance(from);
-    return revolved(from, way, new double[][] {{0, line}, {length / 2, line}, {length, line}});
+    return Turned.of(
+        from, way, new double[][] {{0, radius}, {length / 2, radius}, {length, radius}});
   }
 
-  /** A sleeve round a branch where a line holds it. */
-  Mesh pad(Axis axis, double radius) {
-    double half = Math.min(Math.max(0.8 * radius, 4 * line), 8 * line);
-    double out = radius + 1.5 * line;
-    Point3 start = axis.point().plus(axis.direction().times(-half));
-    double soft = 0.2 * half;
-    return revolved(
-        start,
-        axis.direction(),
+  /** The stick that twists a double line, square to it. */
+  Mesh stick(Point3 middle, Direction3 way) {
+    double half = 9 * line;
+    Vector3 across = way.vector().cross(Strands.level(way)).times(0.6);
+    Direction3 along = Strands.level(way).plus(across).direction();
+    return rod(middle.plus(along.times(-half)), middle.plus(along.times(half)), 1.5 * line);
+  }
+
+  /**
+   * A turnbuckle in a line.
+   *
+   * @param most the most room there is for it along the line [m]
+   */
+  Mesh turnbuckle(Point3 middle, Direction3 way, double most) {
+    double half = Math.min(11 * line, most / 2);
+    double eye = 0.25 * half;
+    double thick = 2.6 * line;
+    return Turned.of(
+        middle.plus(way.times(-half)),
+        way,
         new double[][] {
-          {0, radius}, {soft / 3, out - line / 2}, {soft, out},
-          {2 * half - soft, out}, {2 * half - soft / 3, out - line / 2}, {2 * half, radius}
+          {0, 1.2 * line},
+          {eye, 1.2 * line},
+          {1.01 * eye, thick},
+          {2 * half - 1.01 * eye, thick},
+          {2 * half - eye, 1.2 * line},
+          {2 * half, 1.2 * line}
         });
-  }
-
-  /** A ball where a line is tied to something that does not move. */
-  Mesh anchor(Point3 at) {
-    double radius = 3.2 * line;
-    double[][] profile = new double[13][];
-    for (int n = 0; n <= 12; n++) {
-      double angle = Math.PI * (n + 0.001) / 12.002;
-      profile[n] = new double[] {radius * (1 - Math.cos(angle)), radius * Math.sin(angle)};
-    }
-    return revolved(at.plus(new Vector3(0, 0, -radius)), Direction3.UP, profile);
   }
 
   /** A steel weight as high as it is wide, its top at a point, hanging along a direction. */
   Mesh weight(Point3 top, Direction3 down, double mass) {
     double radius = weightRadius(mass);
     double edge = 0.12 * radius;
-    return revolved(
+    return Turned.of(
         top,
         down,
         new double[][] {
@@ -72,22 +77,5 @@ final class Fittings {
 
   static double weightRadius(double mass) {
     return Math.cbrt(mass / (2 * Math.PI * STEEL));
-  }
-
-  private static Mesh revolved(Point3 start, Direction3 way, double[][] profile) {
-    List<Station> stations = new ArrayList<>();
-    for (double[] ring : profile) {
-      stations.add(
-          new Station(
-              start.plus(way.times(ring[0])),
-              way,
-              ring[1],
-              0,
-              Vector3.ZERO,
-              Palette.FITTING,
-              1,
-              ring[0]));
-    }
-    return new SkinMesher(SIDES, Optional.empty()).close(stations, SkinMesher.End.FLAT);
   }
 }

@@ -4,10 +4,10 @@ package boughwright.viewer.scene;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
-import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.GuyLine;
-import boughwright.modeller.plan.Hold;
+import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
@@ -54,17 +54,33 @@ final class Holdings {
   }
 
   void addPlan(Plan plan, Optional<TrialResult> trial, Cutting kept, List<Limb> limbs) {
+    List<Coil> wires = new ArrayList<>();
+    Guys guys = new Guys(skeleton, stand, pose, LINE_SHARE * size);
     Optional<TrialResult> holding = trial.filter(t -> t.outcome().holds());
     for (Proposal proposal : plan.proposals()) {
       if (trial.isEmpty() || trial.get().proposals().contains(proposal.id())) {
         for (GuyLine line : proposal.guyLines()) {
-          addLine(line, holding, kept);
+          if (kept.holds(line.at())) {
+            guys.add(line, tried(line, holding));
+          }
+        }
+        wires.addAll(proposal.coils());
+        for (HandBend hand : proposal.handBends()) {
+          if (kept.holds(hand.at())) {
+            addHand(hand);
+          }
         }
         for (HungWeight weight : proposal.hungWeights()) {
           addWeight(weight, plan.stance(), kept);
         }
       }
     }
+    Coils coils = new Coils(skeleton, pose);
+    coils.add(wires, kept);
+    meshes.addAll(coils.meshes());
+    meshes.addAll(guys.meshes());
+    marks.addAll(guys.marks());
+    marks.addAll(coils.marks());
     plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
     holding.ifPresent(this::addWeakPlaces);
     for (Spot cut : plan.cuts()) {
@@ -75,40 +91,22 @@ final class Holdings {
     }
   }
 
-  private void addLine(GuyLine line, Optional<TrialResult> holding, Cutting kept) {
-    if (!kept.holds(line.at())) {
-      return;
-    }
-    Optional<LineTrial> tried =
-        holding.flatMap(t -> t.lines().stream().filter(l -> l.id().equals(line.id())).findFirst());
-    Axis axis = axis(line.at());
-    Point3 pad = tried.map(t -> stand.place(t.pad())).orElse(axis.point());
-    Point3 anchor = tried.map(t -> stand.place(t.anchor())).orElseGet(() -> anchor(line.anchor()));
-    if (pad.distance(anchor) < 1e-6) {
-      return;
-    }
-    meshes.add(fittings.line(pad, anchor));
-    meshes.add(fittings.pad(axis, radius(line.at())));
-    if (line.anchor() instanceof Anchor.OnTree tie) {
-      meshes.add(fittings.pad(axis(tie.spot()), radius(tie.spot())));
-    } else {
-      meshes.add(fittings.anchor(anchor));
-    }
-    marks.add(new Mark.Guy(pad, anchor, tried.map(Wording::guy).orElseGet(() -> planned(line))));
+  private static Optional<LineTrial> tried(GuyLine line, Optional<TrialResult> holding) {
+    return holding.flatMap(
+        t -> t.lines().stream().filter(l -> l.id().equals(line.id())).findFirst());
   }
 
-  private static List<String> planned(GuyLine line) {
-    String id = VisibleText.of(line.id());
-    if (line.hold() instanceof Hold.Tension tension) {
-      return List.of(id + "  " + Wording.newtons(tension.newtons()) + " planned");
-    }
-    return List.of(id);
-  }
-
-  private Point3 anchor(Anchor anchor) {
-    return anchor instanceof Anchor.Fixed fixed
-        ? stand.place(fixed.point())
-        : axis(((Anchor.OnTree) anchor).spot()).point();
+  private void addHand(HandBend hand) {
+    int segment = skeleton.indexOf(hand.at().segment());
+    Point3 from = stand.place(skeleton.point(segment, hand.at().along()));
+    Point3 to = from.plus(stand.turn().turn(hand.direction()).times(hand.move()));
+    marks.add(
+        new Mark.Hand(
+            from,
+            to,
+            List.of(
+                Wording.shortened(VisibleText.of(hand.id())) + "  by hand",
+                Wording.millimetres(hand.move()) + ", then let go")));
   }
 
   private void addWeight(HungWeight weight, Plan.Stance stance, Cutting kept) {
@@ -123,7 +121,7 @@ final class Holdings {
     double radius = Fittings.weightRadius(weight.mass());
     double thread = radius(weight.at()) + THREAD_SHARE * size;
     Point3 top = from.plus(down.times(thread));
-    meshes.add(fittings.line(from, top));
+    meshes.add(fittings.thread(from, top));
     meshes.add(fittings.weight(top, down, weight.mass()));
     marks.add(
         new Mark.Weight(

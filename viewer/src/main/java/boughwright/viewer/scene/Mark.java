@@ -3,6 +3,7 @@ package boughwright.viewer.scene;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Coil;
 import boughwright.physics.trial.FailureMode;
 import java.util.List;
 import java.util.Optional;
@@ -99,6 +100,50 @@ public sealed interface Mark {
    */
   record CutPlace(Point3 at, List<String> words) implements Mark {
     public CutPlace {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * A coiled wire.
+   *
+   * @param coil the wire
+   * @param places places along its middle, in order, at least one [m, scene frame]
+   * @param words metal and gauge, then how it is wound
+   */
+  record Wire(Coil coil, List<Point3> places, List<String> words) implements Mark {
+    public Wire {
+      places = List.copyOf(places);
+      words = List.copyOf(words);
+    }
+
+    @Override
+    public Point3 at() {
+      return places.get(places.size() / 2);
+    }
+  }
+
+  /**
+   * A pull by hand.
+   *
+   * @param at where the hand takes hold, as measured [m, scene frame]
+   * @param to where it brings that place, seen along its pull [m, scene frame]
+   * @param words that it is by hand, and how far
+   */
+  record Hand(Point3 at, Point3 to, List<String> words) implements Mark {
+    public Hand {
+      words = List.copyOf(words);
+    }
+  }
+
+  /**
+   * The end that moves most, in a pose on the way.
+   *
+   * @param at where it is [m, scene frame]
+   * @param words the day
+   */
+  record StageEnd(Point3 at, List<String> words) implements Mark {
+    public StageEnd {
       words = List.copyOf(words);
     }
   }

@@ -39,6 +39,17 @@ public final class Mesh {
     return vertices[vertex * STRIDE + part];
   }
 
+  /** The same mesh in one colour. */
+  Mesh tinted(Colour colour) {
+    float[] tinted = vertices.clone();
+    for (int from = 6; from < tinted.length; from += STRIDE) {
+      tinted[from] = (float) colour.red();
+      tinted[from + 1] = (float) colour.green();
+      tinted[from + 2] = (float) colour.blue();
+    }
+    return new Mesh(tinted, triangles);
+  }
+
   /** Index of a corner of a triangle. */
   public int corner(int triangle, int which) {
     return triangles[triangle * 3 + which];

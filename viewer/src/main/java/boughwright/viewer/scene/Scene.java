@@ -4,6 +4,7 @@ package boughwright.viewer.scene;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param scale the colours of strain; empty when there is no bent pose
  * @param trouble why there is no bent pose although a trial was made; empty otherwise
  * @param risk what the bend risks; empty when that is not known
+ * @param stages the poses of its course; empty without one
  */
 public record Scene(
     List<Body> bodies,
@@ -28,7 +30,8 @@ public record Scene(
     double front,
     Optional<StrainScale> scale,
     Optional<String> trouble,
-    Optional<RiskView> risk) {
+    Optional<RiskView> risk,
+    Optional<StagesView> stages) {
   public Scene {
     bodies = List.copyOf(bodies);
     marks = List.copyOf(marks);
@@ -42,7 +45,24 @@ public record Scene(
    * @param trial what the wood does; its pose is shown only when it holds
    */
   public static Scene of(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
-    return new SceneMaker(document.tree(), plan, trial).make();
+    return of(document, plan, trial, Optional.empty());
+  }
+
+  /**
+   * The scene of a tree that is bent in a course: the pose held in the end, those on the way, and
+   * what stays.
+   *
+   * @param document the tree
+   * @param plan front, planting angle, cuts and proposals; without one the tree stands as measured
+   * @param trial what the wood does; where it does not hold, the course is not shown either
+   * @param course the bend in the course of time
+   */
+  public static Scene of(
+      Document document,
+      Optional<Plan> plan,
+      Optional<TrialResult> trial,
+      Optional<Course> course) {
+    return new SceneMaker(document.tree(), plan, trial, course).make();
   }
 
   /** Whether anything is drawn in some way. */

@@ -5,11 +5,14 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.Container;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.Wound;
+import boughwright.physics.stage.Course;
 import boughwright.physics.trial.Outcome;
 import boughwright.physics.trial.Peak;
+import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,69 +20,125 @@ import java.util.Optional;
 
 /** Puts a scene together; used once. */
 final class SceneMaker {
-  /** A limb that moved less than this is not drawn a second time as a ghost [m]. */
-  private static final double UNMOVED = 2e-4;
+  /** Half the thickness of a container's edges, as a share of the tree's size [1]. */
+  private static final double EDGE_SHARE = 0.0011;
 
   private final Skeleton skeleton;
   private final Optional<Plan> plan;
   private final Optional<TrialResult> trial;
+  private final CoursePoses poses;
+  private final Optional<TrialResult> shown;
   private final Stand stand;
   private final List<Limb> limbs;
   private final Cutting kept;
+  private final LimbSkins skins;
   private final Pose measured;
   private final Optional<Pose> bent;
   private final Optional<StrainScale> scale;
-  private final Skin.Detail detail;
+  private final List<Body> bodies = new ArrayList<>();
+  private final List<Mark> marks = new ArrayList<>();
 
-  SceneMaker(Tree tree, Optional<Plan> plan, Optional<TrialResult> trial) {
+  SceneMaker(Tree tree, Optional<Plan> plan, Optional<TrialResult> trial, Optional<Course> course) {
     skeleton = new Skeleton(tree);
     this.plan = plan;
     this.trial = trial;
+    poses = new CoursePoses(course);
+    shown = poses.shown(trial);
     stand = Stand.of(plan.flatMap(Plan::planting), skeleton.start(skeleton.outward(0)));
     limbs = Limb.of(skeleton);
     kept = new Cutting(skeleton, plan.map(Plan::cuts).orElse(List.of()));
+    skins = new LimbSkins(skeleton, limbs, kept);
     measured = Pose.measured(skeleton, limbs, stand);
-    Optional<TrialResult> holding = trial.filter(t -> t.outcome().holds());
-    bent = holding.map(t -> Pose.bent(skeleton, limbs, stand, t));
+    Optional<TrialResult> holding = shown.filter(t -> t.outcome().holds());
+    bent = holding.map(this::pose);
     scale = holding.map(t -> StrainScale.forPeak(t.peak().map(Peak::bendingStrain).orElse(0.0)));
-    detail = Skin.Detail.forSegments(skeleton.size());
+  }
+
+  private Pose pose(TrialResult result) {
+    return Pose.bent(skeleton, limbs, stand, result);
   }
 
   Scene make() {
-    List<Mesh> solid = new ArrayList<>();
-    List<Mesh> ghost = new ArrayList<>();
-    List<Mesh> removed = new ArrayList<>();
-    for (Limb limb : limbs) {
-      int count = limb.count(kept);
-      Skin.Stretch stays = staying(limb, count);
-      if (!stays.isEmpty()) {
-        solid.add(mesh(limb, stays, bent.orElse(measured), scale));
-        if (bent.isPresent() && moved(limb, stays)) {
-          ghost.add(mesh(limb, stays, measured, Optional.empty()));
-        }
-      }
-      Skin.Stretch goes = going(limb, stays);
-      if (!goes.isEmpty()) {
-        removed.add(mesh(limb, goes, measured, Optional.empty()));
-      }
-    }
+    List<Mesh> solid = new ArrayList<>(skins.staying(bent.orElse(measured), scale));
     addWounds(solid);
-    Holdings holdings = holdings(solid);
-    List<Body> bodies =
-        List.of(
-            new Body(Body.Role.SOLID, solid),
-            new Body(Body.Role.FITTING, holdings.meshes()),
-            new Body(Body.Role.GHOST, ghost),
-            new Body(Body.Role.REMOVED, removed));
+    double size = bounds(List.of(new Body(Body.Role.SOLID, solid))).diagonal();
+    Holdings holdings = new Holdings(skeleton, stand, bent.orElse(measured), size);
+    plan.ifPresent(p -> holdings.addPlan(p, withRisk(), kept, limbs));
+    List<Mesh> fittings = new ArrayList<>(holdings.meshes());
+    bodies.add(new Body(Body.Role.SOLID, solid));
+    skeleton
+        .tree()
+        .setting()
+        .container()
+        .ifPresent(container -> addContainer(container, fittings, EDGE_SHARE * size));
+    bodies.add(new Body(Body.Role.FITTING, fittings));
+    bodies.add(
+        new Body(
+            Body.Role.GHOST, bent.map(pose -> skins.moved(measured, pose)).orElseGet(List::of)));
+    bodies.add(new Body(Body.Role.REMOVED, skins.going(measured)));
+    marks.addAll(holdings.marks());
+    Optional<StagesView> stages = bent.flatMap(this::stages);
     return new Scene(
         bodies,
-        holdings.marks(),
+        marks,
         bounds(bodies),
         base(),
         plan.map(p -> p.frontAzimuth().orElse(0)).orElse(0.0),
         scale,
         trial.map(TrialResult::outcome).filter(o -> !o.holds()).map(SceneMaker::trouble),
-        riskView());
+        riskView(),
+        stages);
+  }
+
+  /** What is shown, with the risk of the trial: the wood bears that while it is bent. */
+  private Optional<TrialResult> withRisk() {
+    Optional<Risk> risk = trial.flatMap(TrialResult::risk);
+    return shown.map(
+        s -> s.risk().isPresent() || risk.isEmpty() ? s : s.withRisk(risk.get(), List.of()));
+  }
+
+  /** The poses on the way, each a body and a mark, and what stays. */
+  private Optional<StagesView> stages(Pose reached) {
+    if (poses.reached().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Limb> bending = skins.bent(shown.orElseThrow());
+    List<StagesView.Ghost> ghosts = new ArrayList<>();
+    for (Course.Step step : poses.onTheWay()) {
+      ghost(step, bending, reached).ifPresent(ghosts::add);
+    }
+    Optional<Course.Step> released = poses.released();
+    return Optional.of(
+        new StagesView(
+            poses.reachedWords(),
+            ghosts,
+            released
+                .map(step -> skins.outlines(bending, pose(step.pose()), measured, reached))
+                .orElseGet(List::of),
+            released.map(step -> "stays, released after " + Wording.time(step.time())).orElse("")));
+  }
+
+  /** A pose on the way as a body and a mark; empty where it is not seen beside the others. */
+  private Optional<StagesView.Ghost> ghost(Course.Step step, List<Limb> bending, Pose reached) {
+    Pose pose = pose(step.pose());
+    List<Mesh> meshes = skins.moved(bending, pose, measured, reached);
+    if (meshes.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Course.Step> way = poses.onTheWay();
+    Colour tone = Palette.stage(way.indexOf(step), way.size());
+    String words = poses.words(step);
+    bodies.add(new Body(Body.Role.STAGE, meshes.stream().map(m -> m.tinted(tone)).toList()));
+    skins
+        .farthestEnd(pose, measured)
+        .ifPresent(end -> marks.add(new Mark.StageEnd(end, List.of(words))));
+    return Optional.of(new StagesView.Ghost(words, tone));
+  }
+
+  private void addContainer(Container container, List<Mesh> fittings, double edge) {
+    Pot pot = new Pot(container, skeleton.start(skeleton.outward(0)), stand);
+    fittings.addAll(pot.edges(edge));
+    bodies.add(new Body(Body.Role.CONTAINER, List.of(pot.walls())));
   }
 
   private Optional<RiskView> riskView() {
@@ -104,57 +163,13 @@ final class SceneMaker {
     }
   }
 
-  private Holdings holdings(List<Mesh> solid) {
-    double size = bounds(List.of(new Body(Body.Role.SOLID, solid))).diagonal();
-    Holdings holdings = new Holdings(skeleton, stand, bent.orElse(measured), size);
-    plan.ifPresent(p -> holdings.addPlan(p, trial, kept, limbs));
-    return holdings;
-  }
-
   private Point3 base() {
     return stand.place(skeleton.start(skeleton.outward(0)));
   }
 
-  private static Skin.Stretch staying(Limb limb, int count, Cutting kept) {
-    return new Skin.Stretch(0, 0, count - 1, kept.left(limb.segments().get(count - 1)));
-  }
-
-  private Skin.Stretch staying(Limb limb, int count) {
-    return count == 0 ? new Skin.Stretch(0, 0, 0, 0) : staying(limb, count, kept);
-  }
-
-  private static Skin.Stretch going(Limb limb, Skin.Stretch stays) {
-    int last = limb.segments().size() - 1;
-    boolean endsAtNode = stays.toAlong() == 1 && stays.toSegment() < last;
-    return endsAtNode
-        ? new Skin.Stretch(stays.toSegment() + 1, 0, last, 1)
-        : new Skin.Stretch(stays.toSegment(), stays.toAlong(), last, 1);
-  }
-
-  private Mesh mesh(Limb limb, Skin.Stretch stretch, Pose pose, Optional<StrainScale> colours) {
-    List<Station> stations = new Skin(skeleton, detail).stations(limb, stretch, pose);
-    int last = limb.segments().size() - 1;
-    boolean whole = stretch.toSegment() == last && stretch.toAlong() == 1;
-    return new SkinMesher(detail.sides(), colours)
-        .close(stations, whole ? SkinMesher.End.ROUNDED : SkinMesher.End.CUT);
-  }
-
-  private boolean moved(Limb limb, Skin.Stretch stretch) {
-    for (int k = 0; k <= stretch.toSegment(); k++) {
-      int i = limb.segments().get(k);
-      double to = k == stretch.toSegment() ? stretch.toAlong() : 1;
-      for (double u : new double[] {0, to / 2, to}) {
-        if (bent.orElseThrow().at(i, u).point().distance(measured.at(i, u).point()) > UNMOVED) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private Box bounds(List<Body> bodies) {
+  private Box bounds(List<Body> all) {
     Box box = Box.around(base());
-    for (Body body : bodies) {
+    for (Body body : all) {
       for (Mesh mesh : body.meshes()) {
         for (int v = 0; v < mesh.vertexCount(); v++) {
           box = box.with(new Point3(mesh.part(v, 0), mesh.part(v, 1), mesh.part(v, 2)));

@@ -1,15 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.plan.Coil;
+import boughwright.modeller.plan.Hand;
+import boughwright.modeller.plan.Material;
 import boughwright.modeller.problem.VisibleText;
+import boughwright.modeller.tree.AnchorKind;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Peak;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Numbers and names as the words beside a mark. */
 public final class Wording {
+  /** Length of a day [s]. */
+  public static final double DAY = 86400;
+
+  /** Length of a year [days]. */
+  public static final double YEAR_DAYS = 365.25;
+
   private static final double NOTHING_MM = 0.5;
+
+  /** Letters of a name in a label. */
+  private static final int LONGEST_NAME = 20;
 
   private Wording() {}
 
@@ -65,15 +80,78 @@ public final class Wording {
     return millimetres(Math.abs(length)) + " " + (length > 0 ? positive : negative);
   }
 
-  static List<String> guy(LineTrial line) {
-    String id = VisibleText.of(line.id());
-    if (line.slack()) {
-      return List.of(id + "  slack");
+  static List<String> guy(LineTrial line, Optional<AnchorKind> kind) {
+    String id = shortened(VisibleText.of(line.id()));
+    String first = id + "  " + (line.slack() ? "slack" : newtons(line.tension()));
+    List<String> more = new ArrayList<>();
+    if (!line.slack() && line.shortening() * 1000 >= NOTHING_MM) {
+      more.add("tightened " + millimetres(line.shortening()));
     }
-    String first = id + "  " + newtons(line.tension());
-    return line.shortening() * 1000 >= NOTHING_MM
-        ? List.of(first, "tightened " + millimetres(line.shortening()))
-        : List.of(first);
+    kind.ifPresent(k -> more.add("to " + anchor(k)));
+    return more.isEmpty() ? List.of(first) : List.of(first, String.join(", ", more));
+  }
+
+  /** A name that is short enough for a label. */
+  static String shortened(String name) {
+    int length = name.codePointCount(0, name.length());
+    return length <= LONGEST_NAME
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME - 1)).strip() + "…";
+  }
+
+  /** A gauge [m] as text, with the decimals it needs. */
+  public static String gauge(double gauge) {
+    double mm = Math.round(gauge * 1e5) / 100.0;
+    int decimals = mm == Math.rint(mm) ? 0 : mm * 10 == Math.rint(mm * 10) ? 1 : 2;
+    return number(mm, decimals) + " mm";
+  }
+
+  /** A material in a grower's words. */
+  public static String material(Material material) {
+    return switch (material) {
+      case COPPER_ANNEALED -> "copper";
+      case ALUMINIUM -> "aluminium";
+      case STEEL_SOFT -> "soft steel";
+      case STAINLESS -> "stainless";
+      case CORD -> "cord";
+    };
+  }
+
+  /** Metal and gauge of a coil, such as "copper 4 mm". */
+  public static String wire(Coil coil) {
+    return material(coil.metal()) + " " + gauge(coil.gauge());
+  }
+
+  static List<String> coil(Coil coil) {
+    String strands = coil.strands() == 1 ? "" : coil.strands() + " side by side, ";
+    String hand = coil.hand() == Hand.RIGHT ? "right-hand" : "left-hand";
+    return List.of(
+        wire(coil), strands + number(Math.toDegrees(coil.angleToAxis()), 0) + "°, " + hand);
+  }
+
+  /** What a line is tied to, in words. */
+  static String anchor(AnchorKind kind) {
+    return switch (kind) {
+      case SCREW -> "a screw";
+      case RIM -> "the rim";
+      case PEG -> "a peg";
+      case FRAME -> "a frame";
+    };
+  }
+
+  /** A time [s] as text, in the unit a person would count it in: "3 h", "14 days", "7 months". */
+  public static String time(double seconds) {
+    double days = seconds / DAY;
+    if (days < 1) {
+      return number(seconds / 3600, 0) + " h";
+    }
+    if (days < 90) {
+      return number(days, 0) + (Math.round(days) == 1 ? " day" : " days");
+    }
+    if (days < 2 * YEAR_DAYS) {
+      return number(days / YEAR_DAYS * 12, 0) + " months";
+    }
+    return number(days / YEAR_DAYS, 1) + " years";
   }
 
   static List<String> hardest(Peak peak) {

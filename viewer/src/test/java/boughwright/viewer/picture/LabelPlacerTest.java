@@ -98,4 +98,30 @@ class LabelPlacerTest {
         placer.place(label(20, 15, "first", "second"), LabelPlacerTest::size).orElseThrow();
     assertThat(placed.label().words()).containsExactly("first");
   }
+
+  /** Words keep off the soil line, but what hangs above it may be named below it. */
+  @Test
+  void rectangleFreeOfWords_isCrossedByLeadersOnly() {
+    LabelPlacer placer = new LabelPlacer(new Rect(0, 0, 400, 60), wood, 1);
+    Rect soil = new Rect(0, 20, 400, 4);
+    placer.keepFreeOfWords(soil);
+    PlacedLabel placed =
+        placer.place(label(40, 10, "below", "the soil"), LabelPlacerTest::size).orElseThrow();
+    assertThat(placed.box().overlaps(soil)).isFalse();
+  }
+
+  @Test
+  void quietLabel_isLeftOut_whereOnlyAPoorPlaceIsLeft() {
+    Label loud = label(300, 400, "on the trunk");
+    Label quiet = new Label(loud.places(), 8, loud.words(), Color.BLACK, true);
+    Rect trunk = new Rect(290, 390, 60, 40);
+    double[] size = {20, 10};
+    assertThat(wood.share(trunk)).isGreaterThan(0.95);
+    assertThat(placer(trunk).place(quiet, l -> size)).isEmpty();
+    assertThat(placer(trunk).place(loud, l -> size)).isPresent();
+  }
+
+  private static LabelPlacer placer(Rect room) {
+    return new LabelPlacer(room, wood, 1);
+  }
 }

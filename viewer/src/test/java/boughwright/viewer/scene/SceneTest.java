@@ -89,7 +89,8 @@ class SceneTest {
   void trial_givesGhostSolidAndWhatIsCutAway() {
     Scene scene =
         Scene.of(HEDGE, Optional.of(PLAN), Optional.of(Bending.drawnIn(HEDGE.tree(), PLAN)));
-    for (Body.Role role : Body.Role.values()) {
+    for (Body.Role role :
+        List.of(Body.Role.SOLID, Body.Role.GHOST, Body.Role.REMOVED, Body.Role.FITTING)) {
       assertThat(scene.has(role)).as("%s", role).isTrue();
     }
     assertThat(scene.scale()).isPresent();

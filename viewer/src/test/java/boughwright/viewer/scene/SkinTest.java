@@ -50,7 +50,14 @@ class SkinTest {
 
   @Test
   void everyMesh_isClosedAndFacesOutward() {
-    Scene scene = bent();
+    Document document = InventedCourses.document(InventedCourses.crowded());
+    Plan plan = document.plans().get(0);
+    Scene scene =
+        Scene.of(
+            document,
+            Optional.of(plan),
+            Optional.of(InventedCourses.bent(document.tree(), plan, 1.15)),
+            Optional.of(InventedCourses.byHand(document)));
     for (Body.Role role : Body.Role.values()) {
       assertThat(meshes(scene, role))
           .as("%s", role)
