@@ -118,7 +118,7 @@ final class WireJudge {
     double bent = 0;
     for (Place place : places) {
       Vector3 strain = place.strain;
-      double[] left = place.wood.after(strain.x(), strain.y(), 0).strainUnder(0, 0, 0);
+      double[] left = place.wood.bentTo(strain.x(), strain.y()).strainUnder(0, 0, 0);
       stays += place.moves(left[0], left[1]);
       bent += place.moves(strain.x(), strain.y());
     }
