@@ -3,10 +3,12 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.plan.Document;
+import boughwright.physics.stage.Course;
 import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,9 +18,10 @@ import java.util.Optional;
  * @param file the tree it was tried on
  * @param tried plans in the order they were tried
  * @param picture the picture that was written
+ * @param start the day of the first pull
  * @param details whether the person wants to read everything
  */
-record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, boolean details) {
+record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, LocalDate start, boolean details) {
   BendAnswer {
     tried = List.copyOf(tried);
   }
@@ -31,13 +34,15 @@ record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, bo
    * @param apex where the apex comes to stand, if the plan names one and the pose holds
    * @param letGo what stays of the bend when it is let go at once, if that was looked at
    * @param means by what it is made and held
+   * @param course what becomes of it over time, where that was asked for
    */
   record Tried(
       PlanChoice choice,
       TrialResult trial,
       Optional<Mark.Apex> apex,
       Optional<LetGo> letGo,
-      Means means) {
+      Means means,
+      Optional<Course> course) {
     static Tried of(Document document, PlanChoice choice, TrialResult trial) {
       boolean asked = choice.plan().apex().isPresent() && trial.outcome().holds();
       Optional<Mark.Apex> apex =
@@ -45,11 +50,11 @@ record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, bo
               ? Mark.apex(
                   Scene.of(document, Optional.of(choice.plan()), Optional.of(trial)).marks())
               : Optional.empty();
-      return new Tried(choice, trial, apex, Optional.empty(), Means.NONE);
+      return new Tried(choice, trial, apex, Optional.empty(), Means.NONE, Optional.empty());
     }
 
-    Tried with(Optional<LetGo> looked, Means by) {
-      return new Tried(choice, trial, apex, looked, by);
+    Tried with(Optional<LetGo> looked, Means by, Optional<Course> over) {
+      return new Tried(choice, trial, apex, looked, by, over);
     }
   }
 }

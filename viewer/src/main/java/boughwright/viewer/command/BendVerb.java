@@ -6,6 +6,8 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.rod.RodOptions;
+import boughwright.physics.stage.Course;
+import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
@@ -27,6 +29,7 @@ import picocli.CommandLine.Parameters;
     customSynopsis = {
       "java -jar boughwright.jar bend FILE [--plan ID] [--proposal ID,ID]",
       "                                    [--picture OUT.png] [--size WxH] [--details] [--json]",
+      "        [--most-risk P] [--stays P] [--repot] [--no-course]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
       "        [--hemisphere north|south] [--months-since-repotting N]",
       "        [--months-since-collecting N] [--months-since-hard-work N]"
@@ -90,6 +93,8 @@ final class BendVerb extends Verb {
 
   @Mixin private Sampling sampling;
 
+  @Mixin private CourseAsked course;
+
   @Mixin private OccasionOptions occasion;
 
   BendVerb(Console console) {
@@ -117,12 +122,13 @@ final class BendVerb extends Verb {
     }
     Optional<Sampling.Draws> draws = sampling.read(faults);
     OccasionOptions.Said said = occasion.read(faults);
+    Optional<CourseOptions> asked = course.read(faults, said);
     faults.throwIfAny();
     BendAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
       List<BendAnswer.Tried> tried =
-          tried(tree.orElseThrow(), choices.orElseThrow(), new TrialRun(draws, said, progress));
-      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), details);
+          tried(tree.orElseThrow(), choices.orElseThrow(), new TrialRun(draws, said, progress), asked);
+      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said.on(), details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
         draw(answer, pixels, out.get());
@@ -143,12 +149,16 @@ final class BendVerb extends Verb {
 
   private static void draw(BendAnswer answer, PictureSize pixels, Path out) throws InputException {
     BendAnswer.Tried one = answer.tried().get(0);
-    PrintedPicture.beforeAfter(answer.file().document(), one.choice().plan(), one.trial(), pixels)
+    PrintedPicture.beforeAfter(
+            answer.file().document(), one.choice().plan(), one.trial(), one.course(), pixels)
         .write(out);
   }
 
   private static List<BendAnswer.Tried> tried(
-      TreeFile tree, List<PlanChoice> choices, TrialRun run) {
+      TreeFile tree,
+      List<PlanChoice> choices,
+      TrialRun run,
+      Optional<CourseOptions> asked) {
     Document document = tree.document();
     List<BendAnswer.Tried> tried = new ArrayList<>();
     for (PlanChoice choice : choices) {
@@ -163,7 +173,8 @@ final class BendVerb extends Verb {
       run.progress().now("Looking at what holds plan " + choice.plan().id());
       Optional<LetGo> letGo = trial.risk().isPresent() ? LetGo.of(request) : Optional.empty();
       Means means = Means.of(request, trial);
-      tried.add(BendAnswer.Tried.of(document, choice, trial).with(letGo, means));
+      Optional<Course> over = CourseAsked.of(asked, request, trial);
+      tried.add(BendAnswer.Tried.of(document, choice, trial).with(letGo, means, over));
     }
     return tried;
   }

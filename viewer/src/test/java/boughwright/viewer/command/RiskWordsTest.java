@@ -19,6 +19,7 @@ import boughwright.viewer.scene.InventedRisks;
 import boughwright.viewer.scene.InventedTrees;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ class RiskWordsTest {
         List.of(trials).stream()
             .map(trial -> BendAnswer.Tried.of(HEDGE, PlanChoice.whole(PLAN), trial))
             .toList();
-    return new BendAnswer(new TreeFile(HEDGE, List.of()), tried, Optional.empty(), true);
+    return new BendAnswer(new TreeFile(HEDGE, List.of()), tried, Optional.empty(), LocalDate.of(2026, 3, 2), true);
   }
 
   private static String words(TrialResult... trials) {
