@@ -28,8 +28,8 @@ import org.junit.jupiter.api.Test;
 class RandomReachTest {
   private static final int BRANCHES = 200;
 
-  /** The brute force takes a second or two for each; so many by default. */
-  private static final int BRUTE = 30;
+  /** The brute force takes half a second of a processor for each; so many by default. */
+  private static final int BRUTE = 40;
 
   /** What was asked for: within a millimetre, or half a percent of the limb. */
   private static final double NEAR = 0.001;
