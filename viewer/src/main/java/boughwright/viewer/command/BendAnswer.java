@@ -21,7 +21,8 @@ import java.util.Optional;
  * @param start the day of the first pull
  * @param details whether the person wants to read everything
  */
-record BendAnswer(TreeFile file, List<Tried> tried, Optional<String> picture, LocalDate start, boolean details) {
+record BendAnswer(
+    TreeFile file, List<Tried> tried, Optional<String> picture, LocalDate start, boolean details) {
   BendAnswer {
     tried = List.copyOf(tried);
   }

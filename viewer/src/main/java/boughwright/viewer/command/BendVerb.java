@@ -127,7 +127,11 @@ final class BendVerb extends Verb {
     BendAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
       List<BendAnswer.Tried> tried =
-          tried(tree.orElseThrow(), choices.orElseThrow(), new TrialRun(draws, said, progress), asked);
+          tried(
+              tree.orElseThrow(),
+              choices.orElseThrow(),
+              new TrialRun(draws, said, progress),
+              asked);
       answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said.on(), details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
@@ -155,10 +159,7 @@ final class BendVerb extends Verb {
   }
 
   private static List<BendAnswer.Tried> tried(
-      TreeFile tree,
-      List<PlanChoice> choices,
-      TrialRun run,
-      Optional<CourseOptions> asked) {
+      TreeFile tree, List<PlanChoice> choices, TrialRun run, Optional<CourseOptions> asked) {
     Document document = tree.document();
     List<BendAnswer.Tried> tried = new ArrayList<>();
     for (PlanChoice choice : choices) {

@@ -48,8 +48,7 @@ final class CourseAsked {
     return none
         ? Optional.empty()
         : Optional.of(
-            new CourseOptions(
-                Optional.of(said.on()), said.hemisphere(), most, kept, repots));
+            new CourseOptions(Optional.of(said.on()), said.hemisphere(), most, kept, repots));
   }
 
   private static double part(String option, String text, double otherwise, Faults faults) {

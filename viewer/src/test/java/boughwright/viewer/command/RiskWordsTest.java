@@ -38,7 +38,8 @@ class RiskWordsTest {
         List.of(trials).stream()
             .map(trial -> BendAnswer.Tried.of(HEDGE, PlanChoice.whole(PLAN), trial))
             .toList();
-    return new BendAnswer(new TreeFile(HEDGE, List.of()), tried, Optional.empty(), LocalDate.of(2026, 3, 2), true);
+    return new BendAnswer(
+        new TreeFile(HEDGE, List.of()), tried, Optional.empty(), LocalDate.of(2026, 3, 2), true);
   }
 
   private static String words(TrialResult... trials) {
