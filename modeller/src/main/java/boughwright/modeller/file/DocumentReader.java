@@ -74,6 +74,7 @@ final class DocumentReader {
       return Optional.empty();
     }
     Head head = head(top.get());
+    Setting setting = SettingReader.setting(top.get());
     TreeParts parts = TreeParts.read(top.get(), head.bark(), usual(head.wood()));
     Optional<Tree> tree =
         problems.faults() > 0
@@ -91,7 +92,7 @@ final class DocumentReader {
                     head.caliperError(),
                     head.condition(),
                     parts.pullTests(),
-                    Setting.UNSAID));
+                    setting));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     Map<String, Object> extras = top.get().extras();
     return problems.faults() > 0

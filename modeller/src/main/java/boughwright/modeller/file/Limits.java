@@ -17,11 +17,14 @@ final class Limits {
   /** Plans of a tree. */
   static final int PLANS = 100;
 
-  /** Guy-lines, hung weights or coils of one proposal, each. */
+  /** Guy-lines, hung weights, coils and the like of one proposal, and stages of a plan, each. */
   static final int PARTS = 100;
 
   /** Pull tests of a tree. */
   static final int TESTS = 1_000;
+
+  /** Points beside a tree that lines can be tied to. */
+  static final int ANCHORS = 1_000;
 
   /** Characters of an id. */
   static final int ID = 100;

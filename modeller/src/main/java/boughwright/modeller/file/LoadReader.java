@@ -3,15 +3,16 @@ package boughwright.modeller.file;
 
 import boughwright.modeller.file.NumberReader.Range;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Aid;
 import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.GuyLine;
-import boughwright.modeller.plan.Hand;
+import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
-import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.plan.Tackle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Reads what holds a proposal: guy-lines, hung weights and coiled wires. */
+/** Reads what bends and holds a proposal: guy-lines, weights, coils, hands and aids. */
 final class LoadReader {
   private static final List<String> HOLDS = List.of("tension_N", "length_mm", "shorten_mm");
 
@@ -57,6 +58,7 @@ final class LoadReader {
     OptionalDouble pad = object.numbers().optional("pad_round_deg", Quantity.DEGREES, Range.ANY);
     Optional<Anchor> anchor = anchor(object);
     Optional<Hold> hold = hold(object);
+    Tackle tackle = TackleReader.tackle(object);
     Map<String, Object> extras = object.extras();
     return object.sound()
         ? Optional.of(
@@ -66,6 +68,7 @@ final class LoadReader {
                 pad,
                 anchor.orElseThrow(),
                 hold.orElseThrow(),
+                tackle,
                 extras))
         : Optional.empty();
   }
@@ -132,92 +135,42 @@ final class LoadReader {
   List<Coil> coils() {
     List<Coil> coils = new ArrayList<>();
     for (Value.Fields fields : proposal.objects("coils", Limits.PARTS)) {
-      coil(part(fields, "coil")).ifPresent(coils::add);
+      ObjectReader object = part(fields, "coil");
+      CoilReader.coil(object)
+          .ifPresent(
+              coil -> {
+                coils.add(coil);
+                PlanReader.note(object, rules.coil(coil));
+              });
     }
     return coils;
   }
 
-  private Optional<Coil> coil(ObjectReader object) {
-    NumberReader numbers = object.numbers();
-    Optional<Spot> from = end(object, "from");
-    Optional<Spot> to = end(object, "to");
-    Optional<Material> metal = metal(object);
-    double gauge = numbers.required("gauge_mm", Quantity.MILLIMETRES, Range.POSITIVE);
-    int strands = strands(object);
-    double angle = numbers.required("angle_to_axis_deg", Quantity.DEGREES, Range.POSITIVE);
-    if (angle >= Math.PI / 2) {
-      object.fault(
-          "angle_to_axis_deg",
-          "out-of-range",
-          "angle_to_axis_deg is 90 or more",
-          "Give the angle between wire and branch, mostly 45 to 60");
+  List<HandBend> handBends(Set<String> ids) {
+    List<HandBend> bends = new ArrayList<>();
+    for (Value.Fields fields : proposal.objects("hand_bends", Limits.PARTS)) {
+      ObjectReader object = part(fields, SegmentReader.name(fields, "hand bend"));
+      MeansReader.handBend(object, ids)
+          .ifPresent(
+              bend -> {
+                bends.add(bend);
+                PlanReader.note(object, rules.place(bend.at(), "segment"));
+              });
     }
-    String hand = word(object, "hand");
-    if (!hand.isEmpty() && !List.of("right", "left").contains(hand)) {
-      object.fault(
-          "hand",
-          "unknown-word",
-          "hand is " + Value.Text.quoted(hand) + ", which is none of the words known",
-          "Write one of: right, left");
-    }
-    Map<String, Object> extras = object.extras();
-    if (!object.sound()) {
-      return Optional.empty();
-    }
-    PlanReader.note(object, rules.place(from.orElseThrow(), "from"));
-    PlanReader.note(object, rules.place(to.orElseThrow(), "to"));
-    return Optional.of(
-        new Coil(
-            from.orElseThrow(),
-            to.orElseThrow(),
-            metal.orElseThrow(),
-            gauge,
-            strands,
-            angle,
-            hand.equals("left") ? Hand.LEFT : Hand.RIGHT,
-            extras));
+    return bends;
   }
 
-  private static Optional<Material> metal(ObjectReader object) {
-    String word = word(object, "metal");
-    Optional<Material> metal = Material.of(word).filter(Material::isWire);
-    if (metal.isEmpty() && !word.isEmpty()) {
-      object.fault(
-          "metal",
-          "unknown-word",
-          "metal is " + Value.Text.quoted(word) + ", which is none of the words known",
-          "Write one of: " + String.join(", ", Material.wires()));
+  List<Aid> aids() {
+    List<Aid> aids = new ArrayList<>();
+    for (Value.Fields fields : proposal.objects("aids", Limits.PARTS)) {
+      ObjectReader object = part(fields, "aid");
+      MeansReader.aid(object)
+          .ifPresent(
+              aid -> {
+                aids.add(aid);
+                PlanReader.note(object, rules.aid(aid));
+              });
     }
-    return metal;
-  }
-
-  private static Optional<Spot> end(ObjectReader object, String field) {
-    if (!object.has(field)) {
-      object.missing(field, "Give the segment and along where the wire starts and ends");
-    }
-    return object.object(field, object.subject() + " " + field).flatMap(PlanReader::spot);
-  }
-
-  private static String word(ObjectReader object, String field) {
-    if (!object.has(field)) {
-      object.missing(
-          field, "Write it, such as \"metal\": \"copper-annealed\", \"hand\": \"right\"");
-    }
-    Optional<String> text = object.text(field);
-    text.flatMap(TextRules::faultOfName)
-        .ifPresent(found -> object.fault(field, "bad-name", field + " " + found, "Write it out"));
-    return text.orElse("");
-  }
-
-  private static int strands(ObjectReader object) {
-    double strands = object.numbers().required("strands", Quantity.FRACTION, Range.POSITIVE);
-    if (strands > 100 || strands % 1 != 0 && !Double.isNaN(strands)) {
-      object.fault(
-          "strands",
-          "out-of-range",
-          "strands is no whole number from 1 to 100",
-          "Count the wires that lie side by side");
-    }
-    return (int) strands;
+    return aids;
   }
 }

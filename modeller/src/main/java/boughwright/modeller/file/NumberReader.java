@@ -167,24 +167,56 @@ final class NumberReader {
             : Direction3.of(v[0] / largest, v[1] / largest, v[2] / largest));
   }
 
+  /** A point [x, y] on the soil in millimetres of the tree frame; a fault names the axis. */
+  Optional<double[]> planPoint(String field) {
+    return tuple(field, Quantity.MILLIMETRES, 2);
+  }
+
+  /** A whole number that may be missing. */
+  int count(String field, int least, int most, int usual) {
+    double count = optional(field, Quantity.FRACTION, Range.ANY).orElse(usual);
+    if (count < least || count > most || count % 1 != 0) {
+      object.fault(
+          field,
+          "out-of-range",
+          field + " is no whole number from " + least + " to " + most,
+          "Count again and give a whole number");
+      return usual;
+    }
+    return (int) count;
+  }
+
   private Optional<double[]> triple(String field, Quantity quantity) {
+    return tuple(field, quantity, AXES.length);
+  }
+
+  private Optional<double[]> tuple(String field, Quantity quantity, int size) {
+    String brackets = size == AXES.length ? "[x, y, z]" : "[x, y]";
     Optional<Value.Items> list =
-        object.value(field, Value.Items.class, "a list [x, y, z] of three numbers");
+        object.value(
+            field,
+            Value.Items.class,
+            "a list " + brackets + " of " + (size == AXES.length ? "three" : "two") + " numbers");
     if (list.isEmpty()) {
       return Optional.empty();
     }
     List<Value> values = list.get().values();
-    if (values.size() != AXES.length) {
+    if (values.size() != size) {
       object.fault(
           field,
           "no-point",
-          field + " has " + values.size() + " numbers, three are expected",
-          "Give [x, y, z]" + quantity.in());
+          field
+              + " has "
+              + values.size()
+              + " numbers, "
+              + (size == AXES.length ? "three" : "two")
+              + " are expected",
+          "Give " + brackets + quantity.in());
       return Optional.empty();
     }
-    double[] point = new double[AXES.length];
+    double[] point = new double[size];
     boolean sound = true;
-    for (int axis = 0; axis < AXES.length; axis++) {
+    for (int axis = 0; axis < size; axis++) {
       point[axis] = coordinate(values.get(axis), AXES[axis] + " of " + field, quantity);
       sound &= Double.isFinite(point[axis]);
     }

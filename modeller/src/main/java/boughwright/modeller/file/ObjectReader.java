@@ -150,20 +150,34 @@ final class ObjectReader {
 
   /** One of the constants of an enum, written in lower case. */
   <E extends Enum<E>> Optional<E> choice(String field, Class<E> type) {
-    Function<E, String> name = constant -> constant.name().toLowerCase(Locale.ROOT);
-    List<E> all = List.of(type.getEnumConstants());
-    List<String> names = all.stream().map(name).toList();
+    return oneOf(
+        field,
+        List.of(type.getEnumConstants()),
+        constant -> constant.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** One of a few things that each have a word; a fault names the words. */
+  <E> Optional<E> oneOf(String field, List<E> all, Function<E, String> word) {
+    List<String> words = all.stream().map(word).toList();
     Optional<String> text = text(field);
     Optional<E> match =
-        text.flatMap(t -> all.stream().filter(e -> name.apply(e).equals(t)).findFirst());
+        text.flatMap(t -> all.stream().filter(e -> word.apply(e).equals(t)).findFirst());
     if (text.isPresent() && match.isEmpty()) {
       fault(
           field,
           "unknown-word",
           field + " is " + Value.Text.quoted(text.get()) + ", which is none of the words known",
-          "Write one of: " + String.join(", ", names));
+          "Write one of: " + String.join(", ", words));
     }
     return match;
+  }
+
+  /** One of a few things that each have a word, which must be there. */
+  <E> Optional<E> oneOfRequired(String field, List<E> all, Function<E, String> word) {
+    if (!has(field)) {
+      missing(field, "Write one of: " + String.join(", ", all.stream().map(word).toList()));
+    }
+    return oneOf(field, all, word);
   }
 
   NumberReader numbers() {

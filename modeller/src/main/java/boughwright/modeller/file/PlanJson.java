@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.file;
 
-import boughwright.modeller.plan.Anchor;
-import boughwright.modeller.plan.Coil;
-import boughwright.modeller.plan.GuyLine;
-import boughwright.modeller.plan.Hold;
-import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.plan.Stage;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +29,17 @@ final class PlanJson {
     putAll(fields, "cuts", plan.cuts().stream().map(PlanJson::spot).toList());
     plan.apex().ifPresent(apex -> fields.put("apex", apex));
     putAll(fields, "proposals", plan.proposals().stream().map(PlanJson::proposal).toList());
+    putAll(fields, "stages", plan.schedule().stages().stream().map(PlanJson::stage).toList());
+    TreeJson.put(fields, "release_after_days", plan.schedule().release(), Quantity.DAYS);
     fields.putAll(plan.extras());
+    return fields;
+  }
+
+  private static Map<String, Object> stage(Stage stage) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("after_days", TreeJson.number(stage.after(), Quantity.DAYS));
+    fields.put("part", TreeJson.number(stage.part(), Quantity.FRACTION));
+    fields.putAll(stage.extras());
     return fields;
   }
 
@@ -51,14 +57,14 @@ final class PlanJson {
     return fields;
   }
 
-  private static Map<String, Object> spot(Spot spot) {
+  static Map<String, Object> spot(Spot spot) {
     Map<String, Object> fields = new LinkedHashMap<>();
     putSpot(fields, spot);
     fields.putAll(spot.extras());
     return fields;
   }
 
-  private static void putSpot(Map<String, Object> fields, Spot spot) {
+  static void putSpot(Map<String, Object> fields, Spot spot) {
     fields.put("segment", spot.segment());
     fields.put("along", TreeJson.number(spot.along(), Quantity.FRACTION));
   }
@@ -67,53 +73,13 @@ final class PlanJson {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("id", proposal.id());
     proposal.about().ifPresent(about -> fields.put("about", about));
-    putAll(fields, "guy_lines", proposal.guyLines().stream().map(PlanJson::guyLine).toList());
+    putAll(fields, "guy_lines", proposal.guyLines().stream().map(HoldJson::guyLine).toList());
     putAll(
-        fields, "hung_weights", proposal.hungWeights().stream().map(PlanJson::hungWeight).toList());
-    putAll(fields, "coils", proposal.coils().stream().map(PlanJson::coil).toList());
+        fields, "hung_weights", proposal.hungWeights().stream().map(HoldJson::hungWeight).toList());
+    putAll(fields, "coils", proposal.coils().stream().map(HoldJson::coil).toList());
+    putAll(fields, "hand_bends", proposal.handBends().stream().map(HoldJson::handBend).toList());
+    putAll(fields, "aids", proposal.aids().stream().map(HoldJson::aid).toList());
     fields.putAll(proposal.extras());
-    return fields;
-  }
-
-  private static Map<String, Object> guyLine(GuyLine line) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("id", line.id());
-    putSpot(fields, line.at());
-    TreeJson.put(fields, "pad_round_deg", line.padRound(), Quantity.DEGREES);
-    if (line.anchor() instanceof Anchor.Fixed fixed) {
-      fields.put("anchor_mm", TreeJson.point(fixed.point()));
-    } else if (line.anchor() instanceof Anchor.OnTree onTree) {
-      fields.put("anchor", spot(onTree.spot()));
-    }
-    if (line.hold() instanceof Hold.Tension tension) {
-      fields.put("tension_N", TreeJson.number(tension.newtons(), Quantity.NEWTONS));
-    } else if (line.hold() instanceof Hold.Length length) {
-      fields.put("length_mm", TreeJson.number(length.metres(), Quantity.MILLIMETRES));
-    } else if (line.hold() instanceof Hold.Shortening shortening) {
-      fields.put("shorten_mm", TreeJson.number(shortening.metres(), Quantity.MILLIMETRES));
-    }
-    fields.putAll(line.extras());
-    return fields;
-  }
-
-  private static Map<String, Object> hungWeight(HungWeight weight) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    putSpot(fields, weight.at());
-    fields.put("mass_kg", TreeJson.number(weight.mass(), Quantity.KILOGRAMS));
-    fields.putAll(weight.extras());
-    return fields;
-  }
-
-  private static Map<String, Object> coil(Coil coil) {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("from", spot(coil.from()));
-    fields.put("to", spot(coil.to()));
-    fields.put("metal", coil.metal().word());
-    fields.put("gauge_mm", TreeJson.number(coil.gauge(), Quantity.MILLIMETRES));
-    fields.put("strands", coil.strands());
-    fields.put("angle_to_axis_deg", TreeJson.number(coil.angleToAxis(), Quantity.DEGREES));
-    fields.put("hand", TreeJson.word(coil.hand()));
-    fields.putAll(coil.extras());
     return fields;
   }
 }

@@ -6,6 +6,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Schedule;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Finding;
 import boughwright.modeller.tree.Finding.Words;
@@ -66,10 +67,22 @@ final class PlanReader {
     Plan.Stance stance = object.choice("stance", Plan.Stance.class).orElse(Plan.Stance.AS_MEASURED);
     Optional<Spot> clamp = object.object("clamp", subject("clamp")).flatMap(PlanReader::spot);
     clamp.ifPresent(spot -> note(object, rules.place(spot, "clamp")));
+    Schedule schedule = ScheduleReader.schedule(object);
     Map<String, Object> extras = object.extras();
     return object.sound()
         ? Optional.of(
-            new Plan(id, front, planting, cuts, apex, proposals, selfWeight, stance, clamp, extras))
+            new Plan(
+                id,
+                front,
+                planting,
+                cuts,
+                apex,
+                proposals,
+                selfWeight,
+                stance,
+                clamp,
+                schedule,
+                extras))
         : Optional.empty();
   }
 
@@ -94,25 +107,33 @@ final class PlanReader {
 
   private List<Proposal> proposals(PlanRules rules) {
     List<Proposal> proposals = new ArrayList<>();
-    Set<String> proposalIds = new HashSet<>();
-    Set<String> lineIds = new HashSet<>();
+    Taken taken = new Taken(new HashSet<>(), new HashSet<>(), new HashSet<>());
     for (Value.Fields fields : object.objects("proposals", Limits.PLANS)) {
       ObjectReader one =
           new ObjectReader(
               fields, subject(SegmentReader.name(fields, "proposal")), object.problems());
-      String id = uniqueId(one, proposalIds, "proposal of this plan");
-      Optional<String> about = one.text("about");
-      about.ifPresent(segment -> note(one, rules.name(segment, "about")));
-      LoadReader loads = new LoadReader(one, rules);
-      var lines = loads.guyLines(lineIds);
-      var weights = loads.hungWeights();
-      var coils = loads.coils();
-      Map<String, Object> extras = one.extras();
-      if (one.sound()) {
-        proposals.add(new Proposal(id, about, lines, weights, coils, extras));
-      }
+      proposal(one, rules, taken).ifPresent(proposals::add);
     }
     return proposals;
+  }
+
+  /** Ids of the plan that are used already. */
+  private record Taken(Set<String> proposals, Set<String> lines, Set<String> hands) {}
+
+  private static Optional<Proposal> proposal(ObjectReader one, PlanRules rules, Taken taken) {
+    String id = uniqueId(one, taken.proposals(), "proposal of this plan");
+    Optional<String> about = one.text("about");
+    about.ifPresent(segment -> note(one, rules.name(segment, "about")));
+    LoadReader loads = new LoadReader(one, rules);
+    var lines = loads.guyLines(taken.lines());
+    var weights = loads.hungWeights();
+    var coils = loads.coils();
+    var hands = loads.handBends(taken.hands());
+    var aids = loads.aids();
+    Map<String, Object> extras = one.extras();
+    return one.sound()
+        ? Optional.of(new Proposal(id, about, lines, weights, coils, hands, aids, extras))
+        : Optional.empty();
   }
 
   private static Optional<Planting> planting(ObjectReader object) {

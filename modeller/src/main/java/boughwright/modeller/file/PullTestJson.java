@@ -6,9 +6,7 @@ import static boughwright.modeller.file.TreeJson.number;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.PullTest.Reading;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /** Turns pull tests and the condition of a tree into plain values; defaults are left out. */
@@ -20,18 +18,11 @@ final class PullTestJson {
     fields.put("id", test.id());
     fields.put("segment", test.segment());
     fields.put("along", number(test.along(), Quantity.FRACTION));
-    fields.put("direction", direction(test));
+    fields.put("direction", HoldJson.direction(test.direction()));
     test.doneOn().ifPresent(day -> fields.put("done_on", day.toString()));
     fields.put("readings", test.readings().stream().map(PullTestJson::reading).toList());
     fields.putAll(test.extras());
     return fields;
-  }
-
-  private static List<BigDecimal> direction(PullTest test) {
-    return List.of(
-        number(test.direction().x(), Quantity.FRACTION),
-        number(test.direction().y(), Quantity.FRACTION),
-        number(test.direction().z(), Quantity.FRACTION));
   }
 
   private static Map<String, Object> reading(Reading reading) {

@@ -19,6 +19,7 @@ enum Quantity {
   GIGAPASCALS("GPa", "e9"),
   NEWTONS("N", "e0"),
   KILOGRAMS("kg", "e0"),
+  DAYS("days", BigDecimal.valueOf(86_400)),
   PERCENT("%", "e-2"),
   FRACTION("", "e0");
 

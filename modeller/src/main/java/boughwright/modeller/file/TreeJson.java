@@ -39,6 +39,7 @@ final class TreeJson {
     if (!tree.condition().equals(Condition.UNKNOWN)) {
       top.put("condition", PullTestJson.condition(tree.condition()));
     }
+    SettingJson.put(top, tree.setting());
     top.put("segments", tree.segments().stream().map(SegmentJson::segment).toList());
     if (!tree.overrides().isEmpty()) {
       Map<String, Object> wood = new LinkedHashMap<>();

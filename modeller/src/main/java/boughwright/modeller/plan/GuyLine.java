@@ -51,4 +51,11 @@ public record GuyLine(
   public GuyLine with(Spot place, Anchor tiedTo, Hold held) {
     return new GuyLine(id, place, padRound, tiedTo, held, tackle, extras);
   }
+
+  /** The same line tied straight to its place. */
+  public GuyLine withoutLever() {
+    Tackle bare =
+        new Tackle(tackle.strand(), tackle.tightener(), tackle.padLength(), 0, tackle.anchorKind());
+    return new GuyLine(id, at, padRound, anchor, hold, bare, extras);
+  }
 }

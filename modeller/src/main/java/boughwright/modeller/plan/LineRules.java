@@ -54,7 +54,47 @@ final class LineRules {
                   Amount.millimetres(gap)),
               "Shorten it by less than the distance between its two points"));
     }
+    if (findings.isEmpty()) {
+      oddities(findings, anchor, gap);
+    }
     return findings;
+  }
+
+  private void oddities(List<Finding> findings, Point3 anchor, double gap) {
+    if (line.hold() instanceof Hold.Length length && length.metres() > gap) {
+      findings.add(
+          warning(
+              "length_mm",
+              "slack-line",
+              String.format(
+                  Locale.ROOT,
+                  "the line is %s long and its two points are %s apart: it hangs loose and pulls"
+                      + " only what moves away from it",
+                  Amount.millimetres(length.metres()),
+                  Amount.millimetres(gap)),
+              "To pull with it, give a length_mm below " + Amount.millimetres(gap)));
+    }
+    if (gap > ONE_POINT) {
+      new SightRules(cutting, line).finding(tie(), anchor).ifPresent(findings::add);
+    }
+    boolean twisted = line.tackle().tightener().orElse(null) instanceof Tightener.Twist;
+    if (twisted && line.tackle().strand().filter(strand -> strand.count() != 2).isPresent()) {
+      findings.add(
+          warning(
+              "strand",
+              "no-double-strand",
+              "a line is tightened by twisting two strands, and this one has "
+                  + line.tackle().strand().get().count(),
+              "Give count 2 for a loop from pad to anchor and back, or another tightener"));
+    }
+    if (line.tackle().anchorKind().isPresent() && line.anchor() instanceof Anchor.OnTree) {
+      findings.add(
+          warning(
+              "anchor_kind",
+              "kind-of-a-tie",
+              "anchor_kind is given, but the line is tied to the tree",
+              "Take anchor_kind out; it says what a fixed anchor is"));
+    }
   }
 
   private Point3 anchor() {
@@ -67,12 +107,21 @@ final class LineRules {
     return skeleton.point(skeleton.indexOf(spot.segment()), spot.along());
   }
 
-  /** The point where the line is tied: on the axis, or on the bark where it has a pad. */
   private Point3 tie() {
+    return tie(skeleton, line, line.at().along());
+  }
+
+  /**
+   * The point where a line tied so far along its segment pulls: on the axis, or on the bark where
+   * it has a pad, or beyond at the end of its lever [m].
+   */
+  static Point3 tie(Skeleton skeleton, GuyLine line, double along) {
     int i = skeleton.indexOf(line.at().segment());
-    return line.padRound().isPresent()
-        ? skeleton.barkPoint(i, line.at().along(), line.padRound().getAsDouble())
-        : skeleton.point(i, line.at().along());
+    Point3 at =
+        line.padRound().isPresent()
+            ? skeleton.barkPoint(i, along, line.padRound().getAsDouble())
+            : skeleton.point(i, along);
+    return at.plus(skeleton.direction(i).times(line.tackle().lever()));
   }
 
   private List<Finding> insideWood(Point3 anchor) {
@@ -97,5 +146,9 @@ final class LineRules {
 
   private Finding fault(String field, String kind, String found, String remedy) {
     return Finding.fault(List.of(line.id()), field, new Words(kind, found, remedy));
+  }
+
+  private Finding warning(String field, String kind, String found, String remedy) {
+    return Finding.warning(List.of(line.id()), field, new Words(kind, found, remedy));
   }
 }

@@ -53,10 +53,9 @@ public final class PlanRules {
       proposal.about().ifPresent(about -> findings.addAll(rules.name(about, "about")));
       proposal.guyLines().forEach(line -> findings.addAll(rules.guyLine(line)));
       proposal.hungWeights().forEach(w -> findings.addAll(rules.place(w.at(), "segment")));
-      for (Coil coil : proposal.coils()) {
-        findings.addAll(rules.place(coil.from(), "from"));
-        findings.addAll(rules.place(coil.to(), "to"));
-      }
+      proposal.coils().forEach(coil -> findings.addAll(rules.coil(coil)));
+      proposal.handBends().forEach(hand -> findings.addAll(rules.place(hand.at(), "segment")));
+      proposal.aids().forEach(aid -> findings.addAll(rules.aid(aid)));
     }
     return findings;
   }
@@ -133,6 +132,28 @@ public final class PlanRules {
     }
     if (findings.isEmpty() && cutting.isPresent()) {
       findings.addAll(new LineRules(cutting.get(), line).findings());
+    }
+    return findings;
+  }
+
+  /** Whether a coil has two ends that are places, with wood from one to the other. */
+  public List<Finding> coil(Coil coil) {
+    List<Finding> findings = new ArrayList<>(place(coil.from(), "from"));
+    findings.addAll(place(coil.to(), "to"));
+    if (findings.isEmpty() && cutting.isPresent()) {
+      findings.addAll(CoilRules.findings(cutting.get().skeleton(), coil));
+    }
+    return findings;
+  }
+
+  /** Whether an aid has a stretch that is there, and leaves wood to bend. */
+  public List<Finding> aid(Aid aid) {
+    List<Finding> findings = new ArrayList<>(name(aid.segment(), "segment"));
+    if (findings.isEmpty()) {
+      findings.addAll(place(new Spot(aid.segment(), aid.to()), "to"));
+    }
+    if (findings.isEmpty() && cutting.isPresent()) {
+      findings.addAll(new AidRules(cutting.get().skeleton(), aid).findings());
     }
     return findings;
   }

@@ -66,4 +66,9 @@ public record Proposal(
   public Proposal withHandBends(List<HandBend> others) {
     return new Proposal(id, about, guyLines, hungWeights, coils, others, aids, extras);
   }
+
+  /** The same proposal with other aids. */
+  public Proposal withAids(List<Aid> others) {
+    return new Proposal(id, about, guyLines, hungWeights, coils, handBends, others, extras);
+  }
 }

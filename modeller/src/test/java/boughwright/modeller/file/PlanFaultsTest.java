@@ -158,19 +158,28 @@ class PlanFaultsTest {
 
   /**
    * Where a bad-input catalogue refuses a line shorter than the gap, the format of version 1 takes
-   * {@code length_mm} as the tightened length, which is shorter than the gap; a longer one is slack
-   * and carries nothing. Both are good plans.
+   * {@code length_mm} as the tightened length, which is shorter than the gap of 210.67 mm.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"1", "100", "212", "300"})
-  void lineOfAnyLength_isAccepted(String length) {
+  @ValueSource(strings = {"1", "100", "210"})
+  void lineShorterThanItsGap_isAccepted(String length) {
     assertThat(Verdict.of(set(LINE + "/length_mm", length).text()).problems()).isEmpty();
+  }
+
+  /** A loose line is no fault: it may stop a branch that another line pulls away from it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"212", "300"})
+  void lineLongerThanItsGap_isQuestioned_withWhatWouldPull(String length) {
+    Verdict verdict = Verdict.of(set(LINE + "/length_mm", length).text());
+    assertThat(verdict.refused()).isFalse();
+    assertThat(verdict.kinds()).containsExactly("slack-line");
+    assertThat(verdict.lines().get(0)).contains(length + " mm", "210.67 mm", "g1");
   }
 
   @Test
   void anchorWhereWoodIsCutAway_isAccepted() {
-    Change file = set(LINE + "/anchor_mm", "[-29.9,2,180]");
-    assertThat(Verdict.of(file.text()).problems()).isEmpty();
+    Change file = set(LINE + "/anchor_mm", "[-29.9,2,180]").set(LINE + "/length_mm", "100");
+    assertThat(Verdict.of(file.text()).refused()).isFalse();
     assertThat(Verdict.of(file.set(PLAN + "/cuts", "[]").text()).kinds())
         .containsExactly("anchor-in-wood");
   }

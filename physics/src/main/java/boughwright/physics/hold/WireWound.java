@@ -16,7 +16,10 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  * turn that is fully plastic first decides the strength. Not changed once made.
  */
 public final class WireWound {
-  private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(20, 0, 1);
+  private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(16, 0, 1);
+
+  /** Strain of surface fibres at which a wound strand is said to flow throughout (a choice) [1]. */
+  private static final double FLOWING = 0.01;
 
   /** Torque over moment of a fully plastic round wire, by von Mises: pi / (2 sqrt 3) [1]. */
   private static final double TORQUE = Math.PI / (2 * Math.sqrt(3));
@@ -84,6 +87,14 @@ public final class WireWound {
    */
   public double moment(double curvature) {
     return turnPart * softMoment(bendingPart * curvature / turnPart);
+  }
+
+  /**
+   * The moment that the strand stands when it is bent until fibres of its surface are strained a
+   * further hundredth: it flows nearly throughout, and hardens little more [N m].
+   */
+  public double holds() {
+    return moment(branchCurvature(FLOWING));
   }
 
   /** The moment about the line through the branch's axis at a curvature of the wire itself. */

@@ -29,7 +29,8 @@ record Attempt(TreeRods rods, PlanLoads loads, RodSolution solution) {
   static Attempt of(
       Plan plan, Cutting cutting, List<Proposal> proposals, TrialWood wood, RodOptions options) {
     Windings windings = Windings.of(cutting.skeleton(), proposals);
-    TreeRods rods = new TreeRods(new Timber(cutting, wood), plan.clamp(), windings);
+    Timber timber = new Timber(cutting, wood, AidWork.of(cutting.skeleton(), proposals));
+    TreeRods rods = new TreeRods(timber, plan.clamp(), windings);
     return of(plan, rods, proposals, options);
   }
 

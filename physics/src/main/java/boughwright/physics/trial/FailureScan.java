@@ -120,7 +120,7 @@ final class FailureScan {
   /**
    * Tension across the grain at mid-depth of a limb that grew with curvature k0 and is bent to k: E
    * r^2 k (k0 - k) / 3, the largest on the way counts, which is half-way to straight. Wood that
-   * flows carries less, in the proportion of its moment.
+   * flows carries less, in the proportion of its moment. A wrap presses the wood together first.
    */
   private void split(int span, double s, RodSection section, Vector3 stretched) {
     TreeRods.Run run = rods.run(span);
@@ -138,7 +138,8 @@ final class FailureScan {
     double radius = timber.woodRadius(i, along);
     double elastic = timber.wood(i).moe() * Math.PI / 4 * Math.pow(radius, 4) * Math.sqrt(squared);
     double carried = Math.min(1, section.bendingMoment() / elastic);
-    double limit = state.weakening(i) * state.prior().acrossOverMoe(2 * radius);
+    double wrap = timber.aids().pressure(i, along, radius) / timber.wood(i).moe();
+    double limit = state.weakening(i) * state.prior().acrossOverMoe(2 * radius) + wrap;
     note(
         FailureMode.SPLIT,
         span,

@@ -106,7 +106,11 @@ public final class HeldTree {
 
   private static HeldTree of(TrialRequest request, Grip grip, Aging aging, Windings.Made made) {
     Skeleton skeleton = new Skeleton(request.tree());
-    Timber timber = new Timber(new Cutting(skeleton, request.plan().cuts()), made.wood());
+    Timber timber =
+        new Timber(
+            new Cutting(skeleton, request.plan().cuts()),
+            made.wood(),
+            AidWork.of(skeleton, request.proposals()));
     Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(made.wire());
     TreeRods whole = new TreeRods(timber, request.plan().clamp(), windings);
     Rigging rigging = Rigging.of(request.plan(), whole, request.proposals());

@@ -12,6 +12,7 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.hold.LineStrength;
 import boughwright.physics.rod.RodLine;
 import boughwright.physics.rod.RodLoads;
 import boughwright.physics.rod.SpanWeight;
@@ -70,7 +71,7 @@ final class PlanLoads {
   }
 
   private void tie(GuyLine line) {
-    Vector3 pad = pad(line.at(), line.padRound());
+    Vector3 pad = pad(line.at(), line.padRound()).plus(lever(line));
     Point3 at = point(line.at()).plus(pad);
     RodLine.End other;
     Point3 otherPoint;
@@ -124,14 +125,22 @@ final class PlanLoads {
         .times(rods.timber().barkRadius(i, along(at)));
   }
 
+  /** From the place of a line to the end of its lever, at rest [m, tree frame]. */
+  private Vector3 lever(GuyLine line) {
+    return skeleton.direction(segment(line.at())).times(line.tackle().lever());
+  }
+
   private static RodLine.Hold hold(GuyLine line, double rest) {
     if (line.hold() instanceof Hold.Tension tension) {
       return new RodLine.Constant(tension.newtons());
     }
-    if (line.hold() instanceof Hold.Length length) {
-      return new RodLine.Length(length.metres(), 0);
-    }
-    return new RodLine.Length(rest - ((Hold.Shortening) line.hold()).metres(), 0);
+    double length =
+        line.hold() instanceof Hold.Length given
+            ? given.metres()
+            : rest - ((Hold.Shortening) line.hold()).metres();
+    double compliance =
+        line.tackle().strand().map(strand -> LineStrength.compliance(strand, length)).orElse(0.0);
+    return new RodLine.Length(length, compliance);
   }
 
   /**

@@ -68,6 +68,7 @@ final class RigidBodies {
         places.add(skeleton.segment(child).along() * skeleton.length(i));
       }
     }
+    places.addAll(timber.aids().breaks(i));
     places.add(end);
     double last = from;
     for (double place : places) {

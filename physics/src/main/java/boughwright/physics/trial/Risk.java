@@ -34,4 +34,9 @@ public record Risk(
   public Optional<FailureRisk> of(FailureMode mode) {
     return failures.stream().filter(risk -> risk.mode() == mode).findFirst();
   }
+
+  /** Breaking in any way, crack, split, shear or tear; never too low. */
+  public Probability breaking() {
+    return RiskSum.of(this).probability();
+  }
 }

@@ -4,7 +4,6 @@ package boughwright.physics.trial;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.wood.Doubt;
-import boughwright.physics.wood.WoodPrior;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -131,7 +130,7 @@ public final class RiskTrial {
         nearest.length == 0
             ? Nearest.NONE
             : Arrays.stream(nearest[mode.ordinal()]).reduce(Nearest.NONE, Nearest::or);
-    Doubt doubt = doubt(mode, near);
+    Doubt doubt = new FailureDoubts(best.rods(), state).of(mode, near);
     Optional<FailurePlace> place =
         near.exists()
             ? Optional.of(
@@ -144,42 +143,6 @@ public final class RiskTrial {
         place,
         near.demand(),
         LimitSampler.range(near.limit(), doubt));
-  }
-
-  private Doubt doubt(FailureMode mode, Nearest near) {
-    WoodPrior prior = beliefs.prior();
-    return switch (mode) {
-      case CRACK -> prior.crack();
-      case KINK -> prior.kink();
-      case SPLIT -> prior.across();
-      case SHEAR -> prior.shear();
-      case TEAR -> tearDoubt(near);
-    };
-  }
-
-  /** A union's own doubt, and the limb's crack strain as far as it decides the limb's moment. */
-  private Doubt tearDoubt(Nearest near) {
-    boolean included =
-        near.exists()
-            && state.features(best.rods().run(near.span()).piece().segment()).includedBark();
-    double power = near.exists() ? momentPower(near) : 1;
-    Doubt crack = beliefs.prior().crack();
-    return WoodPrior.unionDoubt(included)
-        .with(new Doubt(power * crack.unknown(), power * crack.varies()));
-  }
-
-  /** Change of ln of the limb's breaking moment with ln of its crack strain [1]. */
-  private double momentPower(Nearest near) {
-    TreeRods.Run run = best.rods().run(near.span());
-    int i = run.piece().segment();
-    Timber timber = best.rods().timber();
-    double radius = timber.woodRadius(i, run.toSegment(near.s()));
-    double strain = state.prior().crackStrain(2 * radius);
-    double step = 1.1;
-    return Math.log(
-            WoodState.momentAtTension(timber.wood(i), radius, step * strain)
-                / WoodState.momentAtTension(timber.wood(i), radius, strain))
-        / Math.log(step);
   }
 
   private Map<String, Range> tensions(List<Draws> draws) {

@@ -23,16 +23,38 @@ final class Timber {
   private final Cutting cutting;
   private final Skeleton skeleton;
   private final TrialWood wood;
+  private final AidWork aids;
 
   Timber(Cutting cutting, TrialWood wood) {
+    this(cutting, wood, AidWork.NONE);
+  }
+
+  /**
+   * The wood, worked on.
+   *
+   * @param cutting what the cuts leave
+   * @param wood what is taken for true of it
+   * @param aids what aids have done to it
+   */
+  Timber(Cutting cutting, TrialWood wood, AidWork aids) {
     this.cutting = cutting;
     this.wood = wood;
+    this.aids = aids;
     skeleton = cutting.skeleton();
   }
 
   /** The same pieces of other wood. */
   Timber of(TrialWood other) {
-    return new Timber(cutting, other);
+    return new Timber(cutting, other, aids);
+  }
+
+  /** The same wood, worked on otherwise. */
+  Timber with(AidWork others) {
+    return new Timber(cutting, wood, others);
+  }
+
+  AidWork aids() {
+    return aids;
   }
 
   Cutting cutting() {
@@ -92,7 +114,7 @@ final class Timber {
     SectionLine.RadiusTaper taper =
         new SectionLine.RadiusTaper(woodRadius(i, from), woodRadius(i, to), Math.abs(to - from));
     Features features = skeleton.segment(i).features();
-    if (features.isWhole()) {
+    if (features.isWhole() && !aids.shapes(i)) {
       return WoodLine.round(wood(i), taper);
     }
     SectionShape.Face dead =
@@ -103,21 +125,32 @@ final class Timber {
                     new SectionShape.Face(
                         angle(i, face.round(), frame), face.width(), face.depth()))
             .orElse(SectionShape.Face.NONE);
-    SectionShape.Groove slot =
-        features
-            .slot()
-            .map(
-                cut ->
-                    new SectionShape.Groove(angle(i, cut.round(), frame), cut.width(), cut.depth()))
-            .orElse(SectionShape.Groove.NONE);
-    double hollow = features.hollow().orElse(0) / 2;
+    double inside = (from + to) / 2;
+    double hollow = Math.max(features.hollow().orElse(0) / 2, aids.hollow(i, inside));
     return WoodLine.shaped(
         wood(i),
         s -> {
           double radius = taper.at(s);
           double most = (1 - SectionShape.THINNEST) * radius;
-          return new SectionShape(radius, Math.min(hollow, most), dead, slot);
+          double at = from + Math.signum(to - from) * s;
+          SectionShape.Groove groove =
+              aids.gone(i, at, inside)
+                  .or(
+                      () ->
+                          features
+                              .slot()
+                              .map(c -> new AidWork.Gone(c.round(), c.width(), c.depth())))
+                  .map(gone -> groove(gone, radius, angle(i, gone.round(), frame)))
+                  .orElse(SectionShape.Groove.NONE);
+          return new SectionShape(radius, Math.min(hollow, most), dead, groove);
         });
+  }
+
+  /** A cut right across is as wide as its floor, so that its corners lie on the rim. */
+  private static SectionShape.Groove groove(AidWork.Gone gone, double radius, double middle) {
+    double floor = radius - gone.depth();
+    double chord = floor > 0 ? Math.sqrt(radius * radius - floor * floor) : radius;
+    return new SectionShape.Groove(middle, Math.min(gone.width(), 2 * chord), gone.depth());
   }
 
   /** A place round a segment as the angle from section axis 1 to axis 2 [rad]. */

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
@@ -125,6 +127,20 @@ public record TipPull(
             Map.of());
     Proposal proposal =
         new Proposal("pull", Optional.empty(), List.of(line), List.of(), List.of(), Map.of());
+    return TrialRequest.of(tree(branch, species), plan(proposal), species);
+  }
+
+  /**
+   * The same bend made by hand at its tip.
+   *
+   * @param species values for its wood
+   */
+  public TrialRequest byHand(Species species) {
+    HandBend hand =
+        new HandBend("hand", new Spot(ID, 1), Direction3.UP.opposite(), tipDown, Map.of());
+    Proposal proposal =
+        new Proposal("pull", Optional.empty(), List.of(), List.of(), List.of(), Map.of())
+            .withHandBends(List.of(hand));
     return TrialRequest.of(tree(branch, species), plan(proposal), species);
   }
 

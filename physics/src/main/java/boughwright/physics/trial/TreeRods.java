@@ -20,6 +20,7 @@ import boughwright.physics.wood.FreedLine;
 import boughwright.physics.wood.RememberedLine;
 import boughwright.physics.wood.Spell;
 import boughwright.physics.wood.WoodLine;
+import boughwright.physics.wood.WoodSection;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -315,9 +316,14 @@ final class TreeRods {
     return runs.get(span);
   }
 
+  /** The section at a place of a span. */
+  WoodSection section(int span, double s) {
+    return sections.get(span).at(s);
+  }
+
   /** Strains of the outermost fibres at a place of a pose. */
   FibreStrains fibres(int span, double s, RodSection section) {
-    return sections.get(span).at(s).fibres(section.strain().x(), section.strain().y());
+    return section(span, s).fibres(section.strain().x(), section.strain().y());
   }
 
   /** Spans of a segment, in no particular order. */

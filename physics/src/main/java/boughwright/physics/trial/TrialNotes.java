@@ -56,7 +56,13 @@ final class TrialNotes {
           "Coiled wire hardens as it is wound on, follows the wood without slipping, and unloads by"
               + " the same line at twice its size (Masing); it does not creep.");
     }
-    out.add("Guy-lines do not stretch. Roots, trunk base and container do not give way.");
+    boolean unsaid =
+        request.proposals().stream()
+            .flatMap(proposal -> proposal.guyLines().stream())
+            .anyMatch(line -> line.tackle().strand().isEmpty());
+    out.add(
+        (unsaid ? "Guy-lines whose strand nobody gave do not stretch. " : "")
+            + "Roots, trunk base and container do not give way.");
     return out;
   }
 

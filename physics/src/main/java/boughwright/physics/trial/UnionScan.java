@@ -63,7 +63,7 @@ final class UnionScan {
   }
 
   /** From the limb's axis toward the acute side of the crotch, at rest. */
-  private static Vector3 crotchSide(Skeleton skeleton, int parent, int i) {
+  static Vector3 crotchSide(Skeleton skeleton, int parent, int i) {
     Vector3 limb = skeleton.direction(i).vector();
     Vector3 stem = skeleton.direction(parent).vector();
     Vector3 acute = stem.dot(limb) < 0 ? stem.times(-1) : stem;

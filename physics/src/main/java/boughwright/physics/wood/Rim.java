@@ -52,7 +52,9 @@ final class Rim {
     double sin = Math.sin(slot.middle());
     double p1 = up * cos - aside * sin;
     double p2 = up * sin + aside * cos;
-    if (Math.hypot(p1, p2) > shape.hollow() && !shape.isDead(p1, p2)) {
+    double away = Math.hypot(p1, p2);
+    boolean onSection = away > shape.hollow() && away <= shape.radius() * (1 + 1e-6);
+    if (onSection && !shape.isDead(p1, p2)) {
       addIfThere(p1, p2);
     }
   }

@@ -31,6 +31,7 @@ public final class Boughwright {
     CommandLine line = new CommandLine(new Program(console));
     line.addSubcommand(new CheckVerb(console));
     line.addSubcommand(new BendVerb(console));
+    line.addSubcommand(new ReachVerb(console));
     line.addSubcommand(new BranchVerb(console));
     line.addSubcommand(new PullTestVerb(console));
     line.addSubcommand(new SpeciesVerb(console));

@@ -7,6 +7,7 @@ import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TipPull;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.Verdict;
+import boughwright.physics.trial.WireChoice;
 import java.util.Optional;
 
 /**
@@ -16,15 +17,20 @@ import java.util.Optional;
  * @param species the wood the numbers come from
  * @param held the same movement held, with its risk; empty where none was asked for or no pose
  *     holds
+ * @param wire wire that would hold it; empty where no pose holds
  */
-record BranchAnswer(TipPull pull, Species species, Optional<TrialResult> held) {
+record BranchAnswer(
+    TipPull pull, Species species, Optional<TrialResult> held, Optional<WireChoice> wire) {
 
   static BranchAnswer of(TipPull pull, Species species, TrialRun run) {
     boolean judged = run.draws().isPresent() && pull.trial().outcome().holds();
     return new BranchAnswer(
         pull,
         species,
-        judged ? Optional.of(run.of(pull.held(species), "the branch")) : Optional.empty());
+        judged ? Optional.of(run.of(pull.held(species), "the branch")) : Optional.empty(),
+        pull.trial().outcome().holds()
+            ? WireChoice.of(pull.byHand(species)).stream().findFirst()
+            : Optional.empty());
   }
 
   Optional<Risk> risk() {

@@ -37,6 +37,7 @@ final class BranchText {
     force(page, answer);
     answer.risk().ifPresent(risk -> odds(page, risk));
     strain(page, answer);
+    answer.wire().ifPresent(choice -> CoilText.choices(page, List.of(choice)));
     TrialText.errors(page, pull.trial());
     TrialText.warnings(page, List.of(pull.trial()));
     TrialText.basis(page, List.of(pull.trial()));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.units.DecimalMark;
 import boughwright.modeller.units.DecimalText;
@@ -8,6 +9,7 @@ import boughwright.modeller.units.LengthText;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.modeller.units.UnreadableException;
 import boughwright.viewer.picture.PictureSize;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +17,9 @@ import java.util.regex.Pattern;
 /** Reads the values of options; notes a fault for each that cannot be used. */
 final class OptionValues {
   private static final Pattern SIZE = Pattern.compile("([0-9]{1,6})[xX\u00D7]([0-9]{1,6})");
+
+  /** A vector shorter than this points nowhere. */
+  private static final double NO_DIRECTION = 1e-9;
 
   private final Faults faults;
 
@@ -71,6 +76,46 @@ final class OptionValues {
       return otherwise;
     }
     return value.isPresent() ? (long) value.getAsDouble() : otherwise;
+  }
+
+  /** Three numbers with commas between them, in the unit of their option. */
+  Optional<double[]> three(String text, Range range) {
+    String[] parts = text.strip().split("\\s*[,;]\\s*", -1);
+    double[] xyz = new double[3];
+    for (int k = 0; k < 3 && parts.length == 3; k++) {
+      OptionalDouble one = number(parts[k], range);
+      if (one.isEmpty()) {
+        return Optional.empty();
+      }
+      xyz[k] = one.getAsDouble();
+    }
+    if (parts.length != 3) {
+      faults.add(
+          range.option,
+          "not-three",
+          UsageFaults.quoted(text) + " is not three numbers",
+          "Give " + range.what + " with decimal points, such as 120,-5,80");
+      return Optional.empty();
+    }
+    return Optional.of(xyz);
+  }
+
+  /** A direction as x,y,z of any length. */
+  Optional<Direction3> direction(String text, String option) {
+    Optional<double[]> xyz = three(text, new Range(option, -1e6, 1e6, "x,y,z"));
+    if (xyz.isPresent() && length(xyz.get()) < NO_DIRECTION) {
+      faults.add(
+          option,
+          "no-direction",
+          UsageFaults.quoted(text) + " points nowhere",
+          "Give x,y,z with decimal points, such as 0,0,-1 for straight down");
+      return Optional.empty();
+    }
+    return xyz.map(v -> Direction3.of(v[0], v[1], v[2]));
+  }
+
+  private static double length(double[] xyz) {
+    return Math.hypot(xyz[0], Math.hypot(xyz[1], xyz[2]));
   }
 
   private boolean within(double value, Range range, String unit) {

@@ -2,10 +2,8 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.geometry.Direction3;
-import boughwright.modeller.problem.NearNames;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.PullTest.Reading;
-import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.units.ForceUnit;
 import java.time.LocalDate;
@@ -15,13 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads a pull test from what a person wrote down; notes a fault for each thing amiss. */
 final class PullTestReading {
-  private static final double NO_DIRECTION = 1e-9;
-
   private final PullTestOptions options;
   private final Faults faults;
   private final OptionValues values;
@@ -82,20 +77,7 @@ final class PullTestReading {
       missing("--segment", "Give the id of the segment you pulled");
       return Optional.empty();
     }
-    List<String> known =
-        tree.map(one -> one.segments().stream().map(Segment::id).toList()).orElse(List.of());
-    if (tree.isPresent() && !known.contains(options.segment)) {
-      List<String> near = NearNames.of(options.segment, known);
-      faults.add(
-          "--segment",
-          "unknown-segment",
-          "there is no segment " + UsageFaults.quoted(options.segment) + " in the file",
-          near.isEmpty()
-              ? "Give one of its ids; the verb check reads the file"
-              : "Did you mean "
-                  + near.stream().map(UsageFaults::quoted).collect(Collectors.joining(" or "))
-                  + "?");
-    }
+    tree.ifPresent(one -> SegmentChoice.check(one, options.segment, faults));
     return Optional.of(options.segment);
   }
 
@@ -146,25 +128,7 @@ final class PullTestReading {
       }
       return Optional.of(Direction3.UP.opposite());
     }
-    String[] parts = options.direction.strip().split("\\s*[,;]\\s*", -1);
-    OptionValues.Range range = new OptionValues.Range("--direction", -1e6, 1e6, "x,y,z");
-    double[] xyz = new double[3];
-    for (int k = 0; k < 3 && parts.length == 3; k++) {
-      OptionalDouble one = values.number(parts[k], range);
-      if (one.isEmpty()) {
-        return Optional.empty();
-      }
-      xyz[k] = one.getAsDouble();
-    }
-    if (parts.length != 3 || Math.hypot(xyz[0], Math.hypot(xyz[1], xyz[2])) < NO_DIRECTION) {
-      faults.add(
-          "--direction",
-          "no-direction",
-          UsageFaults.quoted(options.direction) + " points nowhere",
-          "Give x,y,z with decimal points, such as 0,0,-1 for straight down");
-      return Optional.empty();
-    }
-    return Optional.of(Direction3.of(xyz[0], xyz[1], xyz[2]));
+    return values.direction(options.direction, "--direction");
   }
 
   private void second(List<PullForce> forces, List<Reading> readings) {

@@ -20,7 +20,7 @@ final class Sampling {
       names = "--samples",
       paramLabel = "N",
       order = 40,
-      description = "Draws for the risk, 100 to 200000; 4000 by default.")
+      description = "Draws for the risk, 100 to 200000; 4000 by default, for reach 500.")
   private String samples;
 
   @Option(
@@ -46,12 +46,21 @@ final class Sampling {
 
   /** What was asked for; empty if no risk is wanted. */
   Optional<Draws> read(Faults faults) {
+    return read(faults, DEFAULT_SAMPLES);
+  }
+
+  /**
+   * The same, with another number of draws when nothing is said.
+   *
+   * @param usual draws when nothing is said
+   */
+  Optional<Draws> read(Faults faults, int usual) {
     OptionValues values = new OptionValues(faults);
     long count =
         values.whole(
             samples,
             new OptionValues.Range("--samples", FEWEST, MOST, "a whole number such as 4000"),
-            DEFAULT_SAMPLES);
+            usual);
     long start =
         values.whole(
             seed,

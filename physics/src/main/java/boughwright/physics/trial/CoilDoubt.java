@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.physics.trial;
+
+import boughwright.modeller.plan.Coil;
+import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.modeller.tree.TreeWood;
+import boughwright.modeller.tree.WoodOverride;
+import boughwright.physics.hold.WireMetal;
+import boughwright.physics.wood.SegmentWood;
+import boughwright.physics.wood.WoodPrior;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is not known when a coil holds a branch: how stiff its wood is, and how strong the wire. The
+ * corners taken of both together bound nine in ten, if the two count alike.
+ */
+final class CoilDoubt {
+  /** Standard normal point of 95 %, shared between two that are independent: 1.645 / sqrt 2. */
+  private static final double SHARE = 1 / Math.sqrt(2);
+
+  private static final double NINE_IN_TEN = 1.6449;
+
+  private final TrialRequest request;
+  private final Skeleton skeleton;
+  private final TrialWood best;
+
+  CoilDoubt(TrialRequest request, Skeleton skeleton) {
+    this.request = request;
+    this.skeleton = skeleton;
+    best = TrialWood.best(skeleton, request.species());
+  }
+
+  TrialWood stiffWood() {
+    return wood(SHARE * NINE_IN_TEN);
+  }
+
+  TrialWood softWood() {
+    return wood(-SHARE * NINE_IN_TEN);
+  }
+
+  double weakWire() {
+    return Math.pow(metals().stream().mapToDouble(one -> one.doubt().low()).min().orElse(1), SHARE);
+  }
+
+  double strongWire() {
+    return Math.pow(
+        metals().stream().mapToDouble(one -> one.doubt().high()).max().orElse(1), SHARE);
+  }
+
+  private List<WireMetal> metals() {
+    return request.proposals().stream()
+        .map(Proposal::coils)
+        .flatMap(List::stream)
+        .map(Coil::metal)
+        .map(WireMetal::of)
+        .toList();
+  }
+
+  private TrialWood wood(double deviations) {
+    List<SegmentWood> segments = new ArrayList<>();
+    for (int i = 0; i < skeleton.size(); i++) {
+      SegmentWood wood = best.segments().get(i);
+      double factor = Math.exp(deviations * spread(i));
+      segments.add(
+          new SegmentWood(
+              factor * wood.moe(), factor * wood.shearModulus(), wood.yieldStrain(), wood.basis()));
+    }
+    return new TrialWood(segments, best.startReading(), best.endReading());
+  }
+
+  /** Spread of ln of a segment's modulus: less where it was given or found by a pull test. */
+  private double spread(int i) {
+    Optional<WoodOverride> own =
+        skeleton.tree().overrideFor(skeleton.segment(i).id()).filter(one -> one.moe().isPresent());
+    if (own.isPresent()) {
+      return own.get().moeSpread().orElse(Beliefs.GIVEN_MOE_SPREAD);
+    }
+    return skeleton.tree().wood() instanceof TreeWood.Own
+        ? Beliefs.GIVEN_MOE_SPREAD
+        : WoodPrior.of(request.species()).moe().total();
+  }
+}

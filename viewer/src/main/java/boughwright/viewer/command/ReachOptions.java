@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import picocli.CommandLine.Option;
+
+/** What is to be reached, with what, and what is done with the answer. */
+final class ReachOptions {
+  @Option(
+      names = "--segment",
+      paramLabel = "S",
+      order = 1,
+      description = "The segment that is to come somewhere.")
+  String segment;
+
+  @Option(
+      names = "--along",
+      paramLabel = "F",
+      order = 2,
+      description = "Where on it, from 0 at its start to 1 at its end; its end by default.")
+  String along;
+
+  @Option(
+      names = "--to-mm",
+      paramLabel = "X,Y,Z",
+      order = 3,
+      description = {
+        "Where that place is to come, as the tree was measured: right, back and up from",
+        "the trunk base."
+      })
+  String to;
+
+  @Option(
+      names = "--direction",
+      paramLabel = "X,Y,Z",
+      order = 4,
+      description = "Or: which way the segment is to run there,")
+  String direction;
+
+  @Option(
+      names = "--upright",
+      order = 5,
+      description = {
+        "or: the segment is a leader whose tip is to stand over the root base and point",
+        "up, with the planting angle of the plan."
+      })
+  boolean upright;
+
+  @Option(
+      names = "--plan",
+      paramLabel = "ID",
+      order = 10,
+      description = "Its cuts, clamp and planting angle count; its proposals do not.")
+  String plan;
+
+  @Option(names = "--keep", order = 11, description = "Its proposals act as well.")
+  boolean keep;
+
+  @Option(
+      names = "--anchors",
+      paramLabel = "SORT,SORT",
+      order = 12,
+      description = {
+        "What lines may be tied to: root, trunk, branch (stiff ones), point (the file's",
+        "\"anchors\"), rim (of the file's \"container\"). All that is there by default."
+      })
+  String anchors;
+
+  @Option(
+      names = "--most-risk",
+      paramLabel = "P",
+      order = 13,
+      description = "Most that breaking may risk, 0.001 to 1; 0.05 by default.")
+  String mostRisk;
+
+  @Option(
+      names = "--lines",
+      paramLabel = "1|2",
+      order = 14,
+      description = "Most lines; 2 by default.")
+  String lines;
+
+  @Option(
+      names = "--picture",
+      paramLabel = "OUT.png",
+      order = 20,
+      description = "Draw the tree before and after the choice.")
+  String picture;
+
+  @Option(
+      names = "--size",
+      paramLabel = "WxH",
+      order = 21,
+      description = "Width and height of the picture in pixels, such as 1800x1200.")
+  String size;
+
+  @Option(
+      names = "--choice",
+      paramLabel = "N",
+      order = 22,
+      description = "The choice that is drawn or kept; 1 by default.")
+  String choice;
+
+  @Option(
+      names = "--add-to-plan",
+      paramLabel = "ID",
+      order = 23,
+      description = {
+        "Keep the choice in the file, in a new plan of that id with the cuts and planting",
+        "of --plan; or in --plan itself, with --keep. The old file is kept with a ~."
+      })
+  String addTo;
+}

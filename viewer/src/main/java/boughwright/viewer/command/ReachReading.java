@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.geometry.Direction3;
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Proposal;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.species.Species;
+import boughwright.modeller.tree.Tree;
+import boughwright.physics.reach.AnchorSort;
+import boughwright.physics.reach.ReachRequest;
+import boughwright.physics.reach.Target;
+import boughwright.physics.reach.Targets;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Reads what is to be reached; notes a fault for each thing amiss. */
+final class ReachReading {
+  /** No point of a tree in a container is further away [mm]. */
+  private static final double FARTHEST = 10_000;
+
+  private static final double LEAST_RISK = 0.001;
+
+  /** The id of the plan that is tried where the person named none. */
+  private static final String NO_PLAN = "reach";
+
+  private final ReachOptions options;
+  private final Faults faults;
+  private final OptionValues values;
+
+  ReachReading(ReachOptions options, Faults faults) {
+    this.options = options;
+    this.faults = faults;
+    values = new OptionValues(faults);
+  }
+
+  /** The request; empty, with faults noted, if anything is amiss. */
+  Optional<ReachRequest> read(Optional<Document> document) {
+    int before = faults.all().size();
+    Optional<Plan> plan = document.flatMap(this::plan);
+    Optional<Spot> spot = spot(document.map(Document::tree));
+    Optional<ReachRequest.Wishes> wishes = wishes();
+    Optional<Point3> point = point();
+    Optional<Direction3> direction =
+        options.direction == null
+            ? Optional.empty()
+            : values.direction(options.direction, "--direction");
+    wantedOnce();
+    if (faults.all().size() > before || document.isEmpty()) {
+      return Optional.empty();
+    }
+    Tree tree = document.get().tree();
+    Species species = Published.speciesOf(tree);
+    Targets targets = new Targets(tree, plan.orElseThrow(), species);
+    Optional<Spot> left = left(spot.orElseThrow(), targets);
+    List<Proposal> kept = options.keep ? plan.get().proposals() : List.of();
+    return left.map(
+        at ->
+            new ReachRequest(
+                tree,
+                plan.get(),
+                kept,
+                species,
+                target(targets, at, point, direction),
+                wishes.orElseThrow()));
+  }
+
+  private Target target(
+      Targets targets, Spot at, Optional<Point3> point, Optional<Direction3> direction) {
+    if (options.upright) {
+      return targets.upright(at);
+    }
+    return direction
+        .map(way -> targets.heading(at, way))
+        .orElseGet(() -> new Target.Point(at, point.orElseThrow()));
+  }
+
+  private Optional<Plan> plan(Document document) {
+    if (options.plan != null) {
+      return faults.tryTo(() -> PlanChoice.named(document, options.plan));
+    }
+    if (options.keep) {
+      faults.add(
+          "--keep",
+          "no-plan",
+          "it is not said whose proposals are kept",
+          "Add --plan ID, or leave --keep out");
+    }
+    return Optional.of(bare());
+  }
+
+  private static Plan bare() {
+    return new Plan(
+        NO_PLAN,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        false,
+        Plan.Stance.AS_MEASURED,
+        Optional.empty(),
+        Map.of());
+  }
+
+  private Optional<Spot> spot(Optional<Tree> tree) {
+    if (options.segment == null) {
+      faults.add(
+          "--segment",
+          "no-value",
+          "is needed and not given",
+          "Give the id of the segment to bring");
+      return Optional.empty();
+    }
+    boolean known =
+        tree.map(one -> SegmentChoice.check(one, options.segment, faults)).orElse(false);
+    OptionalDouble along =
+        options.along == null
+            ? OptionalDouble.of(1)
+            : values.number(
+                options.along, new OptionValues.Range("--along", 0, 1, "a fraction of its length"));
+    return known && along.isPresent()
+        ? Optional.of(new Spot(options.segment, along.getAsDouble()))
+        : Optional.empty();
+  }
+
+  /** The place where the cuts leave it; the end of what is left where no place was said. */
+  private Optional<Spot> left(Spot spot, Targets targets) {
+    double left = targets.left(spot.segment());
+    if (left > 0 && (options.along == null || spot.along() <= left)) {
+      return Optional.of(new Spot(spot.segment(), Math.min(left, spot.along())));
+    }
+    faults.add(
+        left > 0 ? "--along" : "--segment",
+        "cut-away",
+        "that place of "
+            + UsageFaults.quoted(spot.segment())
+            + " is gone with the cuts of the plan",
+        left > 0
+            ? "Give at most " + Shown.plain(left) + ", or leave --along out"
+            : "Name a segment that the cuts leave, or another --plan");
+    return Optional.empty();
+  }
+
+  private void wantedOnce() {
+    long said =
+        Stream.of(options.to != null, options.direction != null, options.upright)
+            .filter(given -> given)
+            .count();
+    if (said != 1) {
+      faults.add(
+          "--to-mm",
+          said == 0 ? "no-target" : "two-targets",
+          said == 0 ? "it is not said what is wanted" : "more than one thing is wanted",
+          "Give one of --to-mm X,Y,Z, --direction X,Y,Z and --upright");
+    }
+  }
+
+  private Optional<Point3> point() {
+    if (options.to == null) {
+      return Optional.empty();
+    }
+    return values
+        .three(
+            options.to,
+            new OptionValues.Range("--to-mm", -FARTHEST, FARTHEST, "x,y,z in millimetres"))
+        .map(v -> new Point3(v[0] / 1000, v[1] / 1000, v[2] / 1000));
+  }
+
+  private Optional<ReachRequest.Wishes> wishes() {
+    ReachRequest.Wishes usual = ReachRequest.Wishes.USUAL;
+    Set<AnchorSort> sorts = options.anchors == null ? usual.anchors() : sorts();
+    OptionalDouble risk =
+        options.mostRisk == null
+            ? OptionalDouble.of(usual.mostRisk())
+            : values.number(
+                options.mostRisk,
+                new OptionValues.Range("--most-risk", LEAST_RISK, 1, "a part of 1, such as 0.05"));
+    long lines =
+        values.whole(
+            options.lines, new OptionValues.Range("--lines", 1, 2, "1 or 2"), usual.lines());
+    return sorts.isEmpty() || risk.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new ReachRequest.Wishes(sorts, risk.getAsDouble(), (int) lines));
+  }
+
+  private Set<AnchorSort> sorts() {
+    Set<AnchorSort> sorts = EnumSet.noneOf(AnchorSort.class);
+    for (String word : options.anchors.strip().split("\\s*,\\s*", -1)) {
+      Optional<AnchorSort> sort =
+          Arrays.stream(AnchorSort.values())
+              .filter(one -> one.word().equals(word.toLowerCase(Locale.ROOT)))
+              .findFirst();
+      sort.ifPresent(sorts::add);
+      if (sort.isEmpty()) {
+        faults.add(
+            "--anchors",
+            "unknown-anchor",
+            UsageFaults.quoted(word) + " is nothing to tie a line to",
+            "Choose from "
+                + Arrays.stream(AnchorSort.values())
+                    .map(AnchorSort::word)
+                    .collect(Collectors.joining(",")));
+      }
+    }
+    return sorts;
+  }
+}

@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.file.TreeFile;
+import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.problem.Place;
+import boughwright.modeller.problem.Problem;
+import boughwright.physics.reach.Choice;
+import boughwright.physics.reach.Reach;
+import boughwright.physics.reach.ReachRequest;
+import boughwright.physics.reach.Reached;
+import boughwright.physics.rod.RodOptions;
+import boughwright.physics.trial.TrialRequest;
+import boughwright.viewer.picture.PictureSize;
+import boughwright.viewer.picture.PrintedPicture;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Finds lines that bring a place of the tree where it is wanted. */
+@Command(
+    name = "reach",
+    header = "Find where to tie a line, and how far to tighten it, to bring a place somewhere.",
+    customSynopsis = {
+      "java -jar boughwright.jar reach FILE --segment S [--along F]",
+      "        (--to-mm X,Y,Z | --direction X,Y,Z | --upright) [--plan ID [--keep]]",
+      "        [--anchors SORT,SORT] [--most-risk P] [--lines 1|2] [--choice N]",
+      "        [--picture OUT.png] [--size WxH] [--add-to-plan ID] [--json]",
+      "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
+      "        [--hemisphere north|south] [--months-since-repotting N]",
+      "        [--months-since-collecting N] [--months-since-hard-work N]"
+    },
+    description = {
+      "Looks at every place along the limb where a line can hold and everything that is",
+      "there to tie it to, and says which lines bring the place where it is wanted, or",
+      "as near as the risk allowed lets it come. At most five choices, each with where",
+      "to tie, how far to tighten, the pull, and what it risks. Nothing in the file is",
+      "changed, unless you ask for it with --add-to-plan."
+    },
+    footer = {
+      "Example: java -jar boughwright.jar reach hornbeam.tree.json --segment b1c",
+      "                                    --to-mm 155,-6,120",
+      "docs/user/reaching.md explains the answer.",
+      "Lines under tension fly: wear eye protection."
+    })
+final class ReachVerb extends Verb {
+  /** Draws for each choice when nothing is said: choices are compared, and one is tried again. */
+  private static final int DRAWS = 500;
+
+  /** How often a choice is eased whose drawn risk is more than allowed. */
+  private static final int EASINGS = 3;
+
+  /** Part of the risk allowed that easing aims at [1]. */
+  private static final double EASED_TO = 0.95;
+
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "A tree file, NAME.tree.json.")
+  private List<String> files;
+
+  @Mixin private ReachOptions options;
+
+  @Mixin private Sampling sampling;
+
+  @Mixin private OccasionOptions occasion;
+
+  ReachVerb(Console console) {
+    super(console);
+  }
+
+  /** How the choices are drawn and kept. */
+  private record Doing(
+      Path file, Optional<Path> picture, PictureSize pixels, int choice, TrialRun run) {}
+
+  @Override
+  int act() throws InputException {
+    Faults faults = new Faults();
+    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
+    PictureSize pixels = new OptionValues(faults).size(options.size);
+    Optional<Path> picture = picture(file, faults);
+    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    Optional<ReachRequest> request =
+        new ReachReading(options, faults).read(tree.map(TreeFile::document));
+    int choice = choice(faults);
+    tree.ifPresent(read -> planIsFree(read.document(), faults));
+    Optional<Sampling.Draws> draws = sampling.read(faults, DRAWS);
+    OccasionOptions.Said said = occasion.read(faults);
+    faults.throwIfAny();
+    ReachAnswer answer;
+    try (Progress progress = Progress.of(console(), json())) {
+      TrialRun run = new TrialRun(draws, said, progress);
+      Doing doing = new Doing(file.orElseThrow(), picture, pixels, choice, run);
+      answer = answer(tree.orElseThrow(), request.orElseThrow(), doing, progress);
+    }
+    console().answer(json() ? ReachJson.of(answer) : ReachText.of(answer));
+    return ExitCode.DONE;
+  }
+
+  private Optional<Path> picture(Optional<Path> file, Faults faults) {
+    if (options.size != null && options.picture == null) {
+      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
+    }
+    return options.picture == null
+        ? Optional.empty()
+        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(options.picture, read)));
+  }
+
+  private int choice(Faults faults) {
+    if (options.choice != null && options.picture == null && options.addTo == null) {
+      faults.add(
+          "--choice",
+          "nothing-done",
+          "nothing is done with a choice",
+          "Add --picture OUT.png or --add-to-plan ID");
+    }
+    OptionValues.Range range =
+        new OptionValues.Range("--choice", 1, 5, "the number of a choice, such as 1");
+    return (int) new OptionValues(faults).whole(options.choice, range, 1);
+  }
+
+  /** A plan that is there takes the choice only where its own proposals were kept in the trial. */
+  private void planIsFree(Document document, Faults faults) {
+    if (options.addTo == null) {
+      return;
+    }
+    boolean itself = options.keep && options.addTo.equals(options.plan);
+    if (document.plan(options.addTo).isPresent() && !itself) {
+      faults.add(
+          "--add-to-plan",
+          "plan-is-there",
+          "there is a plan " + UsageFaults.quoted(options.addTo) + " already",
+          "Give a new id; or add --plan " + options.addTo + " --keep, to try it with that plan");
+    } else if (options.addTo.isBlank()) {
+      faults.add("--add-to-plan", "no-value", "is no id", "Give a new id, such as r");
+    }
+  }
+
+  private ReachAnswer answer(TreeFile tree, ReachRequest request, Doing doing, Progress progress)
+      throws InputException {
+    progress.now("Looking for lines");
+    Reached reached = Reach.of(request);
+    if (reached.unreachable().isPresent()) {
+      throw new InputException(
+          Problem.fault(
+              Place.of(wanted()),
+              reached.unreachable().get().kind(),
+              reached.unreachable().get().found(),
+              reached.unreachable().get().remedy()));
+    }
+    if (doing.choice > reached.choices().size()) {
+      throw new InputException(
+          Problem.fault(
+              Place.of("--choice"),
+              "no-such-choice",
+              "there are " + reached.choices().size() + " choices",
+              "Give a number up to that"));
+    }
+    List<ReachAnswer.Drawn> drawn = new ArrayList<>();
+    for (Choice choice : reached.choices()) {
+      drawn.add(drawn(request, choice, "choice " + (drawn.size() + 1), doing.run));
+    }
+    return new ReachAnswer(
+        tree,
+        request.target(),
+        request.wishes().mostRisk(),
+        reached,
+        drawn,
+        kept(tree.document(), drawn.get(doing.choice - 1), doing));
+  }
+
+  /** A choice with its risk drawn, eased where that is more than was guessed and allowed. */
+  private static ReachAnswer.Drawn drawn(
+      ReachRequest request, Choice choice, String name, TrialRun run) {
+    ReachAnswer.Drawn drawn = new ReachAnswer.Drawn(choice, run.of(trial(request, choice), name));
+    for (int n = 0; n < EASINGS && risk(drawn) > request.wishes().mostRisk(); n++) {
+      Choice before = drawn.choice();
+      double part = EASED_TO * request.wishes().mostRisk() / risk(drawn);
+      Optional<Choice> eased = Reach.eased(request, before, part * before.risk().breaking());
+      if (eased.isEmpty()) {
+        return drawn;
+      }
+      drawn =
+          new ReachAnswer.Drawn(eased.get(), run.of(trial(request, eased.get()), name + ", eased"));
+    }
+    return drawn;
+  }
+
+  private static double risk(ReachAnswer.Drawn drawn) {
+    return drawn.trial().risk().map(risk -> risk.breaking().p()).orElse(0.0);
+  }
+
+  private String wanted() {
+    return options.upright ? "--upright" : options.to != null ? "--to-mm" : "--direction";
+  }
+
+  private static TrialRequest trial(ReachRequest request, Choice choice) {
+    return new TrialRequest(
+        request.tree(),
+        choice.plan(),
+        choice.plan().proposals(),
+        request.species(),
+        RodOptions.DEFAULT);
+  }
+
+  private ReachAnswer.Kept kept(Document document, ReachAnswer.Drawn drawn, Doing doing)
+      throws InputException {
+    Optional<Plan> plan = Optional.empty();
+    if (options.addTo != null) {
+      plan = Optional.of(renamed(drawn.choice().plan(), options.addTo));
+    }
+    if (doing.picture.isPresent()) {
+      PrintedPicture.beforeAfter(document, drawn.choice().plan(), drawn.trial(), doing.pixels)
+          .write(doing.picture.get());
+    }
+    if (plan.isPresent()) {
+      TreeFiles.write(with(document, plan.get()), doing.file);
+    }
+    return new ReachAnswer.Kept(doing.choice, doing.picture.map(Path::toString), plan);
+  }
+
+  /** The plan under an id; one that changes its id loses its schedule, which is of other bends. */
+  private static Plan renamed(Plan plan, String id) {
+    if (plan.id().equals(id)) {
+      return plan;
+    }
+    return new Plan(
+        id,
+        plan.frontAzimuth(),
+        plan.planting(),
+        plan.cuts(),
+        plan.apex(),
+        plan.proposals(),
+        plan.selfWeight(),
+        plan.stance(),
+        plan.clamp(),
+        plan.extras());
+  }
+
+  /** The document with a plan in place of the one of its id, or at the end. */
+  private static Document with(Document document, Plan plan) {
+    List<Plan> plans = new ArrayList<>();
+    boolean there = document.plan(plan.id()).isPresent();
+    for (Plan one : document.plans()) {
+      plans.add(one.id().equals(plan.id()) ? plan : one);
+    }
+    if (!there) {
+      plans.add(plan);
+    }
+    return new Document(document.tree(), plans, document.extras());
+  }
+}
