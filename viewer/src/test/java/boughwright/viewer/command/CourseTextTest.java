@@ -76,6 +76,15 @@ class CourseTextTest {
     assertThat(text(Optional.empty())).contains("at first", "day 7").doesNotContain("2026");
   }
 
+  private static JsonNode step(JsonNode course, String act) {
+    for (JsonNode step : course.get("steps")) {
+      if (step.get("act").textValue().equals(act)) {
+        return step;
+      }
+    }
+    throw new AssertionError("no step " + act);
+  }
+
   @Test
   void json_holdsTheSame_andNoTimeThatNeverComes() {
     JsonNode node = CourseJson.of(course, DAY);
@@ -85,7 +94,7 @@ class CourseTextTest {
     assertThat(first.get("day").doubleValue()).isZero();
     assertThat(first.has("tensions_before_N")).isFalse();
     assertThat(first.get("guy_lines").get(0).get("tension_N").doubleValue()).isPositive();
-    JsonNode second = node.get("steps").get(1);
+    JsonNode second = step(node, "tighten");
     assertThat(second.get("tensions_before_N").get("g").get("middle").doubleValue())
         .isLessThan(first.get("guy_lines").get(0).get("tension_N").doubleValue());
     JsonNode last = node.get("over_time").get(node.get("over_time").size() - 1);
