@@ -74,7 +74,9 @@ final class BendText {
       peak(trial, Published.limitsOf(document.tree()));
     }
     tried.letGo().ifPresent(this::letGo);
-    tried.course().ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start())));
+    tried
+        .course()
+        .ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start()), answer.details()));
     tried.apex().ifPresent(apex -> apex(tried, apex));
     if (answer.details()) {
       details(trial);

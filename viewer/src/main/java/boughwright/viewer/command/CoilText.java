@@ -7,13 +7,16 @@ import boughwright.physics.trial.CoilHold;
 import boughwright.physics.trial.CoilWork;
 import boughwright.physics.trial.WireChoice;
 import boughwright.viewer.scene.FailureWords;
-import boughwright.viewer.scene.RangeWords;
+import boughwright.viewer.scene.Wording;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Coils for the person who winds them. */
 final class CoilText {
+  /** Lengths to cut are told in steps of this, rounded up [m]. */
+  private static final double CUT_STEP = 0.01;
+
   private CoilText() {}
 
   /** What coils hold, how far to bend beyond, and how to wind them. */
@@ -24,24 +27,38 @@ final class CoilText {
       overbend(page, hold);
       hold.coils().forEach(work -> work(page, work));
     }
+    if (!holds.isEmpty()) {
+      page.inner(
+          "Wear eye protection: wire ends whip. Cut each end off flush or bend it in against the"
+              + " bark, so that none stands out at the height of an eye. To take wire off, cut it"
+              + " at every turn; never unwind it.");
+    }
   }
 
   private static void held(TextPage page, CoilHold hold) {
     page.table(
         new TextTable(1)
-            .row("end of " + hold.segment() + ", bent", Shown.millimetres(hold.forced()))
-            .row("let go, held by the coils", Shown.millimetres(hold.held()))
-            .row("let go and unwired at once", Shown.millimetres(hold.unwired())));
+            .row("end of " + hold.segment() + " moves, bent", whole(hold.forced()))
+            .row("let go, held by the coils", whole(hold.held()))
+            .row("let go and unwired at once", whole(hold.unwired())));
     page.inner(
-        (hold.holds() ? "It holds: " : "It does not hold at once: ")
-            + RangeWords.percent(hold.kept())
-            + " of the movement stays (holding is "
-            + Shown.fixed(100 * CoilHold.HOLDS, 0)
-            + " %: common practice, no source).");
+        (hold.holds() ? "It holds: about " : "It does not hold at once: only about ")
+            + part(hold.kept().middle())
+            + " of the movement stays ("
+            + Shown.fixed(100 * hold.kept().low(), 0)
+            + " to "
+            + part(hold.kept().high())
+            + "); from "
+            + part(CoilHold.HOLDS)
+            + " on it counts as held (common practice, no source).");
     page.inner(
-        "At the weakest place the wire stands "
+        "At its weakest place the coil stands "
             + times(hold.strength())
-            + " the moment with which the bent wood pulls back; it needs 1.");
+            + " the pull of the bent wood; once is enough.");
+  }
+
+  private static String part(double part) {
+    return Shown.fixed(100 * part, 0) + " %";
   }
 
   private static void overbend(TextPage page, CoilHold hold) {
@@ -51,33 +68,36 @@ final class CoilText {
     Optional<CoilHold.Overbend> found = hold.overbend();
     if (found.isEmpty()) {
       page.inner(
-          "No bend further than planned comes to rest there. Use a guy-line, or bend in stages.");
+          "Wood and wire spring back when you let go, and here no bend further than planned comes to"
+              + " rest in its place: use a guy-line, or bend in stages.");
       return;
     }
     CoilHold.Overbend over = found.get();
+    page.inner(
+        "Wood and wire spring back when you let go, so bend further than you want it to stay:");
     for (CoilHold.HandPull hand : over.hands()) {
-      page.inner(
-          "To rest where the plan wants it, take hand bend "
+      page.point(
+          "hand bend "
               + hand.id()
               + " to "
-              + Shown.millimetres(hand.move())
+              + whole(hand.move())
               + " ("
-              + Shown.newtons(hand.force())
+              + newtons(hand.force())
               + "), then let go.");
     }
     page.inner(
         "That strains the wood "
             + times(over.strain())
-            + " what the plan does: put it in the plan and look at its risk before you do it.");
+            + " as hard as planned: put it in the plan and look at the risk before you do it.");
   }
 
   private static void work(TextPage page, CoilWork work) {
     Coil coil = work.coil();
     page.inner(
         "Wire "
-            + Shown.fixed(1000 * coil.gauge(), 2)
-            + " mm, "
-            + coil.metal().word()
+            + Wording.gauge(coil.gauge())
+            + ", "
+            + Wording.material(coil.metal())
             + ", "
             + strands(coil.strands())
             + ", from "
@@ -87,11 +107,10 @@ final class CoilText {
             + ":");
     page.table(
         new TextTable(1)
-            .row("  cut, each strand", Shown.millimetres(work.cut()))
-            .row("  turns", Shown.fixed(work.turns(), 1))
-            .row("  one turn every, at the start", Shown.millimetres(work.pitch().atStart()))
-            .row("  one turn every, at the end", Shown.millimetres(work.pitch().atEnd()))
-            .row("  free bark between turns, least", Shown.millimetres(work.gap())));
+            .row("  cut, each strand", whole(CUT_STEP * Math.ceil(work.cut() / CUT_STEP)))
+            .row("  turns", Shown.fixed(work.turns(), 0))
+            .row("  one turn every", pitch(work.pitch()))
+            .row("  free bark between turns, least", whole(work.gap())));
     page.further("Start: " + work.anchorage() + ".");
     page.further(hand(work));
     work.outside()
@@ -101,6 +120,12 @@ final class CoilText {
                     "Let a turn cross the outside of the bend: "
                         + FailureWords.marked(place)
                         + "."));
+  }
+
+  private static String pitch(CoilWork.Pitch pitch) {
+    String first = whole(pitch.atStart());
+    String last = whole(pitch.atEnd());
+    return first.equals(last) ? first : first + ", " + last + " at the end";
   }
 
   private static String hand(CoilWork work) {
@@ -127,7 +152,16 @@ final class CoilText {
   }
 
   private static String times(double factor) {
-    return Shown.fixed(factor, factor < 10 ? 2 : 0) + " times";
+    return Shown.fixed(factor, factor < 10 ? 1 : 0) + " times";
+  }
+
+  /** A length that is measured with a rule at the bench. */
+  private static String whole(double length) {
+    return Shown.fixed(1000 * length, 0) + " mm";
+  }
+
+  private static String newtons(double force) {
+    return Shown.fixed(force, force < 9.95 ? 1 : 0) + " N";
   }
 
   /** Which wire is strong enough for a bend. */
@@ -137,11 +171,7 @@ final class CoilText {
 
   private static void choice(TextPage page, WireChoice choice) {
     page.heading(
-        "Wire that would hold it ("
-            + choice.segment()
-            + ", "
-            + Shown.millimetres(choice.move())
-            + ")");
+        "Wire that would hold it (" + choice.segment() + ", " + whole(choice.move()) + ")");
     TextTable table =
         new TextTable(1).row("metal", "1 strand", "2 strands", "3 strands", "bend by hand to");
     choice.rows().stream()
@@ -150,19 +180,19 @@ final class CoilText {
         .forEach(
             metal ->
                 table.row(
-                    metal.word(),
+                    Wording.material(metal),
                     gauge(choice.row(metal, 1)),
                     gauge(choice.row(metal, 2)),
                     gauge(choice.row(metal, 3)),
                     goes(choice.simplest(metal))));
     page.table(table);
     page.inner(
-        "Gauges are the thinnest sold that stand the moment of the bent wood; the last column is"
-            + " how far to bend with the fewest strands so that it rests at "
-            + Shown.millimetres(choice.move())
+        "Gauges: the thinnest sold that stands the pull of the bent wood. Bend by hand to: so far"
+            + " with the fewest strands, and it springs back to "
+            + whole(choice.move())
             + ". With no wire "
-            + Shown.fixed(100 * choice.alone(), 0)
-            + " % of the bend stays at once.");
+            + part(choice.alone())
+            + " of the bend stays at once.");
     page.inner(
         "One third of the branch would be "
             + Shown.millimetres(choice.byRule())
@@ -172,11 +202,11 @@ final class CoilText {
 
   private static String gauge(Optional<WireChoice.Row> row) {
     OptionalDouble gauge = row.map(WireChoice.Row::gauge).orElse(OptionalDouble.empty());
-    return gauge.isPresent() ? Shown.millimetres(gauge.getAsDouble()) : "none";
+    return gauge.isPresent() ? Wording.gauge(gauge.getAsDouble()) : "none";
   }
 
   private static String goes(Optional<WireChoice.Row> row) {
     OptionalDouble hand = row.map(WireChoice.Row::hand).orElse(OptionalDouble.empty());
-    return hand.isPresent() ? Shown.millimetres(hand.getAsDouble()) : "-";
+    return hand.isPresent() ? whole(hand.getAsDouble()) : "-";
   }
 }

@@ -2,10 +2,9 @@
 package boughwright.viewer.command;
 
 import boughwright.physics.stage.Course;
-import boughwright.physics.trial.LineTrial;
-import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Range;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +14,12 @@ final class CourseText {
   private static final double DAY = 86_400;
   private static final double WEEK = 7 * DAY;
   private static final double YEAR = 365.25 * DAY;
+
+  /** Notes that are told without being asked for details; the most important come first. */
+  private static final int MOST_NOTES = 3;
+
+  /** Less than this part of a bend by hand held when let go is worth a word [1]. */
+  private static final double MOST_HELD = 0.8;
 
   private final TextPage page;
   private final Course course;
@@ -30,19 +35,19 @@ final class CourseText {
    * Writes a course.
    *
    * @param start the day of the first pull, where the person gave one; days are shown then
+   * @param details whether all notes are told, not only the most important ones
    */
-  static void write(TextPage page, Course course, Optional<LocalDate> start) {
-    new CourseText(page, course, start).write();
+  static void write(TextPage page, Course course, Optional<LocalDate> start, boolean details) {
+    new CourseText(page, course, start).write(details);
   }
 
-  private void write() {
-    page.heading("In stages");
+  private void write(boolean details) {
     if (!course.steps().isEmpty()) {
-      page.table(stages());
-      page.inner("End moved: of the shoot that moves most. N: pull in each line, best guess.");
-      page.heading("What to do");
-      course.steps().forEach(step -> page.point(when(step.time()) + ": " + step.words()));
+      page.heading("In stages");
+      new StageTable(course, this::when).write(page);
+      todo();
       page.heading("When it is taken off");
+      held();
       page.table(left());
       page.inner(
           "Lost, once the wood has come to rest: best guess, and from where all goes fast to where"
@@ -50,55 +55,45 @@ final class CourseText {
       page.inner(stays());
       page.inner(bites());
     }
-    page.heading("Mind in time");
-    course.notes().forEach(page::point);
-  }
-
-  private TextTable stages() {
-    TextTable table =
-        new TextTable(2).row("when", "what", "end moved", "N before", "N after", "may break");
-    for (Course.Step step : course.steps()) {
-      boolean off = step.act() == Course.Act.RELEASE;
-      table.row(
-          when(step.time()),
-          what(step),
-          Shown.millimetres(step.moved()),
-          step.tensionsBefore().isEmpty() ? "-" : before(step),
-          off ? "off" : after(step),
-          step.odds().map(odds -> Odds.words(odds.p())).orElse("-"));
+    List<String> notes = course.notes();
+    page.heading(course.steps().isEmpty() ? "In stages: do not begin" : "Mind in time");
+    int most = details || course.steps().isEmpty() ? notes.size() : MOST_NOTES;
+    notes.stream().limit(most).forEach(page::point);
+    if (notes.size() > most) {
+      page.point((notes.size() - most) + " more with --details.");
     }
-    return table;
   }
 
-  private String what(Course.Step step) {
-    String part = Shown.fixed(100 * step.part(), 0) + " %";
-    return switch (step.act()) {
-      case BEND -> "bend to " + part;
-      case LET_GO -> "hands off";
-      case TIGHTEN -> "draw in to " + part;
-      case LOOK -> "look for marks";
-      case RELEASE -> "take off";
-    };
+  /** How little is held, where the hands bend it and coils and lines do not hold most of it. */
+  private void held() {
+    for (int n = 0; n + 1 < course.steps().size(); n++) {
+      double bent = course.steps().get(n).moved();
+      Course.Step next = course.steps().get(n + 1);
+      if (next.act() == Course.Act.LET_GO && next.moved() < MOST_HELD * bent) {
+        page.inner(
+            "Only "
+                + Shown.fixed(1000 * next.moved(), 0)
+                + " of "
+                + Shown.fixed(1000 * bent, 0)
+                + " mm is held when the hands let go; what follows is of that.");
+      }
+    }
   }
 
-  private static String before(Course.Step step) {
-    return String.join(
-        "/",
-        step.pose().lines().stream()
-            .map(line -> step.tensionsBefore().get(line.id()))
-            .map(left -> left == null ? "-" : Shown.fixed(left.middle(), 1))
-            .toList());
-  }
-
-  private static String after(Course.Step step) {
-    String pulls =
-        String.join(
-            "/",
-            step.pose().lines().stream()
-                .map(LineTrial::tension)
-                .map(pull -> Shown.fixed(pull, 1))
-                .toList());
-    return pulls.isEmpty() ? "-" : pulls;
+  /** What the table does not say. */
+  private void todo() {
+    boolean lines = course.steps().stream().anyMatch(step -> !step.pose().lines().isEmpty());
+    boolean hands = course.steps().stream().anyMatch(step -> step.act() == Course.Act.LET_GO);
+    page.blank();
+    if (hands) {
+      page.point("Bend by hand slowly, and hold it until wire and lines are tight.");
+    }
+    if (lines) {
+      page.point("Draw lines in slowly; one that hangs loose is drawn taut first.");
+    }
+    course.steps().stream()
+        .filter(step -> step.act() != Course.Act.BEND && step.act() != Course.Act.TIGHTEN)
+        .forEach(step -> page.point(when(step.time()) + ": " + step.words()));
   }
 
   private TextTable left() {
@@ -144,13 +139,11 @@ final class CourseText {
   }
 
   private String span(Course.Span span) {
-    return "about "
-        + time(span.likely())
-        + " ("
-        + time(span.earliest())
-        + " to "
-        + time(span.latest())
-        + ")";
+    String likely = time(span.likely());
+    if (likely.equals(time(span.latest())) && likely.equals(time(span.earliest()))) {
+      return likely;
+    }
+    return "about " + likely + " (" + time(span.earliest()) + " to " + time(span.latest()) + ")";
   }
 
   private static String time(OptionalDouble seconds) {
@@ -158,12 +151,15 @@ final class CourseText {
       return "years";
     }
     double time = seconds.getAsDouble();
+    if (time < DAY) {
+      return "less than a day";
+    }
     if (time < 2 * WEEK) {
       return Shown.fixed(time / DAY, 0) + " days";
     }
     return time < 2 * YEAR
         ? Shown.fixed(time / WEEK, 0) + " weeks"
-        : Shown.fixed(time / YEAR, 1) + " years";
+        : Shown.fixed(time / YEAR, 1).replace(".0", "") + " years";
   }
 
   private String when(double seconds) {

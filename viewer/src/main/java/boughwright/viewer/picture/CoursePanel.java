@@ -7,9 +7,9 @@ import java.util.stream.DoubleStream;
 
 /** What is left of a bend over time, in a strip under the views. */
 final class CoursePanel {
-  private static final double HEIGHT_SHARE = 0.17;
-  private static final double LEAST = 204;
-  private static final double MOST = 300;
+  private static final double HEIGHT_SHARE = 0.185;
+  private static final double LEAST = 222;
+  private static final double MOST = 318;
   private static final double GAP = 26;
 
   /** Wider than this the curves would only be stretched. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.modeller.plan.Aid;
 import boughwright.modeller.plan.Material;
 import boughwright.viewer.scene.Body;
 import boughwright.viewer.scene.Mark;
@@ -9,9 +10,11 @@ import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.Wording;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -54,6 +57,24 @@ final class Key {
       add(Swatch.container(), "container now");
     }
     addMetals(scene);
+    addAids(scene);
+  }
+
+  private void addAids(Scene scene) {
+    Set<Aid.Kind> kinds = EnumSet.noneOf(Aid.Kind.class);
+    for (Mark mark : scene.marks()) {
+      if (mark instanceof Mark.AidPlace aid) {
+        kinds.add(aid.kind());
+      }
+    }
+    for (Aid.Kind kind : kinds) {
+      switch (kind) {
+        case WRAP -> add(Swatch.coil(Ink.of(Palette.RAFFIA)), "raffia");
+        case SLOT -> add(Swatch.slot(), "slot");
+        case RELIEF_CUT -> add(Swatch.cuts(), "relief cuts");
+        case HOLLOW -> add(Swatch.solid(), "hollow inside, not drawn");
+      }
+    }
   }
 
   private void add(Swatch swatch, String words) {

@@ -86,7 +86,9 @@ final class MarkPainter {
     if (mark instanceof Mark.Guy || mark instanceof Mark.Hand) {
       return 2;
     }
-    return mark instanceof Mark.CutPlace ? 5 : mark instanceof Mark.Wire ? 4 : 3;
+    return mark instanceof Mark.CutPlace
+        ? 5
+        : mark instanceof Mark.Wire || mark instanceof Mark.AidPlace ? 4 : 3;
   }
 
   private Label label(Mark mark, Raster raster, Occupancy occupancy) {
@@ -102,7 +104,8 @@ final class MarkPainter {
     if (mark instanceof Mark.Weight weight) {
       clearance += 1.2 * weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
     }
-    boolean quiet = mark instanceof Mark.StageEnd || mark instanceof Mark.Wire;
+    boolean quiet =
+        mark instanceof Mark.StageEnd || mark instanceof Mark.Wire || mark instanceof Mark.AidPlace;
     Label label = new Label(places, page.u(clearance), words(mark), colour(mark), quiet);
     return mark instanceof Mark.Failure && isHidden(mark, raster) ? label.firstLineOnly() : label;
   }

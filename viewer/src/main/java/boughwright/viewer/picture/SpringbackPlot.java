@@ -15,8 +15,11 @@ final class SpringbackPlot {
   private static final double HEAD_ROOM = 1.06;
   private static final double LEAST_HIGH = 10;
 
-  /** At the start of the plot the curve is high, so no words go there [1]. */
-  private static final double CURVE_SHARE = 0.12;
+  /** Heights where words may go, from the top of the frame [1]. */
+  private static final double[] HEIGHTS = {0.5, 0.4, 0.6, 0.3, 0.7, 0.15, 0.88};
+
+  /** Places along words that are looked at. */
+  private static final int PLACES = 8;
 
   private final Page page;
   private final Course course;
@@ -32,13 +35,16 @@ final class SpringbackPlot {
     double lost = PERCENT * (1 - course.target());
     double high = HEAD_ROOM * Math.max(LEAST_HIGH, Math.max(most, 1.2 * lost));
     TimePlot plot = new TimePlot(page, new TimePlot.Place(room, page.u(14)), end, high);
-    plot.drawFrame("Bend lost if taken off then, %", "nine in ten within the band", course.steps());
+    plot.drawFrame(
+        new TimePlot.Words(
+            "Bend lost if taken off then, %",
+            "nine in ten within the band", String.join(" ", SpanWords.stays(course.stays(), end))),
+        course.steps());
     span(plot, end);
     plot.curve(course.samples(), s -> scaled(s.springback()), new TimePlot.Look(Ink.SPRINGBACK, 0));
     target(plot, lost);
     bites(end).ifPresent(time -> biteLine(plot, time));
-    stays(plot, end);
-    bites(end).ifPresent(time -> biteWords(plot, time));
+    bites(end).ifPresent(time -> biteWords(plot, new Bite(time, lost)));
   }
 
   private static Range scaled(Range part) {
@@ -68,22 +74,6 @@ final class SpringbackPlot {
     page.writeClear(words, plot.box().x() + page.u(8), y - page.u(6), Page.Style.STEP.in(Ink.APEX));
   }
 
-  /** Says when it stays: before that time, on two lines if need be; else at the upper right. */
-  private void stays(TimePlot plot, double end) {
-    List<String> words = SpanWords.stays(course.stays(), end);
-    Rect box = plot.box();
-    double before = plot.x(Math.min(end, course.stays().earliest().orElse(end))) - page.u(8);
-    double room = before - box.x() - CURVE_SHARE * box.width();
-    String whole = String.join(" ", words);
-    if (width(whole) <= room) {
-      lines(List.of(whole), before, box);
-    } else if (words.stream().allMatch(line -> width(line) <= room)) {
-      lines(words, before, box);
-    } else {
-      lines(words, box.right() - page.u(8), box);
-    }
-  }
-
   /** When wire, pads and loops begin to bite, where that comes before everything is off [s]. */
   private OptionalDouble bites(double end) {
     double off =
@@ -101,31 +91,47 @@ final class SpringbackPlot {
     page.dashes(new Line2D.Double(at, plot.box().y(), at, plot.box().bottom()), 1.8, Ink.TROUBLE);
   }
 
-  private void biteWords(TimePlot plot, double time) {
+  /** The first day of biting [s], and what may be lost of a bend that counts as staying [%]. */
+  private record Bite(double time, double lost) {}
+
+  /** Beside the line, at the height that is farthest from the curve and the target. */
+  private void biteWords(TimePlot plot, Bite bite) {
     Rect box = plot.box();
-    double at = plot.x(time);
-    String words = "may bite from " + Wording.time(time);
-    double wide = width(words);
+    double at = plot.x(bite.time());
+    String words = "may bite from " + Wording.time(bite.time());
+    double wide = page.width(words, Page.Style.STEP);
     boolean right = at + page.u(8) + wide <= box.right();
-    page.writeClear(
-        words,
-        right ? at + page.u(6) : at - page.u(6) - wide,
-        box.y() + 0.55 * box.height(),
-        Page.Style.STEP.in(Ink.TROUBLE));
-  }
-
-  private double width(String words) {
-    return page.width(words, Page.Style.STEP);
-  }
-
-  private void lines(List<String> words, double right, Rect box) {
-    double y = box.y() + page.u(18);
-    double size = page.u(Page.Style.STEP.size());
-    for (String line : words) {
-      double most = right - box.x() - page.u(8);
-      String fitted = Lettering.fitted(line, Page.Style.STEP.weight(), size, most);
-      page.writeClear(fitted, right - width(fitted), y, Page.Style.STEP.in(Ink.APEX));
-      y += page.u(18);
+    double left = right ? at + page.u(6) : at - page.u(6) - wide;
+    double half = page.u(6);
+    double best = 0;
+    double most = -1;
+    for (double share : HEIGHTS) {
+      double middle = box.y() + share * box.height();
+      double room = Math.abs(middle - plot.y(bite.lost()));
+      for (int n = 0; n <= PLACES; n++) {
+        double curve = curve(plot, left + wide * n / PLACES);
+        room = Math.min(room, Math.abs(middle - curve));
+      }
+      if (room > most) {
+        most = room;
+        best = middle;
+      }
     }
+    page.writeClear(words, left, best + half, Page.Style.STEP.in(Ink.TROUBLE));
+  }
+
+  /** How high the curve is at a place across the page [pixels]. */
+  private double curve(TimePlot plot, double x) {
+    List<Course.Sample> samples = course.samples();
+    int n = 1;
+    while (n < samples.size() - 1 && plot.x(samples.get(n).time()) < x) {
+      n++;
+    }
+    double from = plot.x(samples.get(n - 1).time());
+    double to = plot.x(samples.get(n).time());
+    double part = to > from ? Math.min(1, Math.max(0, (x - from) / (to - from))) : 0;
+    double low = samples.get(n - 1).springback().middle();
+    double high = samples.get(n).springback().middle();
+    return plot.y(PERCENT * (low + part * (high - low)));
   }
 }

@@ -22,15 +22,16 @@ final class StepMarks {
   private final List<Rect> taken = new ArrayList<>();
 
   /**
-   * @param titleEnd where the title over the plot ends; words of a second row go beside it [pixels]
+   * @param saidEnd where what is said over the plot ends; words of a second row go beside it
+   *     [pixels]
    */
-  StepMarks(Page page, Rect box, TimeScale x, double titleEnd) {
+  StepMarks(Page page, Rect box, TimeScale x, double saidEnd) {
     this.page = page;
     this.box = box;
     this.x = x;
     double left = box.x() - page.u(100);
     double top = box.y() - page.u(8 + ROW) - page.u(20);
-    taken.add(new Rect(left, top, titleEnd - left, page.u(24)));
+    taken.add(new Rect(left, top, saidEnd - left, page.u(24)));
   }
 
   /** Steps at about one time. */

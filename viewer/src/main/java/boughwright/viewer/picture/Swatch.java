@@ -19,6 +19,7 @@ record Swatch(Kind kind, List<Color> colours) {
   private static final double WIDTH = 34;
   private static final double STEP_WIDTH = 17;
   private static final double HEIGHT = 16;
+  private static final Color GROOVE = Ink.of(Palette.GROOVE);
 
   /** How a thing looks. */
   enum Kind {
@@ -28,7 +29,9 @@ record Swatch(Kind kind, List<Color> colours) {
     STAGES(0.45),
     CONTAINER(0.13),
     OUTLINE(0),
-    COIL(1);
+    COIL(1),
+    SLOT(1),
+    CUTS(1);
 
     private final double fill;
 
@@ -69,6 +72,16 @@ record Swatch(Kind kind, List<Color> colours) {
     return new Swatch(Kind.COIL, List.of(metal));
   }
 
+  /** Bark with a groove along it. */
+  static Swatch slot() {
+    return new Swatch(Kind.SLOT, List.of(Ink.of(Palette.BARK)));
+  }
+
+  /** Bark with cuts across it. */
+  static Swatch cuts() {
+    return new Swatch(Kind.CUTS, List.of(Ink.of(Palette.BARK)));
+  }
+
   /** Its width on the page of the default size [pixels]. */
   double width() {
     return Math.max(WIDTH, STEP_WIDTH * colours.size());
@@ -93,6 +106,12 @@ record Swatch(Kind kind, List<Color> colours) {
     } else if (kind == Kind.COIL) {
       slants(page, x, y, new Slant(Ink.TEXT, 6.4, 11));
       slants(page, x, y, new Slant(colours.get(0), 4.6, 11));
+    } else if (kind == Kind.SLOT) {
+      page.rule(new Line2D.Double(x + page.u(5), y, x + width - page.u(5), y), 3, GROOVE);
+    } else if (kind == Kind.CUTS) {
+      for (double at = x + page.u(9); at < x + width - page.u(4); at += page.u(8)) {
+        page.rule(new Line2D.Double(at, y, at, y + height), 2.4, GROOVE);
+      }
     }
     page.pen().setClip(before);
     border(page, shape);

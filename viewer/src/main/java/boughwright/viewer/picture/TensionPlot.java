@@ -73,7 +73,8 @@ final class TensionPlot {
             HEAD_ROOM * Math.max(LEAST_PULL, most));
     String more = left > 0 ? ", the " + MOST + " hardest of " + (MOST + left) : "";
     plot.drawFrame(
-        "Pull left in each line, N", "nine in ten within the band" + more, course.steps());
+        new TimePlot.Words("Pull left in each line, N", "nine in ten within the band" + more, ""),
+        course.steps());
     for (int n = 0; n < lines.size(); n++) {
       String id = lines.get(n);
       plot.curve(samples(id), s -> s.tensions().get(id), look(n));

@@ -8,6 +8,7 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.function.Function;
@@ -17,6 +18,10 @@ final class TimePlot {
   private static final double LEFT = 44;
   private static final double TITLE = 24;
   private static final double STEPS = 24;
+
+  /** A row between the title and what is done when. */
+  private static final double SAID = 20;
+
   private static final double TICKS = 26;
   private static final double TICK_ROOM = 23;
   private static final double TICK_GAP = 14;
@@ -45,9 +50,9 @@ final class TimePlot {
     box =
         new Rect(
             room.x() + page.u(LEFT),
-            room.y() + page.u(TITLE + STEPS),
+            room.y() + page.u(TITLE + SAID + STEPS),
             room.width() - page.u(LEFT) - place.right(),
-            room.height() - page.u(TITLE + STEPS + TICKS));
+            room.height() - page.u(TITLE + SAID + STEPS + TICKS));
     x = new TimeScale(end, box.x(), box.right());
     y = new PlotScale(0, high, box.bottom(), box.y());
   }
@@ -64,23 +69,38 @@ final class TimePlot {
     return y.at(value);
   }
 
+  /**
+   * The words over a plot.
+   *
+   * @param title what is shown
+   * @param unit more of that, where there is room
+   * @param said what the plot comes to, blank for nothing
+   */
+  record Words(String title, String unit, String said) {}
+
   /** Draws everything that lies behind the curves. */
-  void drawFrame(String title, String unit, List<Course.Step> steps) {
+  void drawFrame(Words words, List<Course.Step> steps) {
     double left = box.x() - page.u(LEFT);
-    double top = box.y() - page.u(STEPS + 4);
-    String first = fitted(title, Page.Style.PANEL, box.right() - left);
-    page.write(first, left, top, Page.Style.PANEL);
-    double after = left + page.width(first, Page.Style.PANEL) + page.u(10);
-    double end = after;
-    if (after + page.width(unit, Page.Style.KEY_MORE) <= box.right()) {
-      page.write(unit, after, top, Page.Style.KEY_MORE);
-      end += page.width(unit, Page.Style.KEY_MORE);
-    }
+    double top = box.y() - page.u(SAID + STEPS + 4);
+    drawTitle(words.title(), words.unit(), new Point2D.Double(left, top));
+    String said = fitted(words.said(), Page.Style.STEP, box.right() - left);
+    page.write(said, left, top + page.u(SAID), Page.Style.STEP.in(Ink.APEX));
     page.pen().setColor(Ink.faded(Color.WHITE, 0.55));
     page.pen().fill(new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height()));
     values();
     times();
-    new StepMarks(page, box, x, end).draw(steps);
+    new StepMarks(page, box, x, left + page.width(said, Page.Style.STEP)).draw(steps);
+  }
+
+  private void drawTitle(String title, String unit, Point2D at) {
+    double left = at.getX();
+    double top = at.getY();
+    String first = fitted(title, Page.Style.PANEL, box.right() - left);
+    page.write(first, left, top, Page.Style.PANEL);
+    double after = left + page.width(first, Page.Style.PANEL) + page.u(10);
+    if (after + page.width(unit, Page.Style.KEY_MORE) <= box.right()) {
+      page.write(unit, after, top, Page.Style.KEY_MORE);
+    }
   }
 
   private String fitted(String words, Page.Style style, double width) {

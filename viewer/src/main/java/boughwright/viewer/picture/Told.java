@@ -27,15 +27,22 @@ final class Told {
   }
 
   /**
-   * Whether a mark need not be named in this view: a coil and a day once, a place of failure once
-   * in full.
+   * Whether a mark need not be named in this view: a coil, a day and an aid once, a place of
+   * failure once in full.
    *
    * @param inFull whether this view would name it in full
    */
   boolean isEnough(Mark mark, boolean inFull) {
-    boolean once = mark instanceof Mark.Wire || mark instanceof Mark.StageEnd;
+    boolean once = isInTheKey(mark);
     boolean failure = mark instanceof Mark.Failure;
     return named.containsKey(mark) && (once || failure && (named.get(mark) || !inFull));
+  }
+
+  /** Coils, days and aids stand in the key as well. */
+  private static boolean isInTheKey(Mark mark) {
+    return mark instanceof Mark.Wire
+        || mark instanceof Mark.StageEnd
+        || mark instanceof Mark.AidPlace;
   }
 
   /** Whether a mark is named in another view, or may be yet. */
@@ -51,11 +58,11 @@ final class Told {
     }
   }
 
-  /** How many marks found no room in any view; coils and days stand in the key as well. */
+  /** How many marks found no room in any view; what the key tells is not counted. */
   long missing() {
     return wanted.stream()
         .filter(mark -> !named.containsKey(mark))
-        .filter(mark -> !(mark instanceof Mark.Wire || mark instanceof Mark.StageEnd))
+        .filter(mark -> !isInTheKey(mark))
         .count();
   }
 }

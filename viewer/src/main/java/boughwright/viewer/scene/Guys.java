@@ -69,7 +69,7 @@ final class Guys {
     this.pose = pose;
     this.line = line;
     fittings = new Fittings(line);
-    pads = new Pads(1.5 * line);
+    pads = new Pads(1.5 * line, Palette.PAD);
     anchors = new AnchorShapes(line);
   }
 

@@ -55,6 +55,7 @@ final class Holdings {
 
   void addPlan(Plan plan, Optional<TrialResult> trial, Cutting kept, List<Limb> limbs) {
     List<Coil> wires = new ArrayList<>();
+    Aids aids = new Aids(skeleton, stand, pose, size);
     Guys guys = new Guys(skeleton, stand, pose, LINE_SHARE * size);
     Optional<TrialResult> holding = trial.filter(t -> t.outcome().holds());
     for (Proposal proposal : plan.proposals()) {
@@ -64,6 +65,7 @@ final class Holdings {
             guys.add(line, tried(line, holding));
           }
         }
+        proposal.aids().forEach(aid -> aids.add(aid, kept));
         wires.addAll(proposal.coils());
         for (HandBend hand : proposal.handBends()) {
           if (kept.holds(hand.at())) {
@@ -79,7 +81,9 @@ final class Holdings {
     coils.add(wires, kept);
     meshes.addAll(coils.meshes());
     meshes.addAll(guys.meshes());
+    meshes.addAll(aids.meshes());
     marks.addAll(guys.marks());
+    marks.addAll(aids.marks());
     marks.addAll(coils.marks());
     plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
     holding.ifPresent(this::addWeakPlaces);

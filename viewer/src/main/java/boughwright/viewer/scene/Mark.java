@@ -3,6 +3,7 @@ package boughwright.viewer.scene;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Aid;
 import boughwright.modeller.plan.Coil;
 import boughwright.physics.trial.FailureMode;
 import java.util.List;
@@ -120,6 +121,19 @@ public sealed interface Mark {
     @Override
     public Point3 at() {
       return places.get(places.size() / 2);
+    }
+  }
+
+  /**
+   * Something done to the wood to make it bend.
+   *
+   * @param kind what is done
+   * @param at its middle, on the bark where it has a side [m, scene frame]
+   * @param words what it is, with its size
+   */
+  record AidPlace(Aid.Kind kind, Point3 at, List<String> words) implements Mark {
+    public AidPlace {
+      words = List.copyOf(words);
     }
   }
 

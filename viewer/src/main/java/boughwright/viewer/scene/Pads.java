@@ -17,12 +17,15 @@ final class Pads {
   private static final double UNDER = 0.012;
 
   private final double thickness;
+  private final Colour colour;
 
   /**
    * @param thickness thickness to draw pads with [m]
+   * @param colour their colour
    */
-  Pads(double thickness) {
+  Pads(double thickness, Colour colour) {
     this.thickness = thickness;
+    this.colour = colour;
   }
 
   /** A pad all round a branch. */
@@ -36,7 +39,17 @@ final class Pads {
    * @param outward from the axis to the middle of the pad, at the first station
    */
   Mesh patch(List<Station> stations, Vector3 outward) {
-    return mesh(stations, outward, REACH);
+    return patch(stations, outward, REACH);
+  }
+
+  /**
+   * A strip on one side of a branch.
+   *
+   * @param outward from the axis to its middle, at the first station
+   * @param reach how far it goes round the branch to each side [rad]
+   */
+  Mesh patch(List<Station> stations, Vector3 outward, double reach) {
+    return mesh(stations, outward, reach);
   }
 
   private Mesh mesh(List<Station> stations, Vector3 outward, double reach) {
@@ -79,7 +92,7 @@ final class Pads {
         Vector3 out = Rotation.about(station.direction(), angle).turn(outward);
         Point3 at = station.point().plus(out.times(radius));
         Vector3 normal = side.inner() ? out.times(-1) : out;
-        int v = mesh.vertex(at, normal, Palette.PAD, MeshBuilder.Grain.NONE);
+        int v = mesh.vertex(at, normal, colour, MeshBuilder.Grain.NONE);
         first = first < 0 ? v : first;
       }
     }

@@ -32,6 +32,12 @@ public final class Palette {
   /** Pads under lines. */
   public static final Colour PAD = Colour.of(new Lab(33, 2, 6));
 
+  /** Raffia: a light straw. */
+  public static final Colour RAFFIA = Colour.of(new Lab(82, 4, 34));
+
+  /** Grooves and cuts that are made to bend the wood: nearly black. */
+  public static final Colour GROOVE = Colour.of(new Lab(12, 4, 6));
+
   /** Edges of what the tree stands in. */
   public static final Colour CONTAINER = Colour.of(new Lab(58, 3, 12));
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.plan.Aid;
 import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.Hand;
 import boughwright.modeller.plan.Material;
@@ -129,6 +130,18 @@ public final class Wording {
         wire(coil), strands + number(Math.toDegrees(coil.angleToAxis()), 0) + "°, " + hand);
   }
 
+  /** What is done to the wood to make it bend, such as "slot 2 x 4 mm". */
+  static String aid(Aid aid) {
+    String across = gauge(aid.width().orElse(0)).replace(" mm", "");
+    String depth = gauge(aid.depth().orElse(0));
+    return switch (aid.kind()) {
+      case WRAP -> "raffia";
+      case SLOT -> "slot " + across + " × " + depth;
+      case HOLLOW -> "hollow " + depth + ", inside";
+      case RELIEF_CUT -> aid.count() == 1 ? "relief cut" : aid.count() + " relief cuts";
+    };
+  }
+
   /** What a line is tied to, in words. */
   static String anchor(AnchorKind kind) {
     return switch (kind) {
@@ -151,7 +164,7 @@ public final class Wording {
     if (days < 2 * YEAR_DAYS) {
       return number(days / YEAR_DAYS * 12, 0) + " months";
     }
-    return number(days / YEAR_DAYS, 1) + " years";
+    return number(days / YEAR_DAYS, 1).replace(".0", "") + " years";
   }
 
   static List<String> hardest(Peak peak) {

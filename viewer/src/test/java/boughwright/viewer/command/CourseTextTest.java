@@ -13,6 +13,7 @@ import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.stage.Courses;
 import boughwright.physics.trial.Trial;
 import boughwright.physics.trial.TrialRequest;
+import boughwright.viewer.scene.InventedCourses;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -54,7 +55,7 @@ class CourseTextTest {
 
   private static String text(Optional<LocalDate> start) {
     TextPage page = new TextPage();
-    CourseText.write(page, course, start);
+    CourseText.write(page, course, start, false);
     return page.toString();
   }
 
@@ -62,9 +63,10 @@ class CourseTextTest {
   void text_saysWhenWhatHowFarAndWhatIsLeft() {
     String text = text(DAY);
     assertThat(text)
-        .contains("In stages", "N before", "N after", "What to do", "When it is taken off")
-        .containsPattern("2026-06-20 +bend to [0-9]+ % +[0-9.]+ mm +- +[0-9.]+ +-")
-        .containsPattern("2026-06-27 +draw in to [0-9]+ % +[0-9.]+ mm +[0-9.]+ +[0-9.]+ +-")
+        .contains("In stages", "left N", "pull N", "When it is taken off")
+        .containsPattern("2026-06-20 +to [0-9]+ % +g +[0-9.]+ mm +- +[0-9.]+ +[0-9]+ mm +-")
+        .containsPattern(
+            "2026-06-27 +to [0-9]+ % +g +[0-9.]+ mm +[0-9.]+-[0-9.]+ +[0-9.]+ +[0-9]+ mm +-")
         .containsPattern("4 weeks +[0-9]+ % +[0-9]+ % +[0-9]+ %")
         .containsPattern("104 weeks +[0-9]+ % +[0-9]+ % +[0-9]+ %")
         .contains("stays by itself", "begins to bite", "Stop, whatever the numbers say");
@@ -74,6 +76,29 @@ class CourseTextTest {
   @Test
   void withoutADay_daysAreCounted() {
     assertThat(text(Optional.empty())).contains("at first", "day 7").doesNotContain("2026");
+  }
+
+  /** Six lines, long names, wire and hands: nothing runs over the edge. */
+  @Test
+  void manyLines_withLongNames_fitTheTerminal() {
+    Document document = InventedCourses.document(InventedCourses.crowded());
+    TextPage page = new TextPage();
+    CourseText.write(page, InventedCourses.staged(document, 0, 14, 140), DAY, true);
+    String text = page.toString();
+    assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(80));
+    document.plans().get(0).proposals().stream()
+        .flatMap(proposal -> proposal.guyLines().stream())
+        .forEach(line -> assertThat(text).contains(line.id()));
+  }
+
+  @Test
+  void bendByHand_hasNoLinesToDrawIn() {
+    Document document = InventedCourses.document(InventedCourses.coiled());
+    TextPage page = new TextPage();
+    CourseText.write(page, InventedCourses.byHand(document), DAY, false);
+    assertThat(page.toString())
+        .contains("Bend by hand slowly", "hands off", "take off")
+        .doesNotContain("Draw lines in");
   }
 
   private static JsonNode step(JsonNode course, String act) {

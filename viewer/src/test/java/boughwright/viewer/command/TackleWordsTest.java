@@ -63,18 +63,17 @@ class TackleWordsTest {
   void text_hasTheWorstFirst_andWhatIsFineInOneLine() {
     assertThat(words(false))
         .containsSubsequence(
-            "Tackle of g1",
+            "Tackle g1: strand fine.",
             "No. The screw comes out.",
             "Look: Stop the pad.",
             "Put in 7.5 turns.",
-            "Fine: strand.",
-            "Does it stand?",
+            "standing:",
             "No. It tips.",
             "Relief cuts on b1",
             "It closes.",
             "Price: It heals slowly.")
         .doesNotContain("strong enough");
-    assertThat(words(true)).contains("Wire is strong enough.").doesNotContain("Fine:");
+    assertThat(words(true)).contains("Wire is strong enough.").doesNotContain("strand fine");
   }
 
   @Test

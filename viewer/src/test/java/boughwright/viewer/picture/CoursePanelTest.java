@@ -188,9 +188,9 @@ class CoursePanelTest {
     OptionalDouble none = OptionalDouble.empty();
     double year = 365.25 * DAY;
     assertThat(SpanWords.stays(Course.Span.NEVER, 2 * year))
-        .containsExactly("does not stay by itself within 2.0 years");
+        .containsExactly("does not stay by itself within 2 years");
     assertThat(SpanWords.stays(new Course.Span(day, none, none), 2 * year))
-        .containsExactly("stays by itself after more than 2.0 years", "(40 days at the earliest)");
+        .containsExactly("stays by itself after more than 2 years", "(40 days at the earliest)");
     assertThat(SpanWords.stays(InventedCourses.span(0.5 * year, year, 1.5 * year), 2 * year))
         .containsExactly("stays by itself after 12 months", "(6 to 18 months)");
   }
