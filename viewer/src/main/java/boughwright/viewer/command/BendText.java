@@ -69,12 +69,13 @@ final class BendText {
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
     }
     tried.means().write(page, answer.details());
+    WarmthText.write(page, answer.said().celsius());
     trial.risk().ifPresent(risk -> risk(trial, risk));
     if (trial.risk().isEmpty()) {
       peak(trial, Published.limitsOf(document.tree()));
     }
     tried.letGo().ifPresent(this::letGo);
-    tried.course().ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start())));
+    tried.course().ifPresent(c -> CourseText.write(page, c, Optional.of(answer.said().on())));
     tried.apex().ifPresent(apex -> apex(tried, apex));
     if (answer.details()) {
       details(trial);
