@@ -7,13 +7,15 @@ import boughwright.physics.trial.CoilHold;
 import boughwright.physics.trial.CoilWork;
 import boughwright.physics.trial.WireChoice;
 import boughwright.viewer.scene.FailureWords;
-import boughwright.viewer.scene.RangeWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Coils for the person who winds them. */
 final class CoilText {
+  /** What springs back less than this needs no word [1]. */
+  private static final double STAYS = 0.97;
+
   private CoilText() {}
 
   /** What coils hold, how far to bend beyond, and how to wind them. */
@@ -32,20 +34,29 @@ final class CoilText {
             .row("end of " + hold.segment() + ", bent", Shown.millimetres(hold.forced()))
             .row("let go, held by the coils", Shown.millimetres(hold.held()))
             .row("let go and unwired at once", Shown.millimetres(hold.unwired())));
+    page.inner(strong(hold));
     page.inner(
-        (hold.holds() ? "It holds: " : "It does not hold at once: ")
-            + RangeWords.percent(hold.kept())
-            + " of the movement stays (holding is "
-            + Shown.fixed(100 * CoilHold.HOLDS, 0)
-            + " %: common practice, no source).");
-    page.inner(
-        "At the weakest place the wire stands "
-            + times(hold.strength())
-            + " the moment with which the bent wood pulls back; it needs 1.");
+        "Let go, about "
+            + percent(hold.kept().middle())
+            + " of the movement stays if the turns slip on the bark as they like, and up to "
+            + percent(hold.kept().high())
+            + " if they grip it and cannot slip; how far yours grip nobody has measured. So bend"
+            + " beyond, let go, look, and bend on until it rests where you want it.");
+  }
+
+  private static String strong(CoilHold hold) {
+    return (hold.holds() ? "Strong enough to hold it there: " : "Not strong enough by itself: ")
+        + "at its weakest place the coil stands "
+        + times(hold.strength())
+        + " the moment with which the bent wood pulls back; it needs 1.";
+  }
+
+  private static String percent(double part) {
+    return Shown.fixed(100 * part, 0) + " %";
   }
 
   private static void overbend(TextPage page, CoilHold hold) {
-    if (hold.holds() || hold.hands().isEmpty()) {
+    if (hold.kept().middle() >= STAYS || hold.hands().isEmpty()) {
       return;
     }
     Optional<CoilHold.Overbend> found = hold.overbend();
@@ -57,7 +68,7 @@ final class CoilText {
     CoilHold.Overbend over = found.get();
     for (CoilHold.HandPull hand : over.hands()) {
       page.inner(
-          "To rest where the plan wants it, take hand bend "
+          "To rest where the plan wants it with turns that slip, take hand bend "
               + hand.id()
               + " to "
               + Shown.millimetres(hand.move())
