@@ -2,6 +2,7 @@
 package boughwright.physics.hold;
 
 import boughwright.physics.rod.SectionLine;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The coil along a stretch of branch whose thickness goes evenly from one end to the other: strands
@@ -37,17 +38,40 @@ public final class CoilLine {
    * @param bark radius over bark along the stretch [m]
    */
   public static CoilLine of(WireMetal metal, CoilShape shape, SectionLine.RadiusTaper bark) {
+    return of(metal, shape, bark, false);
+  }
+
+  /** A coil just wound on so tightly that it cannot slip along the bark. */
+  public static CoilLine gripping(WireMetal metal, CoilShape shape, SectionLine.RadiusTaper bark) {
+    return of(metal, shape, bark, true);
+  }
+
+  private static CoilLine of(
+      WireMetal metal, CoilShape shape, SectionLine.RadiusTaper bark, boolean grips) {
     WireWound start = new WireWound(metal, shape, 2 * bark.start());
     WireWound end = new WireWound(metal, shape, 2 * bark.end());
     double strain = metal.yield() / metal.moe();
-    double yield = EARLY * Math.min(start.branchCurvature(strain), end.branchCurvature(strain));
+    double first = EARLY * Math.min(start.branchCurvature(strain), end.branchCurvature(strain));
     double last = start.branchCurvature(FARTHEST);
     double torsion = shape.strands() * start.stiffness() * shape.twistingPart(metal.poisson());
+    DoubleUnaryOperator atStart = start::moment;
+    DoubleUnaryOperator atEnd = end::moment;
+    if (grips) {
+      WireGrip gripStart = new WireGrip(metal, shape, 2 * bark.start(), start.meanFlow());
+      WireGrip gripEnd = new WireGrip(metal, shape, 2 * bark.end(), end.meanFlow());
+      first = Math.min(first, Math.min(gripStart.yield(), gripEnd.yield()));
+      atStart = x -> start.moment(x) + gripStart.moment(x);
+      atEnd = x -> end.moment(x) + gripEnd.moment(x);
+    }
     return new CoilLine(
         bark.length(),
-        CoilElements.of(x -> shape.strands() * start.moment(x), yield, last),
-        CoilElements.of(x -> shape.strands() * end.moment(x), yield, last),
+        CoilElements.of(all(atStart, shape), first, last),
+        CoilElements.of(all(atEnd, shape), first, last),
         torsion);
+  }
+
+  private static DoubleUnaryOperator all(DoubleUnaryOperator one, CoilShape shape) {
+    return x -> shape.strands() * one.applyAsDouble(x);
   }
 
   /** The same coil of wire that flows at a part of those moments. */

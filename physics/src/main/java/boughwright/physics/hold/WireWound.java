@@ -97,6 +97,11 @@ public final class WireWound {
     return moment(branchCurvature(FLOWING));
   }
 
+  /** Flow stress of the hardened strand, the mean over its section [Pa]. */
+  double meanFlow() {
+    return quarters((across, in) -> flow(in, 0)) / (Math.PI * radius * radius * radius);
+  }
+
   /** The moment about the line through the branch's axis at a curvature of the wire itself. */
   private double softMoment(double local) {
     return quarters(

@@ -14,8 +14,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is not known when a coil holds a branch: how stiff its wood is, and how strong the wire. The
- * corners taken of both together bound nine in ten, if the two count alike.
+ * What is not known when a coil holds a branch: how stiff its wood is, how strong the wire, and
+ * whether it grips the bark. The corners taken of the first two together bound nine in ten, if they
+ * count alike; the least has a coil that slips freely, the most one that cannot slip at all.
  */
 final class CoilDoubt {
   /** Standard normal point of 95 %, shared between two that are independent: 1.645 / sqrt 2. */
@@ -33,19 +34,21 @@ final class CoilDoubt {
     best = TrialWood.best(skeleton, request.species());
   }
 
-  TrialWood stiffWood() {
-    return wood(SHARE * NINE_IN_TEN);
+  /** What lets the coil hold least. */
+  Windings.Made least() {
+    return new Windings.Made(wood(SHARE * NINE_IN_TEN), new Windings.Wire(weakWire(), false));
   }
 
-  TrialWood softWood() {
-    return wood(-SHARE * NINE_IN_TEN);
+  /** What lets it hold most. */
+  Windings.Made most() {
+    return new Windings.Made(wood(-SHARE * NINE_IN_TEN), new Windings.Wire(strongWire(), true));
   }
 
-  double weakWire() {
+  private double weakWire() {
     return Math.pow(metals().stream().mapToDouble(one -> one.doubt().low()).min().orElse(1), SHARE);
   }
 
-  double strongWire() {
+  private double strongWire() {
     return Math.pow(
         metals().stream().mapToDouble(one -> one.doubt().high()).max().orElse(1), SHARE);
   }

@@ -14,8 +14,9 @@ import java.util.Optional;
  * @param forced how far that end moves when bent [m]
  * @param held how far from its place as measured it comes to rest when the hands let go [m]
  * @param unwired the same when lines and coils are taken off at once too [m]
- * @param kept part of the movement that stays when the hands let go: best guess, and a band from
- *     what is not known of the wood's stiffness and the wire's strength [1]
+ * @param kept part of the movement that stays when the hands let go: the middle for a coil that
+ *     lies on the bark and slips; the band from what is not known of wood and wire, its upper end
+ *     for a coil that grips the bark [1]
  * @param strength moment the coils stand over the moment with which the wood pulls back where it is
  *     bent, at the weakest coiled place [1]
  * @param hands what the hands do
@@ -33,9 +34,6 @@ public record CoilHold(
     List<HandPull> hands,
     Optional<Overbend> overbend,
     List<CoilWork> coils) {
-  /** A coil holds if so much of the movement stays (common practice, no source) [1]. */
-  public static final double HOLDS = 0.8;
-
   /**
    * One pull by hand.
    *
@@ -67,9 +65,12 @@ public record CoilHold(
     coils = List.copyOf(coils);
   }
 
-  /** Whether the best guess keeps enough. */
+  /**
+   * Whether the coils stand the moment of the bent wood. They may, and still spring back on the
+   * way: then the hands must go further, by {@link #overbend}.
+   */
   public boolean holds() {
-    return kept.middle() >= HOLDS;
+    return strength >= 1;
   }
 
   /**

@@ -45,8 +45,8 @@ final class CoilHolding {
     }
     HeldTree free = forced.then(0, HeldTree.Grip.NOTHING);
     CoilDoubt doubt = new CoilDoubt(request, skeleton);
-    Optional<Way> worst = way(doubt.stiffWood(), doubt.weakWire());
-    Optional<Way> best = way(doubt.softWood(), doubt.strongWire());
+    Optional<Way> worst = way(doubt.least());
+    Optional<Way> best = way(doubt.most());
     Way middle = new Way(forced, held);
     List<CoilHold> out = new ArrayList<>();
     for (Proposal proposal : request.proposals()) {
@@ -97,8 +97,8 @@ final class CoilHolding {
     }
   }
 
-  private Optional<Way> way(TrialWood wood, double wire) {
-    HeldTree bent = HeldTree.of(request, HeldTree.Grip.ALL, wood, wire);
+  private Optional<Way> way(Windings.Made made) {
+    HeldTree bent = HeldTree.of(request, HeldTree.Grip.ALL, made);
     if (!bent.holds()) {
       return Optional.empty();
     }

@@ -2,6 +2,7 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Vector3;
+import boughwright.physics.hold.CoiledSection;
 import boughwright.physics.rod.RodPose;
 import boughwright.physics.rod.RodSection;
 import boughwright.physics.wood.FibreStrains;
@@ -101,7 +102,8 @@ final class FailureScan {
     TreeRods.Run run = rods.run(span);
     int i = run.piece().segment();
     double radius = timber.woodRadius(i, run.toSegment(s));
-    double across = Math.hypot(section.force().x(), section.force().y());
+    double across =
+        woodPart(span, s, section) * Math.hypot(section.force().x(), section.force().y());
     double cube = Math.PI * radius * radius * radius;
     double torsion = rods.woodMoment(span, s, section).z();
     double stress = 4 * across * radius / (3 * cube) + 2 * Math.abs(torsion) / cube;
@@ -116,6 +118,21 @@ final class FailureScan {
             span,
             s,
             flank.norm() > 0 ? flank : run.frame().turn(new Vector3(1, 0, 0))));
+  }
+
+  /**
+   * The wood's part of the shear force, which beside a coil is its part of the bending stiffness
+   * [1].
+   */
+  private double woodPart(int span, double s, RodSection section) {
+    if (!(rods.section(span, s) instanceof CoiledSection coiled)) {
+      return 1;
+    }
+    double wood = rods.woodBending(span, s, section);
+    double whole = Math.hypot(section.moment().x(), section.moment().y());
+    return wood > 0 && whole > 0
+        ? Math.min(1, wood / whole)
+        : coiled.wood().stiffnessAtRest() / coiled.stiffnessAtRest();
   }
 
   /**

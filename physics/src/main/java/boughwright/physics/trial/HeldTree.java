@@ -91,17 +91,19 @@ public final class HeldTree {
   public static HeldTree of(TrialRequest request, Grip grip, Aging aging) {
     Skeleton skeleton = new Skeleton(request.tree());
     return of(
-        request, grip, aging, new Windings.Made(TrialWood.best(skeleton, request.species()), 1));
+        request,
+        grip,
+        aging,
+        new Windings.Made(TrialWood.best(skeleton, request.species()), Windings.Wire.BEST));
   }
 
   /**
    * The same tree of other wood and wire.
    *
-   * @param wood what is taken for true of the wood
-   * @param wire part of the best guess of the coils' strength [1]
+   * @param made what is taken for true of both
    */
-  static HeldTree of(TrialRequest request, Grip grip, TrialWood wood, double wire) {
-    return of(request, grip, Aging.MIDDLE, new Windings.Made(wood, wire));
+  static HeldTree of(TrialRequest request, Grip grip, Windings.Made made) {
+    return of(request, grip, Aging.MIDDLE, made);
   }
 
   private static HeldTree of(TrialRequest request, Grip grip, Aging aging, Windings.Made made) {
@@ -111,7 +113,7 @@ public final class HeldTree {
             new Cutting(skeleton, request.plan().cuts()),
             made.wood(),
             AidWork.of(skeleton, request.proposals()));
-    Windings windings = Windings.of(skeleton, request.proposals()).ofStrength(made.wire());
+    Windings windings = Windings.of(skeleton, request.proposals()).of(made.wire());
     TreeRods whole = new TreeRods(timber, request.plan().clamp(), windings);
     Rigging rigging = Rigging.of(request.plan(), whole, request.proposals());
     TreeRods rods = grip.coils() ? rigging.rods() : rigging.rods().thinned(0);

@@ -17,21 +17,31 @@ import java.util.TreeMap;
  * The coils of some proposals, each laid along the tree from where it starts to where it ends.
  *
  * @param coils where they lie, in plan order
- * @param strength part of the best guess of their strength that is taken for true [1]
+ * @param wire what is taken for true of their wire
  */
-record Windings(List<CoilPath> coils, double strength) {
+record Windings(List<CoilPath> coils, Wire wire) {
   /** Places closer than this are one place [m]. */
   private static final double SAME = 1e-9;
 
-  static final Windings NONE = new Windings(List.of(), 1);
+  static final Windings NONE = new Windings(List.of(), Wire.BEST);
 
   /**
    * What is taken for true of a tree with its coils.
    *
    * @param wood of its wood
-   * @param wire part of the best guess of the coils' strength [1]
+   * @param wire of its coils
    */
-  record Made(TrialWood wood, double wire) {}
+  record Made(TrialWood wood, Wire wire) {}
+
+  /**
+   * What is taken for true of wire.
+   *
+   * @param strength part of the best guess of its strength [1]
+   * @param grips whether it grips the bark and cannot slip along it
+   */
+  record Wire(double strength, boolean grips) {
+    static final Wire BEST = new Wire(1, false);
+  }
 
   Windings {
     coils = List.copyOf(coils);
@@ -44,12 +54,12 @@ record Windings(List<CoilPath> coils, double strength) {
         coils.add(CoilPath.of(skeleton, coil));
       }
     }
-    return new Windings(coils, 1);
+    return new Windings(coils, Wire.BEST);
   }
 
-  /** The same coils of weaker or stronger wire. */
-  Windings ofStrength(double part) {
-    return new Windings(coils, part);
+  /** The same coils of other wire. */
+  Windings of(Wire other) {
+    return new Windings(coils, other);
   }
 
   /** Where coils start and end, by segment index [m]; the caller may add to it. */
@@ -76,12 +86,17 @@ record Windings(List<CoilPath> coils, double strength) {
     List<CoilLine> on = new ArrayList<>();
     for (CoilPath path : coils) {
       if (path.stretches().stream().anyMatch(stretch -> covers(stretch, piece))) {
-        Coil coil = path.coil();
-        on.add(
-            CoilLine.of(WireMetal.of(coil.metal()), CoilShape.of(coil), bark).ofStrength(strength));
+        on.add(line(path.coil(), bark).ofStrength(wire.strength()));
       }
     }
     return on;
+  }
+
+  private CoilLine line(Coil coil, SectionLine.RadiusTaper bark) {
+    WireMetal metal = WireMetal.of(coil.metal());
+    return wire.grips()
+        ? CoilLine.gripping(metal, CoilShape.of(coil), bark)
+        : CoilLine.of(metal, CoilShape.of(coil), bark);
   }
 
   private static boolean covers(CoilPath.Stretch stretch, RigidBodies.Piece piece) {

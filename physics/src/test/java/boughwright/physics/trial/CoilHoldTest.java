@@ -48,7 +48,8 @@ class CoilHoldTest {
     double free = moved(forced.then(0, HeldTree.Grip.NOTHING));
     assertThat(hold.unwired()).isCloseTo(free, within(2e-4));
     assertThat(hold.kept().low()).isLessThan(hold.kept().high());
-    assertThat(hold.holds()).isEqualTo(hold.kept().middle() >= 0.8);
+    assertThat(hold.holds()).isEqualTo(hold.strength() >= 1);
+    assertThat(hold.kept().high()).isGreaterThan(1.2 * hold.kept().middle());
     assertThat(hold.hands().get(0).force()).isCloseTo(forced.handForce(0), within(0.1));
     assertThat(hold.strength()).isBetween(0.2, 3.0);
   }

@@ -8,7 +8,6 @@ import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,11 +17,15 @@ import java.util.Optional;
  * @param file the tree it was tried on
  * @param tried plans in the order they were tried
  * @param picture the picture that was written
- * @param start the day of the first pull
+ * @param said the day of the first pull, and what was said of it
  * @param details whether the person wants to read everything
  */
 record BendAnswer(
-    TreeFile file, List<Tried> tried, Optional<String> picture, LocalDate start, boolean details) {
+    TreeFile file,
+    List<Tried> tried,
+    Optional<String> picture,
+    OccasionOptions.Said said,
+    boolean details) {
   BendAnswer {
     tried = List.copyOf(tried);
   }

@@ -14,7 +14,6 @@ import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -23,10 +22,10 @@ import java.util.Optional;
 final class BendJson {
   private final String response;
   private final Optional<Species> limits;
-  private final LocalDate start;
+  private final OccasionOptions.Said said;
 
-  private BendJson(Tree tree, LocalDate start) {
-    this.start = start;
+  private BendJson(Tree tree, OccasionOptions.Said said) {
+    this.said = said;
     response = ResponseWord.of(tree);
     limits = Published.limitsOf(tree);
   }
@@ -34,7 +33,7 @@ final class BendJson {
   static String of(BendAnswer answer) {
     ObjectNode node = JsonAnswer.object();
     ArrayNode trials = node.putArray("trials");
-    BendJson json = new BendJson(answer.file().document().tree(), answer.start());
+    BendJson json = new BendJson(answer.file().document().tree(), answer.said());
     answer.tried().forEach(tried -> trials.add(json.trial(tried)));
     node.put("tree", answer.file().document().tree().name());
     answer.picture().ifPresent(picture -> node.put("picture", picture));
@@ -65,9 +64,10 @@ final class BendJson {
     trial.verdict().ifPresent(v -> node.set("verdict", VerdictJson.of(v, limits)));
     tried.letGo().ifPresent(found -> node.set("let_go", letGo(found)));
     tried.means().putInto(node);
+    WarmthText.putInto(node, said.celsius());
     tried
         .course()
-        .ifPresent(course -> node.set("course", CourseJson.of(course, Optional.of(start))));
+        .ifPresent(course -> node.set("course", CourseJson.of(course, Optional.of(said.on()))));
     limits.ifPresent(species -> node.set("limits", Published.json(species)));
     node.put("held", trial.held());
     node.set("warnings", JsonAnswer.words(trial.warnings()));

@@ -69,6 +69,7 @@ final class BendText {
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
     }
     tried.means().write(page, answer.details());
+    WarmthText.write(page, answer.said().celsius());
     trial.risk().ifPresent(risk -> risk(trial, risk));
     if (trial.risk().isEmpty()) {
       peak(trial, Published.limitsOf(document.tree()));
@@ -76,7 +77,8 @@ final class BendText {
     tried.letGo().ifPresent(this::letGo);
     tried
         .course()
-        .ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start()), answer.details()));
+        .ifPresent(
+            c -> CourseText.write(page, c, Optional.of(answer.said().on()), answer.details()));
     tried.apex().ifPresent(apex -> apex(tried, apex));
     if (answer.details()) {
       details(trial);

@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
       "                                    [--picture OUT.png] [--size WxH] [--details] [--json]",
       "        [--most-risk P] [--stays P] [--repot] [--no-course]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
-      "        [--hemisphere north|south] [--months-since-repotting N]",
+      "        [--temperature C] [--hemisphere north|south] [--months-since-repotting N]",
       "        [--months-since-collecting N] [--months-since-hard-work N]"
     },
     description = {
@@ -132,7 +132,7 @@ final class BendVerb extends Verb {
               choices.orElseThrow(),
               new TrialRun(draws, said, progress),
               asked);
-      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said.on(), details);
+      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said, details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
         draw(answer, pixels, out.get());

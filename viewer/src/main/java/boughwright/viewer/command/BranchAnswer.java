@@ -9,6 +9,7 @@ import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.Verdict;
 import boughwright.physics.trial.WireChoice;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a plain branch gave.
@@ -18,9 +19,14 @@ import java.util.Optional;
  * @param held the same movement held, with its risk; empty where none was asked for or no pose
  *     holds
  * @param wire wire that would hold it; empty where no pose holds
+ * @param celsius temperature of the wood, if said [°C]
  */
 record BranchAnswer(
-    TipPull pull, Species species, Optional<TrialResult> held, Optional<WireChoice> wire) {
+    TipPull pull,
+    Species species,
+    Optional<TrialResult> held,
+    Optional<WireChoice> wire,
+    OptionalDouble celsius) {
 
   static BranchAnswer of(TipPull pull, Species species, TrialRun run) {
     boolean judged = run.draws().isPresent() && pull.trial().outcome().holds();
@@ -30,7 +36,8 @@ record BranchAnswer(
         judged ? Optional.of(run.of(pull.held(species), "the branch")) : Optional.empty(),
         pull.trial().outcome().holds()
             ? WireChoice.of(pull.byHand(species)).stream().findFirst()
-            : Optional.empty());
+            : Optional.empty(),
+        run.said().celsius());
   }
 
   Optional<Risk> risk() {

@@ -41,6 +41,7 @@ final class BranchJson {
     answer.risk().ifPresent(risk -> node.set("risk", RiskJson.of(risk)));
     answer.verdict().ifPresent(v -> node.set("verdict", VerdictJson.of(v, Optional.of(species))));
     answer.wire().ifPresent(choice -> node.set("wire", CoilJson.choice(choice)));
+    WarmthText.putInto(node, answer.celsius());
     node.set("limits", Published.json(species));
     node.put("held", answer.risk().isPresent() ? "length" : "weight");
     node.set("warnings", JsonAnswer.words(pull.trial().warnings()));

@@ -35,6 +35,7 @@ final class BranchText {
     }
     answer.verdict().ifPresent(verdict -> VerdictText.brief(page, verdict));
     force(page, answer);
+    WarmthText.write(page, answer.celsius());
     answer.risk().ifPresent(risk -> odds(page, risk));
     strain(page, answer);
     answer.wire().ifPresent(choice -> CoilText.choices(page, List.of(choice)));

@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
       "java -jar boughwright.jar branch --species NAME --length-mm L",
       "        --calipers-mm THICK,THIN --tip-mm DOWN [--bark-mm B] [--moe-GPa E]",
       "        [--caliper-error-mm E] [--samples N] [--seed N] [--no-risk]",
-      "        [--on DATE] [--frost] [--hemisphere north|south]",
+      "        [--on DATE] [--frost] [--temperature C] [--hemisphere north|south]",
       "        [--months-since-repotting N] [--months-since-collecting N]",
       "        [--months-since-hard-work N] [--json]"
     },

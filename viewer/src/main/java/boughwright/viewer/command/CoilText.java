@@ -17,6 +17,9 @@ final class CoilText {
   /** Lengths to cut are told in steps of this, rounded up [m]. */
   private static final double CUT_STEP = 0.01;
 
+  /** What springs back less than this needs no word [1]. */
+  private static final double STAYS = 0.97;
+
   private CoilText() {}
 
   /** What coils hold, how far to bend beyond, and how to wind them. */
@@ -42,19 +45,16 @@ final class CoilText {
             .row("let go, held by the coils", whole(hold.held()))
             .row("let go and unwired at once", whole(hold.unwired())));
     page.inner(
-        (hold.holds() ? "It holds: about " : "It does not hold at once: only about ")
-            + part(hold.kept().middle())
-            + " of the movement stays ("
-            + Shown.fixed(100 * hold.kept().low(), 0)
-            + " to "
-            + part(hold.kept().high())
-            + "); from "
-            + part(CoilHold.HOLDS)
-            + " on it counts as held (common practice, no source).");
-    page.inner(
-        "At its weakest place the coil stands "
+        (hold.holds() ? "Strong enough to hold it there: " : "Not strong enough by itself: ")
+            + "at its weakest place the coil stands "
             + times(hold.strength())
             + " the pull of the bent wood; once is enough.");
+    page.inner(
+        "Let go, about "
+            + part(hold.kept().middle())
+            + " of the movement stays if the turns slip on the bark, up to "
+            + part(hold.kept().high())
+            + " if they grip it; nobody has measured how far yours grip.");
   }
 
   private static String part(double part) {
@@ -62,7 +62,7 @@ final class CoilText {
   }
 
   private static void overbend(TextPage page, CoilHold hold) {
-    if (hold.holds() || hold.hands().isEmpty()) {
+    if (hold.kept().middle() >= STAYS || hold.hands().isEmpty()) {
       return;
     }
     Optional<CoilHold.Overbend> found = hold.overbend();
@@ -74,7 +74,8 @@ final class CoilText {
     }
     CoilHold.Overbend over = found.get();
     page.inner(
-        "Wood and wire spring back when you let go, so bend further than you want it to stay:");
+        "Wood and wire spring back when you let go, so bend further than you want it to stay. Let"
+            + " go, look, and bend on until it rests there, with turns that slip at most:");
     for (CoilHold.HandPull hand : over.hands()) {
       page.point(
           "hand bend "
@@ -152,7 +153,7 @@ final class CoilText {
   }
 
   private static String times(double factor) {
-    return Shown.fixed(factor, factor < 10 ? 1 : 0) + " times";
+    return Shown.fixed(factor, factor < 1.5 ? 2 : factor < 10 ? 1 : 0) + " times";
   }
 
   /** A length that is measured with a rule at the bench. */

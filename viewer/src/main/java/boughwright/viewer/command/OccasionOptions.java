@@ -3,10 +3,12 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Hemisphere;
+import boughwright.physics.wood.WarmDay;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 
 /** Options on when the bend is made and what the tree has been through. */
@@ -14,6 +16,11 @@ final class OccasionOptions {
   private static final int MOST_MONTHS = 1200;
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
+
+  /** Weather in which someone stands at a bench [°C]. */
+  private static final double COLDEST = -25;
+
+  private static final double HOTTEST = 50;
 
   @Option(
       names = "--on",
@@ -56,6 +63,13 @@ final class OccasionOptions {
       description = "The wood is frozen, or will freeze while it is held.")
   private boolean frost;
 
+  @Option(
+      names = "--temperature",
+      paramLabel = "C",
+      order = 56,
+      description = "Temperature of the wood while it is bent, in degrees Celsius.")
+  private String temperature;
+
   /**
    * The day and what was said of the tree.
    *
@@ -65,6 +79,7 @@ final class OccasionOptions {
    * @param collected when it was dug, if said
    * @param worked last hard work, if said
    * @param frost whether it is frozen
+   * @param celsius temperature of the wood, if said [°C]
    */
   record Said(
       LocalDate on,
@@ -72,7 +87,8 @@ final class OccasionOptions {
       Optional<LocalDate> repotted,
       Optional<LocalDate> collected,
       Optional<LocalDate> worked,
-      boolean frost) {
+      boolean frost,
+      OptionalDouble celsius) {
 
     /** What is said here before what the file says. */
     Condition over(Condition file) {
@@ -86,13 +102,23 @@ final class OccasionOptions {
 
   Said read(Faults faults) {
     LocalDate day = day(faults);
+    OptionalDouble celsius = celsius(faults);
     return new Said(
         day,
         half(faults),
         before(day, "--months-since-repotting", repotting, faults),
         before(day, "--months-since-collecting", collecting, faults),
         before(day, "--months-since-hard-work", work, faults),
-        frost);
+        frost || celsius.isPresent() && WarmDay.isTooCold(celsius.getAsDouble()),
+        celsius);
+  }
+
+  private OptionalDouble celsius(Faults faults) {
+    OptionValues.Range range =
+        new OptionValues.Range("--temperature", COLDEST, HOTTEST, "degrees Celsius, such as 25");
+    return temperature == null
+        ? OptionalDouble.empty()
+        : new OptionValues(faults).number(temperature, range);
   }
 
   private LocalDate day(Faults faults) {

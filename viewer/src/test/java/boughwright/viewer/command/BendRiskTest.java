@@ -117,4 +117,14 @@ class BendRiskTest {
     System.arraycopy(said, 0, words, 1, said.length);
     return bend(file, words).json().findValue("verdict").toString();
   }
+
+  @Test
+  void temperature_tellsHowMuchLessPull_orThatItIsTooCold() {
+    Ran warm = bend(tree(), "--temperature", "32");
+    // Wood Handbook FPL-GTR-282, Table 5-16, green: 13.12 - 0.1793 x 89.6 degrees Fahrenheit
+    assertThat(warm.words()).contains("2.9 % less stiff", "so much less pull");
+    Ran cold = bend(tree(), "--temperature", "-3");
+    assertThat(cold.out().lines().findFirst().orElseThrow()).startsWith("No");
+    assertThat(bend(tree(), "--temperature", "90").code()).isEqualTo(2);
+  }
 }

@@ -19,7 +19,6 @@ import boughwright.viewer.scene.InventedRisks;
 import boughwright.viewer.scene.InventedTrees;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +38,11 @@ class RiskWordsTest {
             .map(trial -> BendAnswer.Tried.of(HEDGE, PlanChoice.whole(PLAN), trial))
             .toList();
     return new BendAnswer(
-        new TreeFile(HEDGE, List.of()), tried, Optional.empty(), LocalDate.of(2026, 3, 2), true);
+        new TreeFile(HEDGE, List.of()),
+        tried,
+        Optional.empty(),
+        new OccasionOptions().read(new Faults()),
+        true);
   }
 
   private static String words(TrialResult... trials) {
