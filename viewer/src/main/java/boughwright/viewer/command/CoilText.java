@@ -39,22 +39,27 @@ final class CoilText {
   }
 
   private static void held(TextPage page, CoilHold hold) {
-    page.table(
-        new TextTable(1)
-            .row("end of " + hold.segment() + " moves, bent", whole(hold.forced()))
-            .row("let go, held by the coils", whole(hold.held()))
-            .row("let go and unwired at once", whole(hold.unwired())));
+    boolean byHand = !hold.hands().isEmpty();
+    TextTable table =
+        new TextTable(1).row("end of " + hold.segment() + " moves, bent", whole(hold.forced()));
+    if (byHand) {
+      table.row("let go, held by the coils", whole(hold.held()));
+    }
+    page.table(table.row("let go and unwired at once", whole(hold.unwired())));
     page.inner(
         (hold.holds() ? "Strong enough to hold it there: " : "Not strong enough by itself: ")
             + "at its weakest place the coil stands "
             + times(hold.strength())
-            + " the pull of the bent wood; once is enough.");
-    page.inner(
-        "Let go, about "
-            + part(hold.kept().middle())
-            + " of the movement stays if the turns slip on the bark, up to "
-            + part(hold.kept().high())
-            + " if they grip it; nobody has measured how far yours grip.");
+            + " the pull of the bent wood; once is enough."
+            + (byHand || hold.holds() ? "" : " The lines hold it; the coil shares their load."));
+    if (byHand) {
+      page.inner(
+          "Let go, about "
+              + part(hold.kept().middle())
+              + " of the movement stays if the turns slip on the bark, up to "
+              + part(hold.kept().high())
+              + " if they grip it; nobody has measured how far yours grip.");
+    }
   }
 
   private static String part(double part) {
