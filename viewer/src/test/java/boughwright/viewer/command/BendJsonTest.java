@@ -100,6 +100,8 @@ class BendJsonTest {
             "segments",
             "apex",
             "error_estimate",
+            "hardware",
+            "course",
             "held",
             "warnings",
             "assumptions");
