@@ -9,6 +9,7 @@ import boughwright.physics.trial.HardwareFinding.Topic;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Whether the pad of a line spares the bark and stays, and whether the crotch wants binding. */
@@ -92,24 +93,35 @@ final class PadCheck {
   }
 
   private HardwareFinding sliding() {
-    String side = outward() > 0 ? "toward the tip" : "toward the trunk";
+    boolean outward = outward() > 0;
+    String side = outward ? "toward the tip" : "toward the trunk";
     String angle =
         String.format(
             Locale.ROOT,
             "The line is %.0f° off square to the branch in the bent pose",
             Math.toDegrees(offSquare()));
+    Optional<PadStop> stop = PadStop.of(at.skeleton(), at.line().at(), outward);
     return switch (PadPressure.grip(offSquare())) {
       case STAYS -> HardwareFinding.fine(Topic.PAD, angle + ": the pad stays.");
       case MAY_SLIDE ->
           HardwareFinding.look(
-              Topic.PAD, angle + ": the pad may slide " + side + ". Stop it on that side.");
-      case SLIDES ->
-          HardwareFinding.no(
               Topic.PAD,
               angle
-                  + ": the pad slides "
+                  + ": the pad may slide "
                   + side
-                  + " unless it is stopped: behind a side branch, or lashed; or move the anchor.");
+                  + (stop.isPresent()
+                      ? "; " + stop.get().words() + "."
+                      : ". Stop it on that side."));
+      case SLIDES ->
+          stop.isPresent()
+              ? HardwareFinding.look(
+                  Topic.PAD, angle + ": the pad slides " + side + "; " + stop.get().words() + ".")
+              : HardwareFinding.no(
+                  Topic.PAD,
+                  angle
+                      + ": the pad slides "
+                      + side
+                      + " unless it is lashed: tie it outside a side branch, or move the anchor.");
     };
   }
 

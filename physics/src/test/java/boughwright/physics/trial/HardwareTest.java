@@ -154,6 +154,31 @@ class HardwareTest {
     assertThat(of(line, Topic.PAD).level()).isEqualTo(level);
   }
 
+  /** A pad that slides comes to rest against a side branch 0.03 x 306 mm = 9 mm further in. */
+  @ParameterizedTest
+  @CsvSource({"0.77, 5, LOOK", "0.77, 2, NO", "0.70, 5, NO", "0.83, 5, NO"})
+  void sideBranch_stopsAPadThatSlides(double along, double caliper, Level level) {
+    TreeText forked =
+        tree()
+            .segment(
+                text(
+                        "\"id\": \"c\", \"parent\": \"b\", \"along\": %s, \"kind\": \"branch\","
+                            + " \"joins\": \"union\", \"end_mm\": [250, 80, 320],",
+                        along)
+                    + text("\"caliper_start_mm\": %s, \"caliper_end_mm\": 2", caliper));
+    LineHardware found =
+        hardware(lined(forked, "\"anchor_mm\": [60, 0, 40], \"tension_N\": 10")).lines().get(0);
+    HardwareFinding slides =
+        found.findings().stream()
+            .filter(f -> f.sentence().contains("slides toward the trunk"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(slides.level()).isEqualTo(level);
+    if (level == Level.LOOK) {
+      assertThat(slides.sentence()).contains("fork of c, 9 mm on");
+    }
+  }
+
   /** An anchor square below stays; one 45 degrees in toward the trunk slides that way. */
   @Test
   void pad_slidesTowardTheSideTheLineLeans() {
