@@ -129,12 +129,19 @@ final class StrandCheck {
   private String stronger() {
     List<String> enough =
         Stream.of(Material.STAINLESS, Material.CORD)
-            .flatMap(material -> LineStrength.thinnest(material, 2, at.pull()).stream())
+            .flatMap(material -> LineStrength.thinnest(material, 2, straightPull()).stream())
             .map(StrandCheck::words)
             .toList();
     return enough.isEmpty()
         ? "No sold line bears that: pull in stages, or with two lines."
         : "Enough for it: " + String.join(", or ", enough) + ".";
+  }
+
+  /** The pull that would load straight strands as this one loads twisted ones [N]. */
+  private double straightPull() {
+    return strand
+        .map(s -> at.pull() * LineStrength.safe(s, 0) / LineStrength.safe(s, lay()))
+        .orElse(at.pull());
   }
 
   private HardwareFinding tightening() {

@@ -11,8 +11,10 @@ import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Wording;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a bend gave, for the person at the bench. */
 final class BendText {
@@ -63,7 +65,7 @@ final class BendText {
       return;
     }
     if (!trial.lines().isEmpty()) {
-      page.heading("Guy-lines (held: " + trial.held() + ")");
+      page.heading("Guy-lines (held: " + held(trial.held()) + ")");
       trial.risk().ifPresent(risk -> PullText.write(page, trial.lines(), risk));
       page.table(LineText.table(tried.choice(), trial.lines()));
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
@@ -103,6 +105,13 @@ final class BendText {
       page.blank();
       TrialText.wayOut(page);
     }
+  }
+
+  /** How lines are held; hands and coils are told of elsewhere. */
+  private static String held(String held) {
+    return Arrays.stream(held.split("\\+"))
+        .filter(how -> !how.equals("hand") && !how.equals("coil"))
+        .collect(Collectors.joining(", "));
   }
 
   private static String proposals(List<String> ids) {

@@ -24,6 +24,9 @@ final class SpanWords {
         stays.likely().isPresent()
             ? Wording.time(stays.likely().getAsDouble())
             : "more than " + whole;
+    if (stays.latest().isPresent() && low.equals(Wording.time(stays.latest().getAsDouble()))) {
+      return List.of("stays by itself after " + likely);
+    }
     String range =
         stays.latest().isPresent()
             ? between(low, Wording.time(stays.latest().getAsDouble()))

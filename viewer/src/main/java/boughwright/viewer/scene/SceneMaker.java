@@ -51,7 +51,7 @@ final class SceneMaker {
     measured = Pose.measured(skeleton, limbs, stand);
     Optional<TrialResult> holding = shown.filter(t -> t.outcome().holds());
     bent = holding.map(this::pose);
-    scale = holding.map(t -> StrainScale.forPeak(t.peak().map(Peak::bendingStrain).orElse(0.0)));
+    scale = holding.map(t -> StrainScale.forPicture(t.peak().map(Peak::bendingStrain).orElse(0.0)));
   }
 
   private Pose pose(TrialResult result) {

@@ -19,6 +19,9 @@ public record StrainScale(double limit) {
   private static final Lab[] STRETCHED = {new Lab(62, 28, 50), new Lab(80, 10, 78)};
   private static final double[] STEPS = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10};
 
+  /** Cracks and cuts strain a place more than this; its neighbours must still read [1]. */
+  private static final double MOST = 0.03;
+
   public StrainScale {
     if (!(limit > 0) || Double.isInfinite(limit)) {
       throw new IllegalArgumentException("limit is " + limit + ", a positive number is expected");
@@ -35,6 +38,18 @@ public record StrainScale(double limit) {
       }
     }
     return new StrainScale(10 * power);
+  }
+
+  /**
+   * The scale for a picture: as for the peak, but never beyond 3 %, which no wood outlives whole.
+   */
+  public static StrainScale forPicture(double peak) {
+    return forPeak(Math.min(MOST, peak));
+  }
+
+  /** Whether a strain beyond the limit may be shown with the colour of the limit. */
+  public boolean isOpen() {
+    return limit >= MOST;
   }
 
   /**

@@ -161,8 +161,9 @@ public final class Wording {
     if (days < 90) {
       return number(days, 0) + (Math.round(days) == 1 ? " day" : " days");
     }
-    if (days < 2 * YEAR_DAYS) {
-      return number(days / YEAR_DAYS * 12, 0) + " months";
+    double months = days / YEAR_DAYS * 12;
+    if (Math.round(months) < 24) {
+      return number(months, 0) + " months";
     }
     return number(days / YEAR_DAYS, 1).replace(".0", "") + " years";
   }

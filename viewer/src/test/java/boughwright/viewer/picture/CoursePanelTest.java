@@ -193,6 +193,8 @@ class CoursePanelTest {
         .containsExactly("stays by itself after more than 2 years", "(40 days at the earliest)");
     assertThat(SpanWords.stays(InventedCourses.span(0.5 * year, year, 1.5 * year), 2 * year))
         .containsExactly("stays by itself after 12 months", "(6 to 18 months)");
+    assertThat(SpanWords.stays(InventedCourses.span(year, year, year), 2 * year))
+        .containsExactly("stays by itself after 12 months");
   }
 
   @Test

@@ -53,6 +53,15 @@ class StrainScaleTest {
     assertThat(SCALE.colour(-3 * LIMIT)).isEqualTo(SCALE.colour(-LIMIT));
   }
 
+  /** A notch that is strained by 14 % must not leave the rest of the tree without colour. */
+  @Test
+  void forPicture_endsAtThreePerCent_andSaysSo() {
+    assertThat(StrainScale.forPicture(0.14).limit()).isCloseTo(0.03, within(1e-12));
+    assertThat(StrainScale.forPicture(0.14).isOpen()).isTrue();
+    assertThat(StrainScale.forPicture(0.004).limit()).isCloseTo(0.004, within(1e-12));
+    assertThat(StrainScale.forPicture(0.004).isOpen()).isFalse();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "0.0121, 0.015",
