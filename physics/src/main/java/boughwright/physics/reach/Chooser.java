@@ -78,6 +78,14 @@ final class Chooser {
               .min(Comparator.comparingDouble(Candidate::miss)),
           Choice.Why.ONE_LINE);
     }
+    boolean wired = chosen.keySet().stream().anyMatch(one -> one.winding().isPresent());
+    if (!wired) {
+      add(
+          all.stream()
+              .filter(one -> one.winding().isPresent())
+              .min(Comparator.comparingDouble(Candidate::miss)),
+          Choice.Why.COIL);
+    }
     near.stream()
         .filter(this::isUnbeaten)
         .sorted(Comparator.comparingDouble(Candidate::miss))
@@ -130,7 +138,16 @@ final class Chooser {
   /** Whether two choices have the same number of lines, each with its like in the other. */
   private static boolean isAlike(Candidate a, Candidate b) {
     return a.lines() == b.lines()
+        && isAlike(a.winding(), b.winding())
         && a.ties().stream().allMatch(tie -> b.ties().stream().anyMatch(o -> isAlike(tie, o)));
+  }
+
+  private static boolean isAlike(Optional<Winding> a, Optional<Winding> b) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return a.isEmpty() && b.isEmpty();
+    }
+    double apart = a.get().place().alongPath() - b.get().place().alongPath();
+    return a.get().coil().metal() == b.get().coil().metal() && Math.abs(apart) <= OTHER_PLACE;
   }
 
   private static boolean isAlike(Tie a, Tie b) {

@@ -22,7 +22,7 @@ public final class Reach {
       new RodOptions(RodOptions.Route.FOLLOWED, 3e-4, 1e-2, 1e-2, 4, RodOptions.Doubt.QUICK);
 
   /** Part of the risk allowed that is used while searching, for what loose solving hides [1]. */
-  private static final double RESERVE = 0.97;
+  static final double RESERVE = 0.97;
 
   /** First lines that a second is sought for (a choice). */
   private static final int FIRSTS = 4;
@@ -116,7 +116,16 @@ public final class Reach {
       found.addAll(
           doubles(found, spots, new SingleSearch(probe, sights, new Tally(), mostRisk, start)));
     }
-    return answer(start, closely(found, singles), wished, anchors.isEmpty());
+    List<Candidate> looked = new ArrayList<>(closely(found, singles));
+    Optional<Unreachable> noCoil = Optional.empty();
+    if (!request.wishes().metals().isEmpty()) {
+      CoilSearch coils = new CoilSearch(request, probe, path, start);
+      List<Candidate> wound = coils.candidates(wished, looked);
+      looked.addAll(wound);
+      noCoil = wound.isEmpty() ? Optional.of(noCoil(coils.strongest())) : Optional.empty();
+    }
+    Reached reached = answer(start, looked, wished, anchors.isEmpty());
+    return noCoil.map(reached::withoutCoil).orElse(reached);
   }
 
   /** The nearest looked at again; the others as they are. */
@@ -159,7 +168,8 @@ public final class Reach {
         least > (1 - NOTHING) * start.miss() ? List.of() : choices(found, start.miss());
     Optional<Unreachable> why =
         choices.isEmpty() ? Optional.of(noLine(noAnchors, missing)) : Optional.empty();
-    return new Reached(choices, start.miss(), path.length(), tally.counts(), missing, why);
+    return new Reached(
+        choices, start.miss(), path.length(), tally.counts(), missing, Optional.empty(), why);
   }
 
   private Optional<Reached.MissingAnchor> missingAnchor(List<Wish> wished, double least) {
@@ -196,11 +206,31 @@ public final class Reach {
     }
     TreeStand stand = new TreeStand(request.tree(), request.plan(), request.species(), SEARCHING);
     Probe probe = new Probe(stand, request.target(), request.kept());
+    if (choice.bend().isPresent()) {
+      LimbPath path = new LimbPath(stand, request.target().spot());
+      return probe
+          .alone()
+          .map(start -> new CoilSearch(request, probe, path, start))
+          .flatMap(search -> CoilSearch.within(search, choice, allowed))
+          .flatMap(one -> new Teller(request, probe).told(one, choice.why()));
+    }
     List<Tie> ties = choice.lines().stream().map(Choice.Line::tie).toList();
     return probe
         .tie(ties)
         .flatMap(tried -> new TieFinder(probe).within(tried, allowed))
         .flatMap(tried -> new Teller(request, probe).eased(tried.ties(), choice));
+  }
+
+  private static Unreachable noCoil(double strongest) {
+    String found =
+        strongest < 1
+            ? String.format(
+                Locale.ROOT,
+                "the strongest wire that can be wound stands %.2f times the moment of the bent"
+                    + " wood, and needs 1",
+                strongest)
+            : "no bend by hand that the coil holds comes nearer within the risk allowed";
+    return new Unreachable("no-coil", found, "Use a line, bend less, or in stages");
   }
 
   private Unreachable noLine(boolean noAnchors, Optional<Reached.MissingAnchor> missing) {
