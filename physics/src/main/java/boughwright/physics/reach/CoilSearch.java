@@ -7,11 +7,12 @@ import boughwright.modeller.plan.Material;
 import boughwright.physics.trial.TreeStand;
 import boughwright.physics.trial.WireChoice;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Finds what a coil can do that holds what a hand bends, alone or with one line. */
 final class CoilSearch {
@@ -30,30 +31,28 @@ final class CoilSearch {
   /** Lines that are tried with a coil (a choice). */
   private static final int LINES = 2;
 
+  /** Coils that are tried with a line (a choice). */
+  private static final int COILS = 2;
+
+  /** Where no wire holds the whole bend: parts of it that wire is chosen for (a choice) [1]. */
+  private static final double[] PARTS = {1, 0.6, 0.35};
+
+  /** Gauge of a coil whose wire is not chosen yet [m]. */
+  private static final double PATTERN = 0.002;
+
   /** Part of the bend beyond the target that is left to the hand where a line helps (a choice). */
   private static final double SHARED = 0.5;
 
-  /** The hand may go this many times the length of the limb [1]. */
-  private static final double MOST = 2;
-
   /** Step over which slopes are taken [m]. */
   private static final double STEP = 5e-4;
-
-  /** Weight of how far the hand leaves the first way beside what is missing [1]. */
-  private static final double STAYS_WEIGHT = 0.02;
-
-  private static final Fit.Effort EFFORT = new Fit.Effort(4, 9, 1e-4);
-
-  /** How often a bend that holds no pose is halved. */
-  private static final int HALVINGS = 4;
 
   /** The least part of a bend that is looked at [1]. */
   private static final double LEAST_PART = 0.02;
 
   private final ReachRequest request;
   private final Probe probe;
+  private final LimbPath path;
   private final CoilLayer layer;
-  private final double limb;
   private final double mostRisk;
   private final Tried start;
   private double strongest;
@@ -62,9 +61,16 @@ final class CoilSearch {
     this.request = request;
     this.probe = probe;
     layer = new CoilLayer(probe.stand(), path);
-    limb = path.length();
+    this.path = path;
     mostRisk = Reach.RESERVE * request.wishes().mostRisk();
     this.start = start;
+  }
+
+  /** A coil for the pull that a place would need. */
+  private record Bending(Wish wish, Winding winding) {
+    BendSecant secant(Tried start) {
+      return new BendSecant(wish, start.missing());
+    }
   }
 
   /** A coil at its best, and eased to what is allowed. */
@@ -77,7 +83,7 @@ final class CoilSearch {
    * @param singles what single lines do
    */
   List<Candidate> candidates(List<Wish> wishes, List<Candidate> singles) {
-    List<Winding> tried = new ArrayList<>();
+    List<Bending> tried = new ArrayList<>();
     for (Wish wish : places(wishes)) {
       tried.addAll(windings(wish));
     }
@@ -92,7 +98,11 @@ final class CoilSearch {
               .flatMap(one -> one.ties().stream())
               .toList();
       all.addAll(
-          alone.parallelStream()
+          alone.stream()
+              .sorted(Comparator.comparingDouble(found -> found.candidate.miss()))
+              .limit(COILS)
+              .toList()
+              .parallelStream()
               .flatMap(found -> ties.stream().map(tie -> with(found, tie)))
               .flatMap(Optional::stream)
               .toList());
@@ -105,12 +115,14 @@ final class CoilSearch {
     return strongest;
   }
 
+  /** The place nearest to the target's own, then others that do about as well. */
   private List<Wish> places(List<Wish> wishes) {
     List<Wish> chosen = new ArrayList<>();
+    double own = path.lengthTo(request.target().spot());
     double least = wishes.stream().mapToDouble(Wish::miss).min().orElse(0);
     wishes.stream()
         .filter(wish -> wish.force().norm() > 0 && wish.miss() <= least + ABOUT + start.miss() / 10)
-        .sorted(Comparator.comparingDouble(wish -> wish.force().norm()))
+        .sorted(Comparator.comparingDouble(wish -> Math.abs(wish.place().alongPath() - own)))
         .filter(wish -> chosen.stream().noneMatch(have -> isNear(have.place(), wish.place())))
         .limit(PLACES)
         .forEach(chosen::add);
@@ -122,22 +134,30 @@ final class CoilSearch {
   }
 
   /** Coils of wire that is strong enough, bent as far as the bare limb is to go. */
-  private List<Winding> windings(Wish wish) {
+  private List<Bending> windings(Wish wish) {
     Vector3 way = wish.force().direction().vector();
     double far = wish.at().minus(start.stood().point(wish.place().spot())).dot(way);
     if (!(far > STEP)) {
       return List.of();
     }
-    Winding pattern =
-        new Winding(
-            wish.place(), way.times(far), layer.of(wish.place(), Material.ALUMINIUM, 0.002, 1));
     List<Winding> all = new ArrayList<>();
+    for (double part : PARTS) {
+      Coil coil = layer.of(wish.place(), Material.ALUMINIUM, PATTERN, 1);
+      add(new Winding(wish.place(), way.times(part * far), coil), all);
+    }
+    return all.stream().map(one -> new Bending(wish, one.by(way.times(far)))).toList();
+  }
+
+  /** Adds wire for metals that have none yet: the fewest strands that stand the bent wood. */
+  private void add(Winding pattern, List<Winding> all) {
+    Set<Material> left = new TreeSet<>(request.wishes().metals());
+    all.forEach(one -> left.remove(one.coil().metal()));
     Held.Asked asked = probe.asked(request, List.of(), pattern);
-    for (double strength : STRENGTHS) {
+    for (double strength : left.isEmpty() ? new double[0] : STRENGTHS) {
       List<WireChoice.Row> rows =
-          WireChoice.strong(asked.trial(), asked.proposal(), request.wishes().metals(), strength);
+          WireChoice.strong(asked.trial(), asked.proposal(), left, strength);
       rows.forEach(row -> strongest = Math.max(strongest, row.strength()));
-      for (Material metal : request.wishes().metals()) {
+      for (Material metal : left) {
         rows.stream()
             .filter(row -> row.metal() == metal && row.gauge().isPresent())
             .min(Comparator.comparingInt(WireChoice.Row::strands))
@@ -146,7 +166,6 @@ final class CoilSearch {
             .ifPresent(all::add);
       }
     }
-    return all;
   }
 
   private Winding wound(Winding pattern, WireChoice.Row row) {
@@ -154,59 +173,20 @@ final class CoilSearch {
     return pattern.with(coil);
   }
 
-  private Optional<Found> alone(Winding winding) {
-    Optional<double[]> from = holding(winding);
-    if (from.isEmpty()) {
-      return Optional.empty();
-    }
-    double[] first = from.get();
-    double[] best = Fit.of(by -> weighted(winding, by, first), box(), EFFORT, first);
-    Winding fitted = winding.by(vector(best));
-    return eased(List.of(), fitted).map(one -> new Found(winding, fitted, one));
-  }
-
-  private Optional<double[]> holding(Winding winding) {
-    double[] by = {winding.by().x(), winding.by().y(), winding.by().z()};
-    for (int n = 0; n <= HALVINGS; n++) {
-      if (missing(List.of(), winding.by(vector(by))).isPresent()) {
-        return Optional.of(by);
-      }
-      by = Arrays.stream(by).map(x -> x / 2).toArray();
-    }
-    return Optional.empty();
+  private Optional<Found> alone(Bending bending) {
+    Winding winding = bending.winding;
+    return bending
+        .secant(start)
+        .least(by -> missing(List.of(), winding.by(by)), winding.by())
+        .flatMap(
+            best -> {
+              Winding fitted = winding.by(best);
+              return eased(List.of(), fitted).map(one -> new Found(winding, fitted, one));
+            });
   }
 
   private Optional<double[]> missing(List<Tie> ties, Winding winding) {
     return probe.held(request, ties, winding).map(Held::missing);
-  }
-
-  private Optional<double[]> weighted(Winding winding, double[] by, double[] first) {
-    if (!(vector(by).norm() > STEP)) {
-      return Optional.empty();
-    }
-    return missing(List.of(), winding.by(vector(by)))
-        .map(
-            missing -> {
-              double[] all = Arrays.copyOf(missing, missing.length + 3);
-              for (int k = 0; k < 3; k++) {
-                all[missing.length + k] = STAYS_WEIGHT * (by[k] - first[k]);
-              }
-              return all;
-            });
-  }
-
-  private Fit.Box box() {
-    double[] low = new double[3];
-    double[] high = new double[3];
-    double[] step = new double[3];
-    Arrays.fill(low, -MOST * limb);
-    Arrays.fill(high, MOST * limb);
-    Arrays.fill(step, STEP);
-    return new Fit.Box(low, high, step);
-  }
-
-  private static Vector3 vector(double[] x) {
-    return new Vector3(x[0], x[1], x[2]);
   }
 
   /** A line beside a coil: the hand goes part of the way beyond, the line keeps the rest. */
