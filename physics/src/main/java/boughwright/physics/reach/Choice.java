@@ -48,6 +48,7 @@ public record Choice(
     LEAST_PULL,
     ONE_LINE,
     COIL,
+    COIL_AND_LINE,
     ANOTHER_WAY
   }
 

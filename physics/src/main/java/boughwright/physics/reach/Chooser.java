@@ -78,20 +78,27 @@ final class Chooser {
               .min(Comparator.comparingDouble(Candidate::miss)),
           Choice.Why.ONE_LINE);
     }
-    boolean wired = chosen.keySet().stream().anyMatch(one -> one.winding().isPresent());
-    if (!wired) {
-      add(
-          all.stream()
-              .filter(one -> one.winding().isPresent())
-              .min(Comparator.comparingDouble(Candidate::miss)),
-          Choice.Why.COIL);
-    }
+    coils();
     near.stream()
         .filter(this::isUnbeaten)
         .sorted(Comparator.comparingDouble(Candidate::miss))
         .filter(this::isOther)
         .limit(OTHERS)
         .forEach(one -> add(Optional.of(one), Choice.Why.ANOTHER_WAY));
+  }
+
+  /** The nearest that a coil holds alone, and one with a line where that comes nearer. */
+  private void coils() {
+    Optional<Candidate> alone = wired(1);
+    add(alone, Choice.Why.COIL);
+    double worth = alone.map(Candidate::miss).orElse(Double.POSITIVE_INFINITY) - AS_NEAR;
+    add(wired(2).filter(one -> one.miss() < worth), Choice.Why.COIL_AND_LINE);
+  }
+
+  private Optional<Candidate> wired(int lines) {
+    return all.stream()
+        .filter(one -> one.winding().isPresent() && one.lines() == lines)
+        .min(Comparator.comparingDouble(Candidate::miss));
   }
 
   private void less(List<Candidate> near, ToDoubleFunction<Candidate> of, Choice.Why why) {

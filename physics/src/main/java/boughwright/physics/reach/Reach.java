@@ -116,16 +116,21 @@ public final class Reach {
       found.addAll(
           doubles(found, spots, new SingleSearch(probe, sights, new Tally(), mostRisk, start)));
     }
-    List<Candidate> looked = new ArrayList<>(closely(found, singles));
-    Optional<Unreachable> noCoil = Optional.empty();
-    if (!request.wishes().metals().isEmpty()) {
-      CoilSearch coils = new CoilSearch(request, probe, path, start);
-      List<Candidate> wound = coils.candidates(wished, looked);
-      looked.addAll(wound);
-      noCoil = wound.isEmpty() ? Optional.of(noCoil(coils.strongest())) : Optional.empty();
-    }
-    Reached reached = answer(start, looked, wished, anchors.isEmpty());
-    return noCoil.map(reached::withoutCoil).orElse(reached);
+    Found looked = new Found(closely(found, singles), wished, anchors.isEmpty());
+    return request.wishes().metals().isEmpty() ? answer(start, looked) : coiled(start, looked);
+  }
+
+  /** What was found, and whether there was nothing to tie to. */
+  private record Found(List<Candidate> all, List<Wish> wished, boolean noAnchors) {}
+
+  private Reached coiled(Tried start, Found lines) {
+    CoilSearch coils = new CoilSearch(request, probe, path, start);
+    List<Candidate> tried = coils.candidates(lines.wished, lines.all);
+    List<Candidate> wound = tried.stream().filter(one -> brings(one.miss(), start)).toList();
+    List<Candidate> both = new ArrayList<>(lines.all);
+    both.addAll(wound);
+    Reached reached = answer(start, new Found(both, lines.wished, lines.noAnchors));
+    return wound.isEmpty() ? reached.withoutCoil(noCoil(coils, tried)) : reached;
   }
 
   /** The nearest looked at again; the others as they are. */
@@ -161,13 +166,13 @@ public final class Reach {
         .toList();
   }
 
-  private Reached answer(Tried start, List<Candidate> found, List<Wish> wished, boolean noAnchors) {
+  private Reached answer(Tried start, Found looked) {
+    List<Candidate> found = looked.all;
     double least = found.stream().mapToDouble(Candidate::miss).min().orElse(start.miss());
-    Optional<Reached.MissingAnchor> missing = missingAnchor(wished, least);
-    List<Choice> choices =
-        least > (1 - NOTHING) * start.miss() ? List.of() : choices(found, start.miss());
+    Optional<Reached.MissingAnchor> missing = missingAnchor(looked.wished, least);
+    List<Choice> choices = !brings(least, start) ? List.of() : choices(found, start.miss());
     Optional<Unreachable> why =
-        choices.isEmpty() ? Optional.of(noLine(noAnchors, missing)) : Optional.empty();
+        choices.isEmpty() ? Optional.of(noLine(looked.noAnchors, missing)) : Optional.empty();
     return new Reached(
         choices, start.miss(), path.length(), tally.counts(), missing, Optional.empty(), why);
   }
@@ -221,16 +226,28 @@ public final class Reach {
         .flatMap(tried -> new Teller(request, probe).eased(tried.ties(), choice));
   }
 
-  private static Unreachable noCoil(double strongest) {
+  /** Whether a miss is worth telling at all. */
+  private static boolean brings(double miss, Tried start) {
+    return miss <= (1 - NOTHING) * start.miss();
+  }
+
+  private static Unreachable noCoil(CoilSearch coils, List<Candidate> all) {
+    String nearest =
+        all.stream().mapToDouble(Candidate::miss).min().stream()
+            .mapToObj(
+                miss -> String.format(Locale.ROOT, "; the nearest rests %.1f mm off", 1000 * miss))
+            .findFirst()
+            .orElse("");
     String found =
-        strongest < 1
+        coils.strongest() < 1
             ? String.format(
                 Locale.ROOT,
-                "the strongest wire that can be wound stands %.2f times the moment of the bent"
-                    + " wood, and needs 1",
-                strongest)
-            : "no bend by hand that the coil holds comes nearer within the risk allowed";
-    return new Unreachable("no-coil", found, "Use a line, bend less, or in stages");
+                "no coil holds it: the strongest wire that can be wound stands %.2f times the moment"
+                    + " of the bent wood, and needs 1%s",
+                coils.strongest(),
+                nearest)
+            : "no coil brings it much nearer within the risk allowed" + nearest;
+    return new Unreachable("no-coil", found, "Use a line, bend less, or allow more risk");
   }
 
   private Unreachable noLine(boolean noAnchors, Optional<Reached.MissingAnchor> missing) {

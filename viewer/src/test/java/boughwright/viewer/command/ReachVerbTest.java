@@ -41,7 +41,7 @@ class ReachVerbTest {
 
   @Test
   void reach_saysFirstHowNearThenWhereToTie() {
-    Ran ran = reach(tree(), "--to-mm", "203,0,145", "--samples", "100");
+    Ran ran = reach(tree(), "--to-mm", "203,0,145", "--samples", "100", "--most-risk", "0.2");
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isZero();
     assertThat(ran.out().lines().findFirst().orElseThrow())
@@ -151,7 +151,9 @@ class ReachVerbTest {
 
   @Test
   void choiceWithoutUse_isRefused() {
-    assertThat(reach(tree(), "--to-mm", "203,0,145", "--choice", "2").err())
+    assertThat(
+            reach(tree(), "--to-mm", "203,0,145", "--choice", "2", "--no-risk", "--no-course")
+                .err())
         .contains("nothing is done with a choice");
   }
 
