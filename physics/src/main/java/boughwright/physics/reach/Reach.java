@@ -25,7 +25,7 @@ public final class Reach {
   static final double RESERVE = 0.97;
 
   /** First lines that a second is sought for (a choice). */
-  private static final int FIRSTS = 4;
+  private static final int FIRSTS = 3;
 
   /** So many of the nearest are looked at again (a choice). */
   private static final int CLOSELY = 12;
@@ -158,12 +158,14 @@ public final class Reach {
     DoubleSearch second = new DoubleSearch(probe, search);
     double least = singles.stream().mapToDouble(Candidate::miss).min().orElse(0);
     double worth = Math.max(SECOND_BRINGS, SECOND_BRINGS_PART * least);
-    return singles.stream()
-        .sorted(Comparator.comparingDouble(Candidate::miss))
-        .limit(FIRSTS)
-        .flatMap(first -> second.with(first, spots).stream())
-        .filter(both -> both.miss() < least - worth)
-        .toList();
+    return least <= worth
+        ? List.of()
+        : singles.stream()
+            .sorted(Comparator.comparingDouble(Candidate::miss))
+            .limit(FIRSTS)
+            .flatMap(first -> second.with(first, spots).stream())
+            .filter(both -> both.miss() < least - worth)
+            .toList();
   }
 
   private Reached answer(Tried start, Found looked) {
