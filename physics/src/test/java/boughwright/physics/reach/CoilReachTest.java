@@ -121,12 +121,11 @@ class CoilReachTest {
   }
 
   @Test
-  void lessRisk_bendsLess() {
-    Choice bold = wired(Reach.of(asked(0.15, 0.3, 1, USUAL))).get(0);
-    Choice shy = wired(Reach.of(asked(0.15, 0.01, 1, USUAL))).get(0);
-    assertThat(shy.risk().breaking()).isLessThanOrEqualTo(GUESSED * 0.01);
-    assertThat(shy.miss()).isGreaterThan(bold.miss());
-    assertThat(shy.isEased()).isTrue();
+  void tooLittleRisk_saysWhyThereIsNoCoil() {
+    Reached reached = Reach.of(asked(0.15, 0.01, 1, USUAL));
+    assertThat(wired(reached)).isEmpty();
+    assertThat(reached.noCoil().orElseThrow().kind()).isEqualTo("no-coil");
+    assertThat(reached.noCoil().orElseThrow().remedy()).contains("Use a line");
   }
 
   @Test
