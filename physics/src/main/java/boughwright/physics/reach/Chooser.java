@@ -78,12 +78,27 @@ final class Chooser {
               .min(Comparator.comparingDouble(Candidate::miss)),
           Choice.Why.ONE_LINE);
     }
+    coils();
     near.stream()
         .filter(this::isUnbeaten)
         .sorted(Comparator.comparingDouble(Candidate::miss))
         .filter(this::isOther)
         .limit(OTHERS)
         .forEach(one -> add(Optional.of(one), Choice.Why.ANOTHER_WAY));
+  }
+
+  /** The nearest that a coil holds alone, and one with a line where that comes nearer. */
+  private void coils() {
+    Optional<Candidate> alone = wired(1);
+    add(alone, Choice.Why.COIL);
+    double worth = alone.map(Candidate::miss).orElse(Double.POSITIVE_INFINITY) - AS_NEAR;
+    add(wired(2).filter(one -> one.miss() < worth), Choice.Why.COIL_AND_LINE);
+  }
+
+  private Optional<Candidate> wired(int lines) {
+    return all.stream()
+        .filter(one -> one.winding().isPresent() && one.lines() == lines)
+        .min(Comparator.comparingDouble(Candidate::miss));
   }
 
   private void less(List<Candidate> near, ToDoubleFunction<Candidate> of, Choice.Why why) {
@@ -130,7 +145,16 @@ final class Chooser {
   /** Whether two choices have the same number of lines, each with its like in the other. */
   private static boolean isAlike(Candidate a, Candidate b) {
     return a.lines() == b.lines()
+        && isAlike(a.winding(), b.winding())
         && a.ties().stream().allMatch(tie -> b.ties().stream().anyMatch(o -> isAlike(tie, o)));
+  }
+
+  private static boolean isAlike(Optional<Winding> a, Optional<Winding> b) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return a.isEmpty() && b.isEmpty();
+    }
+    double apart = a.get().place().alongPath() - b.get().place().alongPath();
+    return a.get().coil().metal() == b.get().coil().metal() && Math.abs(apart) <= OTHER_PLACE;
   }
 
   private static boolean isAlike(Tie a, Tie b) {

@@ -15,7 +15,7 @@ import org.apache.commons.math3.linear.RealVector;
 /** Finds a second line that does what the first leaves undone. */
 final class DoubleSearch {
   /** The second lines that promise most are tried in full, this many for each first (a choice). */
-  private static final int TRIED_PER_FIRST = 10;
+  private static final int TRIED_PER_FIRST = 5;
 
   /** The first line is let off or drawn in by this part to see what that does [1]. */
   private static final double STEP = 0.03;

@@ -137,7 +137,7 @@ final class LimbPath {
   }
 
   /** The place so far along the path, to a whole millimetre from its union where that fits. */
-  private TiePlace at(double wanted) {
+  TiePlace at(double wanted) {
     double before = 0;
     int k = 0;
     while (k + 1 < segments.size() && before + Math.max(0, to(k) - from(k)) < wanted) {

@@ -2,6 +2,7 @@
 package boughwright.physics.reach;
 
 import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Proposal;
 import java.util.List;
 import java.util.Set;
@@ -11,10 +12,12 @@ import java.util.stream.Collectors;
 final class Naming {
   private final Set<String> proposals;
   private final Set<String> lines;
+  private final Set<String> hands;
 
-  private Naming(Set<String> proposals, Set<String> lines) {
+  private Naming(Set<String> proposals, Set<String> lines, Set<String> hands) {
     this.proposals = proposals;
     this.lines = lines;
+    this.hands = hands;
   }
 
   static Naming besides(List<Proposal> others) {
@@ -23,6 +26,10 @@ final class Naming {
         others.stream()
             .flatMap(proposal -> proposal.guyLines().stream())
             .map(GuyLine::id)
+            .collect(Collectors.toSet()),
+        others.stream()
+            .flatMap(proposal -> proposal.handBends().stream())
+            .map(HandBend::id)
             .collect(Collectors.toSet()));
   }
 
@@ -33,6 +40,10 @@ final class Naming {
   /** The id of the n-th line, counted from 0. */
   String line(int n) {
     return free("line", n + 1, lines);
+  }
+
+  String hand() {
+    return free("hand", 1, hands);
   }
 
   private static String free(String stem, int nth, Set<String> taken) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.reach;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Anchor;
@@ -10,7 +11,9 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.Tackle;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.physics.trial.HeldTree;
 import boughwright.physics.trial.TreeStand;
+import boughwright.physics.trial.TrialRequest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -80,6 +83,60 @@ final class Probe {
     List<Proposal> all = new ArrayList<>(kept);
     all.add(proposal);
     return all;
+  }
+
+  /** Lines, a coil and the pull by hand that bends it, as a proposal for a plan. */
+  Proposal proposal(List<Tie> ties, Winding winding) {
+    return proposal(ties)
+        .withCoils(List.of(winding.coil()))
+        .withHandBends(List.of(winding.hand(naming.hand())));
+  }
+
+  /** A force that takes hold and is let go, with what holds then; empty where no pose holds. */
+  Optional<Held> held(ReachRequest request, List<Tie> ties, Winding winding) {
+    Held.Asked asked = asked(request, ties, winding);
+    HeldTree forced = HeldTree.of(asked.trial(), HeldTree.Grip.ALL);
+    if (!forced.holds()) {
+      return Optional.empty();
+    }
+    HeldTree held = forced.gripped(HeldTree.Grip.HELD);
+    if (!held.holds()) {
+      return Optional.empty();
+    }
+    Point3 place = held.point(target.spot());
+    Direction3 heads = held.direction(target.spot());
+    return Optional.of(
+        new Held(
+            asked.proposal(),
+            asked.trial(),
+            forced,
+            held,
+            target.missing(place, heads),
+            target.miss(place, heads)));
+  }
+
+  /** Lines, a coil and a pull by hand, ready to be tried. */
+  Held.Asked asked(ReachRequest request, List<Tie> ties, Winding winding) {
+    Proposal proposal = proposal(ties, winding);
+    List<Proposal> all = with(proposal);
+    return new Held.Asked(
+        proposal,
+        new TrialRequest(
+            request.tree(),
+            request.plan().withProposals(all),
+            all,
+            request.species(),
+            stand.options()));
+  }
+
+  /** What some lines bring while a hand bends; empty where no pose holds. */
+  Optional<TreeStand.Stood> forced(List<Tie> ties, Winding winding) {
+    return Optional.of(stand.with(with(proposal(ties, winding)))).filter(TreeStand.Stood::holds);
+  }
+
+  /** Pulls by hand of the proposals that are kept. */
+  int handsKept() {
+    return kept.stream().mapToInt(proposal -> proposal.handBends().size()).sum();
   }
 
   /** Pull of one of the lines that were tried [N]. */

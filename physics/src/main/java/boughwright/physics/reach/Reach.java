@@ -22,10 +22,10 @@ public final class Reach {
       new RodOptions(RodOptions.Route.FOLLOWED, 3e-4, 1e-2, 1e-2, 4, RodOptions.Doubt.QUICK);
 
   /** Part of the risk allowed that is used while searching, for what loose solving hides [1]. */
-  private static final double RESERVE = 0.97;
+  static final double RESERVE = 0.97;
 
   /** First lines that a second is sought for (a choice). */
-  private static final int FIRSTS = 4;
+  private static final int FIRSTS = 3;
 
   /** So many of the nearest are looked at again (a choice). */
   private static final int CLOSELY = 12;
@@ -116,7 +116,21 @@ public final class Reach {
       found.addAll(
           doubles(found, spots, new SingleSearch(probe, sights, new Tally(), mostRisk, start)));
     }
-    return answer(start, closely(found, singles), wished, anchors.isEmpty());
+    Found looked = new Found(closely(found, singles), wished, anchors.isEmpty());
+    return request.wishes().metals().isEmpty() ? answer(start, looked) : coiled(start, looked);
+  }
+
+  /** What was found, and whether there was nothing to tie to. */
+  private record Found(List<Candidate> all, List<Wish> wished, boolean noAnchors) {}
+
+  private Reached coiled(Tried start, Found lines) {
+    CoilSearch coils = new CoilSearch(request, probe, path, start);
+    List<Candidate> tried = coils.candidates(lines.wished, lines.all);
+    List<Candidate> wound = tried.stream().filter(one -> brings(one.miss(), start)).toList();
+    List<Candidate> both = new ArrayList<>(lines.all);
+    both.addAll(wound);
+    Reached reached = answer(start, new Found(both, lines.wished, lines.noAnchors));
+    return wound.isEmpty() ? reached.withoutCoil(noCoil(coils, tried)) : reached;
   }
 
   /** The nearest looked at again; the others as they are. */
@@ -144,22 +158,25 @@ public final class Reach {
     DoubleSearch second = new DoubleSearch(probe, search);
     double least = singles.stream().mapToDouble(Candidate::miss).min().orElse(0);
     double worth = Math.max(SECOND_BRINGS, SECOND_BRINGS_PART * least);
-    return singles.stream()
-        .sorted(Comparator.comparingDouble(Candidate::miss))
-        .limit(FIRSTS)
-        .flatMap(first -> second.with(first, spots).stream())
-        .filter(both -> both.miss() < least - worth)
-        .toList();
+    return least <= worth
+        ? List.of()
+        : singles.stream()
+            .sorted(Comparator.comparingDouble(Candidate::miss))
+            .limit(FIRSTS)
+            .flatMap(first -> second.with(first, spots).stream())
+            .filter(both -> both.miss() < least - worth)
+            .toList();
   }
 
-  private Reached answer(Tried start, List<Candidate> found, List<Wish> wished, boolean noAnchors) {
+  private Reached answer(Tried start, Found looked) {
+    List<Candidate> found = looked.all;
     double least = found.stream().mapToDouble(Candidate::miss).min().orElse(start.miss());
-    Optional<Reached.MissingAnchor> missing = missingAnchor(wished, least);
-    List<Choice> choices =
-        least > (1 - NOTHING) * start.miss() ? List.of() : choices(found, start.miss());
+    Optional<Reached.MissingAnchor> missing = missingAnchor(looked.wished, least);
+    List<Choice> choices = !brings(least, start) ? List.of() : choices(found, start.miss());
     Optional<Unreachable> why =
-        choices.isEmpty() ? Optional.of(noLine(noAnchors, missing)) : Optional.empty();
-    return new Reached(choices, start.miss(), path.length(), tally.counts(), missing, why);
+        choices.isEmpty() ? Optional.of(noLine(looked.noAnchors, missing)) : Optional.empty();
+    return new Reached(
+        choices, start.miss(), path.length(), tally.counts(), missing, Optional.empty(), why);
   }
 
   private Optional<Reached.MissingAnchor> missingAnchor(List<Wish> wished, double least) {
@@ -196,11 +213,43 @@ public final class Reach {
     }
     TreeStand stand = new TreeStand(request.tree(), request.plan(), request.species(), SEARCHING);
     Probe probe = new Probe(stand, request.target(), request.kept());
+    if (choice.bend().isPresent()) {
+      LimbPath path = new LimbPath(stand, request.target().spot());
+      return probe
+          .alone()
+          .map(start -> new CoilSearch(request, probe, path, start))
+          .flatMap(search -> CoilSearch.within(search, choice, allowed))
+          .flatMap(one -> new Teller(request, probe).told(one, choice.why()));
+    }
     List<Tie> ties = choice.lines().stream().map(Choice.Line::tie).toList();
     return probe
         .tie(ties)
         .flatMap(tried -> new TieFinder(probe).within(tried, allowed))
         .flatMap(tried -> new Teller(request, probe).eased(tried.ties(), choice));
+  }
+
+  /** Whether a miss is worth telling at all. */
+  private static boolean brings(double miss, Tried start) {
+    return miss <= (1 - NOTHING) * start.miss();
+  }
+
+  private static Unreachable noCoil(CoilSearch coils, List<Candidate> all) {
+    String nearest =
+        all.stream().mapToDouble(Candidate::miss).min().stream()
+            .mapToObj(
+                miss -> String.format(Locale.ROOT, "; the nearest rests %.1f mm off", 1000 * miss))
+            .findFirst()
+            .orElse("");
+    String found =
+        coils.strongest() < 1
+            ? String.format(
+                Locale.ROOT,
+                "no coil holds it: the strongest wire that can be wound stands %.2f times the moment"
+                    + " of the bent wood, and needs 1%s",
+                coils.strongest(),
+                nearest)
+            : "no coil brings it much nearer within the risk allowed" + nearest;
+    return new Unreachable("no-coil", found, "Use a line, bend less, or allow more risk");
   }
 
   private Unreachable noLine(boolean noAnchors, Optional<Reached.MissingAnchor> missing) {

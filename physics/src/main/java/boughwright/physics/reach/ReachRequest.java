@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.reach;
 
+import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What is to be reached, and with what.
@@ -27,16 +30,26 @@ public record ReachRequest(
    *
    * @param anchors what lines may be tied to, at least one sort
    * @param mostRisk most that any breaking may risk, more than 0, up to 1 [1]
-   * @param lines most lines at once, 1 or 2
+   * @param lines most lines at once, 1 or 2; a coil counts as one
+   * @param metals metals of coils, in which wire is sold; empty if nothing is coiled
    */
-  public record Wishes(Set<AnchorSort> anchors, double mostRisk, int lines) {
+  public record Wishes(Set<AnchorSort> anchors, double mostRisk, int lines, Set<Material> metals) {
     /** Anything that is there, one in twenty, two lines. */
     public static final Wishes USUAL = new Wishes(Set.of(AnchorSort.values()), 0.05, 2);
 
+    /** Without coils. */
+    public Wishes(Set<AnchorSort> anchors, double mostRisk, int lines) {
+      this(anchors, mostRisk, lines, Set.of());
+    }
+
     public Wishes {
       anchors = Set.copyOf(anchors);
+      metals = Collections.unmodifiableSet(new TreeSet<>(metals));
       if (anchors.isEmpty() || !(mostRisk > 0 && mostRisk <= 1) || lines < 1 || lines > 2) {
         throw new IllegalArgumentException("some anchor, a risk and 1 or 2 lines are allowed");
+      }
+      if (!metals.stream().allMatch(Material::isWire)) {
+        throw new IllegalArgumentException("only wire is coiled");
       }
     }
   }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param limbLength length of the wood that is bent, along its path to the end [m]
  * @param refused pairs of a place and an anchor that are no choice, by reason
  * @param missingAnchor an anchor that is not there and would bring the target much nearer
+ * @param noCoil why no coil is a choice, where one was asked for
  * @param unreachable why there is no choice
  */
 public record Reached(
@@ -23,6 +24,7 @@ public record Reached(
     double limbLength,
     Map<Reason, Integer> refused,
     Optional<MissingAnchor> missingAnchor,
+    Optional<Unreachable> noCoil,
     Optional<Unreachable> unreachable) {
 
   /**
@@ -43,8 +45,20 @@ public record Reached(
     }
   }
 
+  /** The same, and why no coil is a choice. */
+  Reached withoutCoil(Unreachable why) {
+    return new Reached(
+        choices, startMiss, limbLength, refused, missingAnchor, Optional.of(why), unreachable);
+  }
+
   static Reached not(Unreachable why, double startMiss, double limbLength) {
     return new Reached(
-        List.of(), startMiss, limbLength, Map.of(), Optional.empty(), Optional.of(why));
+        List.of(),
+        startMiss,
+        limbLength,
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(why));
   }
 }

@@ -5,11 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.AllowedSolution;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.exception.MathIllegalStateException;
+import java.util.OptionalDouble;
 
 /** Finds how far given lines are to be drawn in. */
 final class TieFinder {
@@ -27,16 +23,6 @@ final class TieFinder {
 
   /** How often a start that does not hold is halved. */
   private static final int HALVINGS = 6;
-
-  /** How closely a pose is eased to the risk allowed, as a part of its shortenings [1]. */
-  private static final double EASED = 2e-3;
-
-  private static final int MOST_EASINGS = 25;
-
-  /** Standard deviations from failing beyond which risks count alike [1]. */
-  private static final double FAR = 6;
-
-  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private final Probe probe;
 
@@ -90,33 +76,18 @@ final class TieFinder {
    * @return empty where even the slightest pull risks more
    */
   Optional<Tried> within(Tried tried, double mostRisk) {
-    double allowed = deviations(mostRisk);
-    UnivariateFunction over =
-        part ->
-            probe
-                .tie(eased(tried.ties(), part))
-                .map(pose -> deviations(pose.stood().risk().breaking()) - allowed)
-                .orElse(FAR);
     double least = LineLimits.LEAST_SHORTENING / mostShortened(tried.ties());
-    if (!(least < 1) || over.value(least) > 0 || over.value(1) <= 0) {
-      return Optional.empty();
-    }
-    try {
-      double part =
-          new BracketingNthOrderBrentSolver(EASED, EASED, 3)
-              .solve(MOST_EASINGS, over, least, 1, AllowedSolution.BELOW_SIDE);
-      return probe.tie(eased(tried.ties(), part));
-    } catch (MathIllegalStateException e) {
-      return Optional.empty();
-    }
+    return Easing.part(part -> breaking(eased(tried.ties(), part)), least, mostRisk).stream()
+        .boxed()
+        .findFirst()
+        .flatMap(part -> probe.tie(eased(tried.ties(), part)));
+  }
+
+  private OptionalDouble breaking(List<Tie> ties) {
+    return probe.tie(ties).stream().mapToDouble(pose -> pose.stood().risk().breaking()).findFirst();
   }
 
   private static double mostShortened(List<Tie> ties) {
     return ties.stream().mapToDouble(Tie::shortening).max().orElseThrow();
-  }
-
-  private static double deviations(double p) {
-    double least = NORMAL.cumulativeProbability(-FAR);
-    return NORMAL.inverseCumulativeProbability(Math.min(1 - least, Math.max(least, p)));
   }
 }

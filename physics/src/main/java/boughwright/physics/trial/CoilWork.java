@@ -3,6 +3,7 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.Hand;
+import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.hold.CoilShape;
 import boughwright.physics.rod.RodPose;
@@ -64,6 +65,18 @@ public record CoilWork(
   /** Whether the plan winds it the way that the twist loosens. */
   public boolean isWrongHand() {
     return tightens.isPresent() && tightens.get() != coil.hand();
+  }
+
+  /**
+   * The coils of a proposal in a pose that is bent.
+   *
+   * @param frontAzimuth the azimuth the tree is seen from, for words [rad]
+   */
+  public static List<CoilWork> of(HeldTree bent, Proposal proposal, double frontAzimuth) {
+    Skeleton skeleton = bent.rods().timber().skeleton();
+    return CoilWays.of(skeleton, proposal).stream()
+        .map(path -> of(path, bent, frontAzimuth))
+        .toList();
   }
 
   /**

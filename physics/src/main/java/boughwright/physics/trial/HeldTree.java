@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.trial;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Spot;
@@ -223,6 +224,13 @@ public final class HeldTree {
     return point(i, spot.along() * skeleton.length(i));
   }
 
+  /** Which way the axis runs at a place, from the segment's start to its end. */
+  public Direction3 direction(Spot spot) {
+    Skeleton skeleton = rods.timber().skeleton();
+    int i = skeleton.indexOf(spot.segment());
+    return reader().directionAt(i, spot.along() * skeleton.length(i));
+  }
+
   /** Pull of each line by its id; less to find than {@link #result} [N]. */
   public Map<String, Double> tensions() {
     Map<String, Double> found = new TreeMap<>();
@@ -245,7 +253,7 @@ public final class HeldTree {
   }
 
   /** Force of a pull by hand, counted in plan order [N]. */
-  double handForce(int hand) {
+  public double handForce(int hand) {
     return solution.lines().get(rigging.loads().lines().size() + hand).tension();
   }
 

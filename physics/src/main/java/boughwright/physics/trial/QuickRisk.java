@@ -25,7 +25,6 @@ final class QuickRisk {
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private final WoodState state;
-  private final TreeRods rods;
 
   /** Standard deviation of a caliper reading [m]. */
   private final double readings;
@@ -37,7 +36,6 @@ final class QuickRisk {
 
   /** For all trials on the tree of a request, whatever its proposals. */
   QuickRisk(TrialRequest request, TreeRods rods) {
-    this.rods = rods;
     Skeleton skeleton = rods.timber().skeleton();
     List<PullObservation> tests =
         PullObservations.agreed(
@@ -79,14 +77,13 @@ final class QuickRisk {
   /** The guess for a pose that holds. */
   RiskGuess of(Attempt attempt) {
     Nearest[][] nearest = FailureScan.of(attempt.rods(), attempt.solution().pose(), state);
-    FailureDoubts doubts = new FailureDoubts(attempt.rods(), state);
     double spared = 1;
     double kink = 0;
     for (FailureMode mode : FailureMode.values()) {
       double unharmed = 1;
       for (int limb = 0; limb < nearest[mode.ordinal()].length; limb++) {
         Nearest near = nearest[mode.ordinal()][limb];
-        unharmed *= near.exists() ? 1 - fails(mode, limb, near, doubts) : 1;
+        unharmed *= near.exists() ? 1 - fails(mode, limb, near, attempt.rods()) : 1;
       }
       if (mode == FailureMode.KINK) {
         kink = 1 - unharmed;
@@ -101,17 +98,19 @@ final class QuickRisk {
    * Spread of ln strain from calipers misread there: under one moment the strain goes with the
    * third power of the diameter, and readings at both ends of a segment share in it.
    */
-  private double misread(Nearest near) {
-    TreeRods.Run run = rods.run(near.span());
-    double diameter = 2 * rods.timber().woodRadius(run.piece().segment(), run.toSegment(near.s()));
+  private double misread(TreeRods of, Nearest near) {
+    TreeRods.Run run = of.run(near.span());
+    double diameter = 2 * of.timber().woodRadius(run.piece().segment(), run.toSegment(near.s()));
     return 3 * readings / Math.sqrt(2) / diameter;
   }
 
-  private double fails(FailureMode mode, int limb, Nearest near, FailureDoubts doubts) {
+  private double fails(FailureMode mode, int limb, Nearest near, TreeRods rods) {
+    FailureDoubts doubts = new FailureDoubts(rods, state);
     SummaryStatistics shift = mode == FailureMode.KINK ? yield[limb] : limit[limb];
     double spread =
         Math.hypot(
-            Math.hypot(doubts.of(mode, near).total(), shift.getStandardDeviation()), misread(near));
+            Math.hypot(doubts.of(mode, near).total(), shift.getStandardDeviation()),
+            misread(rods, near));
     return NORMAL.cumulativeProbability((near.margin() - shift.getMean()) / spread);
   }
 }

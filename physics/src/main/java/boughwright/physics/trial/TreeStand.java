@@ -64,6 +64,11 @@ public final class TreeStand {
     return new TreeStand(this, others);
   }
 
+  /** How it is solved. */
+  public RodOptions options() {
+    return options;
+  }
+
   /** The tree, its shape worked out. */
   public Skeleton skeleton() {
     return rods.timber().skeleton();

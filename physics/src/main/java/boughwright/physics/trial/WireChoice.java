@@ -2,11 +2,13 @@
 package boughwright.physics.trial;
 
 import boughwright.modeller.plan.Material;
+import boughwright.modeller.plan.Proposal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Which wire is strong enough to hold a bend that is made by hand: for each metal and number of
@@ -101,5 +103,17 @@ public record WireChoice(
    */
   public static List<WireChoice> of(TrialRequest request) {
     return new WireChoosing(request).all();
+  }
+
+  /**
+   * The thinnest wire sold of some metals that stands so many times the moment of one proposal's
+   * bent wood, at little cost: how far the hand must go is not tried.
+   *
+   * @param proposal a proposal of the request with a pull by hand and a coil
+   * @param least moment it must stand over the moment of the bent wood [1]
+   */
+  public static List<Row> strong(
+      TrialRequest request, Proposal proposal, Set<Material> metals, double least) {
+    return new WireChoosing(request).strong(proposal, metals, least);
   }
 }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Looks for wire that is strong enough on the bare branch in its bent pose, which costs one trial,
@@ -57,6 +58,27 @@ final class WireChoosing {
     }
     return out;
   }
+
+  /** The rows of some metals, judged by a strength; how far the hand goes is not tried. */
+  List<WireChoice.Row> strong(Proposal proposal, Set<Material> metals, double least) {
+    Coil coil = pattern(proposal);
+    CoilPath path = CoilPath.of(skeleton, coil);
+    HeldTree forced = HeldTree.of(with(proposal, List.of()), HeldTree.Grip.ALL);
+    if (path.stretches().isEmpty() || !forced.holds()) {
+      return List.of();
+    }
+    WireJudge judge = new WireJudge(forced, proposal.handBends().get(0), path);
+    List<WireChoice.Row> rows = new ArrayList<>();
+    for (Material metal : metals) {
+      for (int strands = 1; strands <= WireChoice.MOST_STRANDS; strands++) {
+        rows.add(row(new Wanted(coil, least), metal, strands, judge));
+      }
+    }
+    return rows;
+  }
+
+  /** A coil of some wire, and how many times the moment of the bent wood that wire must stand. */
+  private record Wanted(Coil coil, double least) {}
 
   /** The first coil of a proposal, or one from the start of the limb to the hand. */
   private Coil pattern(Proposal proposal) {
@@ -107,7 +129,7 @@ final class WireChoosing {
     List<WireChoice.Row> rows = new ArrayList<>();
     boolean tried = false;
     for (int strands = 1; strands <= WireChoice.MOST_STRANDS; strands++) {
-      WireChoice.Row row = row(coil, metal, strands, judge);
+      WireChoice.Row row = row(new Wanted(coil, 1), metal, strands, judge);
       if (!tried && row.gauge().isPresent()) {
         tried = true;
         row = row.with(hand(proposal, like(coil, metal, row.gauge().getAsDouble(), strands)));
@@ -117,15 +139,15 @@ final class WireChoosing {
     return rows;
   }
 
-  private static WireChoice.Row row(Coil coil, Material metal, int strands, WireJudge judge) {
+  private static WireChoice.Row row(Wanted wanted, Material metal, int strands, WireJudge judge) {
     double strength = 0;
     for (double gauge : Gauges.sold(metal)) {
-      CoilShape shape = new CoilShape(gauge, strands, coil.angleToAxis());
+      CoilShape shape = new CoilShape(gauge, strands, wanted.coil.angleToAxis());
       if (gauge > THICKEST * judge.thinnest() || shape.gap(judge.thinnest()) < 0) {
         break;
       }
       strength = strands * judge.strength(WireMetal.of(metal), shape);
-      if (strength >= 1) {
+      if (strength >= wanted.least) {
         return new WireChoice.Row(
             metal, strands, OptionalDouble.of(gauge), strength, OptionalDouble.empty());
       }

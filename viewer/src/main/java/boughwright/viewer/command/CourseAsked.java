@@ -39,16 +39,32 @@ final class CourseAsked {
 
   /** What was asked for; empty if no course is wanted. */
   Optional<CourseOptions> read(Faults faults, OccasionOptions.Said said) {
-    double most = part("--most-risk", risk, CourseOptions.USUAL_RISK, faults);
+    if (none && risk != null) {
+      fault(faults);
+    }
+    return read(faults, said, mostRisk(faults));
+  }
+
+  /** The odds of breaking that nothing may go above. */
+  double mostRisk(Faults faults) {
+    return part("--most-risk", risk, CourseOptions.USUAL_RISK, faults);
+  }
+
+  /** The same where the odds count without a course too. */
+  Optional<CourseOptions> read(Faults faults, OccasionOptions.Said said, double most) {
     double kept = part("--stays", stays, CourseOptions.USUAL_TARGET, faults);
-    if (none && (risk != null || stays != null || repots)) {
-      faults.add(
-          "--no-course", "no-course", "the rest asks for a course", "Leave one of the two out");
+    if (none && (stays != null || repots)) {
+      fault(faults);
     }
     return none
         ? Optional.empty()
         : Optional.of(
             new CourseOptions(Optional.of(said.on()), said.hemisphere(), most, kept, repots));
+  }
+
+  private static void fault(Faults faults) {
+    faults.add(
+        "--no-course", "no-course", "the rest asks for a course", "Leave one of the two out");
   }
 
   private static double part(String option, String text, double otherwise, Faults faults) {

@@ -6,6 +6,8 @@ import static boughwright.viewer.command.JsonAnswer.number;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Coil;
+import boughwright.modeller.plan.Hand;
 import boughwright.modeller.plan.Spot;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.Choice;
@@ -15,6 +17,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Which lines bring a place where it is wanted, for programs: millimetres, degrees, newtons. */
@@ -45,6 +48,7 @@ final class ReachJson {
         .refused()
         .forEach((why, count) -> sorted.put(why.name().toLowerCase(Locale.ROOT), count));
     sorted.forEach(refused::put);
+    answer.reached().noCoil().ifPresent(why -> node.put("no_coil", why.found()));
     answer
         .reached()
         .missingAnchor()
@@ -107,15 +111,44 @@ final class ReachJson {
     for (int n = 0; n < choice.lines().size(); n++) {
       lines.add(line(choice, n, drawn));
     }
+    choice.bend().ifPresent(bend -> bend(node, bend, choice.lines().size()));
+    node.set("hardware", HardwareJson.of(drawn.hardware()));
+    if (!drawn.coils().isEmpty()) {
+      node.set("coils", CoilJson.of(drawn.coils()));
+    }
+    drawn
+        .course()
+        .ifPresent(c -> node.set("course", CourseJson.of(c, Optional.of(answer.start()))));
     node.set("warnings", JsonAnswer.words(drawn.trial().warnings()));
     return node;
+  }
+
+  private static void bend(ObjectNode choice, Choice.Bend bend, int lines) {
+    ObjectNode node = choice.putObject("coil");
+    Coil coil = bend.coil();
+    place(node.putObject("from"), coil.from());
+    place(node.putObject("to"), coil.to());
+    node.put("metal", coil.metal().word());
+    node.put("gauge_mm", number(1000 * coil.gauge()));
+    node.put("strands", coil.strands());
+    node.put("angle_to_axis_deg", number(Math.toDegrees(coil.angleToAxis())));
+    node.put("hand", coil.hand() == Hand.RIGHT ? "right" : "left");
+    node.put("cut_mm", number(1000 * bend.work().cut()));
+    node.put("anchorage", bend.work().anchorage());
+    ObjectNode hand = choice.putObject("hand_bend");
+    place(hand, bend.hand().at());
+    hand.put("from_union_mm", number(1000 * bend.place().fromUnion()));
+    hand.set("direction", direction(bend.hand().direction()));
+    hand.put("move_mm", number(1000 * bend.hand().move()));
+    hand.put("force_N", number(bend.force()));
+    choice.put("lines_and_coil", lines + 1);
   }
 
   private static ObjectNode line(Choice choice, int n, ReachAnswer.Drawn drawn) {
     Choice.Line line = choice.lines().get(n);
     String id = choice.proposal().guyLines().get(n).id();
     LineTrial trial =
-        drawn.trial().lines().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+        drawn.borne().lines().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
     ObjectNode node = JsonAnswer.object();
     node.put("id", id);
     place(node, line.tie().place().spot());

@@ -66,18 +66,27 @@ final class ReachOptions {
   String anchors;
 
   @Option(
-      names = "--most-risk",
-      paramLabel = "P",
-      order = 13,
-      description = "Most that breaking may risk, 0.001 to 1; 0.05 by default.")
-  String mostRisk;
-
-  @Option(
       names = "--lines",
       paramLabel = "1|2",
       order = 14,
-      description = "Most lines; 2 by default.")
+      description = "Most lines; 2 by default. A coil counts as one.")
   String lines;
+
+  @Option(
+      names = "--coil",
+      order = 15,
+      description = "Coiled wire as well, bent by hand, alone or with one line.")
+  boolean coil;
+
+  @Option(
+      names = "--metal",
+      paramLabel = "M,M",
+      order = 16,
+      description = {
+        "Metals of the coil: copper-annealed, aluminium, steel-soft, stainless; the first",
+        "two by default."
+      })
+  String metal;
 
   @Option(
       names = "--picture",
@@ -97,7 +106,10 @@ final class ReachOptions {
       names = "--choice",
       paramLabel = "N",
       order = 22,
-      description = "The choice that is drawn or kept; 1 by default.")
+      description = {
+        "The choice whose risk is drawn and whose stages are told, and that is pictured or",
+        "kept; 1 by default."
+      })
   String choice;
 
   @Option(

@@ -4,6 +4,7 @@ package boughwright.viewer.command;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
@@ -29,17 +30,26 @@ final class ReachReading {
   /** No point of a tree in a container is further away [mm]. */
   private static final double FARTHEST = 10_000;
 
-  private static final double LEAST_RISK = 0.001;
-
   /** The id of the plan that is tried where the person named none. */
   private static final String NO_PLAN = "reach";
 
+  /** Metals that are tried where none is named. */
+  private static final Set<Material> USUAL_METALS =
+      EnumSet.of(Material.COPPER_ANNEALED, Material.ALUMINIUM);
+
   private final ReachOptions options;
+  private final double mostRisk;
   private final Faults faults;
   private final OptionValues values;
 
-  ReachReading(ReachOptions options, Faults faults) {
+  /**
+   * A reading.
+   *
+   * @param mostRisk most that breaking may risk [1]
+   */
+  ReachReading(ReachOptions options, double mostRisk, Faults faults) {
     this.options = options;
+    this.mostRisk = mostRisk;
     this.faults = faults;
     values = new OptionValues(faults);
   }
@@ -180,18 +190,36 @@ final class ReachReading {
   private Optional<ReachRequest.Wishes> wishes() {
     ReachRequest.Wishes usual = ReachRequest.Wishes.USUAL;
     Set<AnchorSort> sorts = options.anchors == null ? usual.anchors() : sorts();
-    OptionalDouble risk =
-        options.mostRisk == null
-            ? OptionalDouble.of(usual.mostRisk())
-            : values.number(
-                options.mostRisk,
-                new OptionValues.Range("--most-risk", LEAST_RISK, 1, "a part of 1, such as 0.05"));
     long lines =
         values.whole(
             options.lines, new OptionValues.Range("--lines", 1, 2, "1 or 2"), usual.lines());
-    return sorts.isEmpty() || risk.isEmpty()
+    Set<Material> metals = metals();
+    return sorts.isEmpty()
         ? Optional.empty()
-        : Optional.of(new ReachRequest.Wishes(sorts, risk.getAsDouble(), (int) lines));
+        : Optional.of(new ReachRequest.Wishes(sorts, mostRisk, (int) lines, metals));
+  }
+
+  private Set<Material> metals() {
+    if (options.metal == null) {
+      return options.coil ? USUAL_METALS : Set.of();
+    }
+    if (!options.coil) {
+      faults.add("--metal", "no-coil", "nothing is coiled", "Add --coil, or leave --metal out");
+    }
+    Set<Material> metals = EnumSet.noneOf(Material.class);
+    for (String word : options.metal.strip().split("\\s*,\\s*", -1)) {
+      Optional<Material> metal =
+          Material.of(word.toLowerCase(Locale.ROOT)).filter(Material::isWire);
+      metal.ifPresent(metals::add);
+      if (metal.isEmpty()) {
+        faults.add(
+            "--metal",
+            "unknown-metal",
+            UsageFaults.quoted(word) + " is no wire that can be coiled",
+            "Choose from " + String.join(",", Material.wires()));
+      }
+    }
+    return metals;
   }
 
   private Set<AnchorSort> sorts() {

@@ -9,6 +9,7 @@ import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.TrialResult;
 import java.util.List;
+import java.util.Optional;
 
 /** Which lines bring a place where it is wanted, for the person at the bench. */
 final class ReachText {
@@ -57,7 +58,7 @@ final class ReachText {
 
   private void opening() {
     Choice first = first();
-    String lines = first.lines().size() == 1 ? "One line brings " : "Two lines bring ";
+    String lines = ReachWords.means(first);
     String place = ReachWords.place(target);
     String breaking = ReachWords.breaking(answer.drawn().get(0));
     String risk = breaking.equals("-") ? "" : " Breaking: " + breaking + ".";
@@ -94,15 +95,21 @@ final class ReachText {
           ReachWords.why(drawn.choice().why()),
           ReachWords.missing(target, drawn.choice()),
           ReachWords.breaking(drawn),
-          Shown.newtons(pull(drawn.trial())),
-          String.valueOf(drawn.choice().lines().size()));
+          Shown.newtons(drawn.pull()),
+          ReachWords.count(drawn.choice()));
     }
     page.table(table);
-    page.inner("Pull: of the hardest pulling line.");
-  }
-
-  private static double pull(TrialResult trial) {
-    return trial.lines().stream().mapToDouble(LineTrial::tension).max().orElse(0);
+    page.inner("Pull: of the hardest pulling line, or of your hand where wire is coiled.");
+    if (answer.drawn().size() > 1) {
+      page.inner(
+          "Breaking is drawn for choice "
+              + answer.kept().choice()
+              + " and guessed for the others; --choice N tells another in full.");
+    }
+    answer
+        .reached()
+        .noCoil()
+        .ifPresent(why -> page.inner("No coil: " + why.found() + ". " + why.remedy() + "."));
   }
 
   private void choice(int number, ReachAnswer.Drawn drawn) {
@@ -111,8 +118,9 @@ final class ReachText {
         drawn.trial().verdict().map(judged -> "; verdict: " + judged.level().words()).orElse("");
     page.heading("Choice " + number + ", " + ReachWords.why(choice.why()) + verdict);
     for (Choice.Line line : choice.lines()) {
-      line(line, trialOf(choice, drawn.trial(), line));
+      line(line, trialOf(choice, drawn.borne(), line));
     }
+    choice.bend().ifPresent(bend -> ReachCoilText.write(page, bend, choice));
     drawn.trial().verdict().ifPresent(judged -> page.inner("Why: " + judged.reason()));
     if (choice.isEased()) {
       page.inner(
@@ -122,6 +130,18 @@ final class ReachText {
               + allowed()
               + ".");
     }
+    over(drawn);
+    means(drawn);
+  }
+
+  /** Tackle, what the coil holds, and the stages. */
+  private void means(ReachAnswer.Drawn drawn) {
+    CoilText.write(page, drawn.coils());
+    HardwareText.write(page, drawn.hardware(), false);
+    drawn.course().ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start())));
+  }
+
+  private void over(ReachAnswer.Drawn drawn) {
     drawn
         .trial()
         .risk()

@@ -13,7 +13,11 @@ import boughwright.physics.reach.Reach;
 import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Reached;
 import boughwright.physics.rod.RodOptions;
+import boughwright.physics.stage.CourseOptions;
+import boughwright.physics.trial.CoilHold;
+import boughwright.physics.trial.Hardware;
 import boughwright.physics.trial.TrialRequest;
+import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import java.nio.file.Path;
@@ -31,7 +35,8 @@ import picocli.CommandLine.Parameters;
     customSynopsis = {
       "java -jar boughwright.jar reach FILE --segment S [--along F]",
       "        (--to-mm X,Y,Z | --direction X,Y,Z | --upright) [--plan ID [--keep]]",
-      "        [--anchors SORT,SORT] [--most-risk P] [--lines 1|2] [--choice N]",
+      "        [--anchors SORT,SORT] [--most-risk P] [--lines 1|2] [--coil [--metal M,M]]",
+      "        [--choice N] [--stays P] [--repot] [--no-course]",
       "        [--picture OUT.png] [--size WxH] [--add-to-plan ID] [--json]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
       "        [--hemisphere north|south] [--months-since-repotting N]",
@@ -40,9 +45,10 @@ import picocli.CommandLine.Parameters;
     description = {
       "Looks at every place along the limb where a line can hold and everything that is",
       "there to tie it to, and says which lines bring the place where it is wanted, or",
-      "as near as the risk allowed lets it come. At most five choices, each with where",
-      "to tie, how far to tighten, the pull, and what it risks. Nothing in the file is",
-      "changed, unless you ask for it with --add-to-plan."
+      "as near as the risk allowed lets it come; with --coil, which wire and how far to",
+      "bend. At most five choices, each with where to tie, how far to tighten, the pull,",
+      "tackle, and what it risks; one of them with its risk drawn and its stages.",
+      "Nothing in the file is changed, unless you ask for it with --add-to-plan."
     },
     footer = {
       "Example: java -jar boughwright.jar reach hornbeam.tree.json --segment b1c",
@@ -71,6 +77,8 @@ final class ReachVerb extends Verb {
 
   @Mixin private Sampling sampling;
 
+  @Mixin private CourseAsked course;
+
   @Mixin private OccasionOptions occasion;
 
   ReachVerb(Console console) {
@@ -79,7 +87,12 @@ final class ReachVerb extends Verb {
 
   /** How the choices are drawn and kept. */
   private record Doing(
-      Path file, Optional<Path> picture, PictureSize pixels, int choice, TrialRun run) {}
+      Path file,
+      Optional<Path> picture,
+      PictureSize pixels,
+      int choice,
+      TrialRun run,
+      Optional<CourseOptions> course) {}
 
   @Override
   int act() throws InputException {
@@ -89,16 +102,19 @@ final class ReachVerb extends Verb {
     Optional<Path> picture = picture(file, faults);
     Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
     Optional<ReachRequest> request =
-        new ReachReading(options, faults).read(tree.map(TreeFile::document));
-    int choice = choice(faults);
+        new ReachReading(options, course.mostRisk(faults), faults)
+            .read(tree.map(TreeFile::document));
     tree.ifPresent(read -> planIsFree(read.document(), faults));
     Optional<Sampling.Draws> draws = sampling.read(faults, DRAWS);
     OccasionOptions.Said said = occasion.read(faults);
+    Optional<CourseOptions> asked =
+        request.flatMap(one -> course.read(faults, said, one.wishes().mostRisk()));
+    int choice = choice(faults, draws.isPresent() || asked.isPresent());
     faults.throwIfAny();
     ReachAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
       TrialRun run = new TrialRun(draws, said, progress);
-      Doing doing = new Doing(file.orElseThrow(), picture, pixels, choice, run);
+      Doing doing = new Doing(file.orElseThrow(), picture, pixels, choice, run, asked);
       answer = answer(tree.orElseThrow(), request.orElseThrow(), doing, progress);
     }
     console().answer(json() ? ReachJson.of(answer) : ReachText.of(answer));
@@ -114,8 +130,8 @@ final class ReachVerb extends Verb {
         : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(options.picture, read)));
   }
 
-  private int choice(Faults faults) {
-    if (options.choice != null && options.picture == null && options.addTo == null) {
+  private int choice(Faults faults, boolean told) {
+    if (options.choice != null && options.picture == null && options.addTo == null && !told) {
       faults.add(
           "--choice",
           "nothing-done",
@@ -166,21 +182,50 @@ final class ReachVerb extends Verb {
     }
     List<ReachAnswer.Drawn> drawn = new ArrayList<>();
     for (Choice choice : reached.choices()) {
-      drawn.add(drawn(request, choice, "choice " + (drawn.size() + 1), doing.run));
+      boolean chosen = drawn.size() + 1 == doing.choice;
+      drawn.add(chosen ? chosen(request, choice, doing) : guessed(request, choice));
     }
     return new ReachAnswer(
         tree,
         request.target(),
         request.wishes().mostRisk(),
+        doing.run.said().on(),
         reached,
         drawn,
         kept(tree.document(), drawn.get(doing.choice - 1), doing));
   }
 
+  /** A choice as it was found, its risk guessed. */
+  private static ReachAnswer.Drawn guessed(ReachRequest request, Choice choice) {
+    return of(request, choice, choice.trial());
+  }
+
+  /** The choice that is told in full. */
+  private static ReachAnswer.Drawn chosen(ReachRequest request, Choice choice, Doing doing) {
+    ReachAnswer.Drawn drawn = drawn(request, choice, "choice " + doing.choice, doing.run);
+    TrialRequest trial = trial(request, drawn.choice());
+    doing.run.progress().now("Looking at the stages");
+    List<CoilHold> coils =
+        choice.bend().isPresent()
+            ? CoilHold.of(trial).stream().filter(one -> isOf(one, drawn.choice())).toList()
+            : List.of();
+    return drawn.with(coils, CourseAsked.of(doing.course, trial, drawn.trial()));
+  }
+
+  private static boolean isOf(CoilHold hold, Choice choice) {
+    return hold.proposal().equals(choice.proposal().id());
+  }
+
+  /** With a coil the lines bear what they bear once the hand has let go. */
+  private static ReachAnswer.Drawn of(ReachRequest request, Choice choice, TrialResult trial) {
+    TrialResult borne = choice.bend().map(Choice.Bend::held).orElse(trial);
+    return ReachAnswer.Drawn.of(choice, trial, Hardware.of(trial(request, choice), borne));
+  }
+
   /** A choice with its risk drawn, eased where that is more than was guessed and allowed. */
   private static ReachAnswer.Drawn drawn(
       ReachRequest request, Choice choice, String name, TrialRun run) {
-    ReachAnswer.Drawn drawn = new ReachAnswer.Drawn(choice, run.of(trial(request, choice), name));
+    ReachAnswer.Drawn drawn = of(request, choice, run.of(trial(request, choice), name));
     for (int n = 0; n < EASINGS && risk(drawn) > request.wishes().mostRisk(); n++) {
       Choice before = drawn.choice();
       double part = EASED_TO * request.wishes().mostRisk() / risk(drawn);
@@ -188,8 +233,7 @@ final class ReachVerb extends Verb {
       if (eased.isEmpty()) {
         return drawn;
       }
-      drawn =
-          new ReachAnswer.Drawn(eased.get(), run.of(trial(request, eased.get()), name + ", eased"));
+      drawn = of(request, eased.get(), run.of(trial(request, eased.get()), name + ", eased"));
     }
     return drawn;
   }
@@ -218,7 +262,8 @@ final class ReachVerb extends Verb {
       plan = Optional.of(renamed(drawn.choice().plan(), options.addTo));
     }
     if (doing.picture.isPresent()) {
-      PrintedPicture.beforeAfter(document, drawn.choice().plan(), drawn.trial(), doing.pixels)
+      PrintedPicture.beforeAfter(
+              document, drawn.choice().plan(), drawn.trial(), drawn.course(), doing.pixels)
           .write(doing.picture.get());
     }
     if (plan.isPresent()) {

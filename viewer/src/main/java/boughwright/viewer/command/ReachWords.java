@@ -93,12 +93,31 @@ final class ReachWords {
     return guess > 0 ? Odds.words(guess) : "-";
   }
 
+  /** What brings it there, with its verb. */
+  static String means(Choice choice) {
+    if (choice.bend().isPresent()) {
+      return choice.lines().isEmpty() ? "A coil brings " : "A coil and a line bring ";
+    }
+    return choice.lines().size() == 1 ? "One line brings " : "Two lines bring ";
+  }
+
+  /** How many lines, and the coil. */
+  static String count(Choice choice) {
+    int lines = choice.lines().size();
+    if (choice.bend().isEmpty()) {
+      return String.valueOf(lines);
+    }
+    return lines == 0 ? "coil" : "coil + " + lines;
+  }
+
   static String why(Choice.Why why) {
     return switch (why) {
       case NEAREST -> "comes nearest";
       case LEAST_RISK -> "risks least";
       case LEAST_PULL -> "pulls least";
       case ONE_LINE -> "takes one line only";
+      case COIL -> "is held by wire";
+      case COIL_AND_LINE -> "by wire and a line";
       case ANOTHER_WAY -> "is another way";
     };
   }

@@ -41,7 +41,7 @@ class ReachVerbTest {
 
   @Test
   void reach_saysFirstHowNearThenWhereToTie() {
-    Ran ran = reach(tree(), "--to-mm", "203,0,145", "--samples", "100");
+    Ran ran = reach(tree(), "--to-mm", "203,0,145", "--samples", "100", "--most-risk", "0.2");
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isZero();
     assertThat(ran.out().lines().findFirst().orElseThrow())
@@ -151,7 +151,9 @@ class ReachVerbTest {
 
   @Test
   void choiceWithoutUse_isRefused() {
-    assertThat(reach(tree(), "--to-mm", "203,0,145", "--choice", "2").err())
+    assertThat(
+            reach(tree(), "--to-mm", "203,0,145", "--choice", "2", "--no-risk", "--no-course")
+                .err())
         .contains("nothing is done with a choice");
   }
 
@@ -160,5 +162,63 @@ class ReachVerbTest {
     Ran ran = reach(tree(), "--direction", "1,0,0.2", "--no-risk");
     assertThat(ran.code()).as(ran.err()).isZero();
     assertThat(ran.words()).contains("degrees off");
+  }
+
+  @Test
+  void chosenChoice_tellsTackleAndStages() {
+    Ran ran = reach(tree(), "--to-mm", "203,0,150", "--samples", "100");
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.words()).contains("Tackle of line1").contains("In stages").contains("guessed");
+    Ran without = reach(tree(), "--to-mm", "203,0,150", "--no-risk", "--no-course");
+    assertThat(without.words()).contains("Tackle of line1").doesNotContain("In stages");
+  }
+
+  /** Number of the first choice with a coil, counted from 1. */
+  private static int wired(JsonNode answer) {
+    int number = 1;
+    for (JsonNode choice : answer.get("choices")) {
+      if (choice.has("coil")) {
+        return number;
+      }
+      number++;
+    }
+    throw new AssertionError("no choice with a coil in " + answer);
+  }
+
+  @Test
+  void coilAddedToAPlan_bendsAndRestsAsReachSaid() throws IOException {
+    Path file = tree();
+    List<Object> asked =
+        List.of("--to-mm", "203,0,152", "--coil", "--lines", "1", "--no-risk", "--no-course");
+    List<Object> json = new ArrayList<>(asked);
+    json.addAll(List.of("--most-risk", "0.5", "--json"));
+    String number = String.valueOf(wired(reach(file, json.toArray()).json()));
+    json.addAll(List.of("--choice", number, "--add-to-plan", "r"));
+    Ran added = reach(file, json.toArray());
+    assertThat(added.code()).as(added.err()).isZero();
+    JsonNode choice = added.json().get("choices").get(Integer.parseInt(number) - 1);
+    assertThat(choice.get("hand_bend").get("move_mm").asDouble()).isPositive();
+    assertThat(choice.get("coil").get("anchorage").asText()).contains("the fork it crosses");
+    JsonNode bent =
+        Ran.command("bend", file, "--plan", "r", "--no-risk", "--no-course", "--json").json();
+    JsonNode held = bent.get("trials").get(0).get("coils").get(0);
+    for (String figure : List.of("forced_mm", "held_mm", "unwired_mm")) {
+      assertThat(held.get(figure).asDouble())
+          .isCloseTo(choice.get("coils").get(0).get(figure).asDouble(), within(ROUNDED));
+    }
+  }
+
+  @Test
+  void metalThatIsNoWire_isRefused() throws IOException {
+    Path file = tree();
+    String before = Files.readString(file);
+    Ran ran =
+        reach(file, "--to-mm", "203,0,150", "--coil", "--metal", "gold", "--add-to-plan", "r");
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err().lines()).hasSize(1);
+    assertThat(ran.err()).contains("no wire that can be coiled").contains("copper-annealed");
+    assertThat(Files.readString(file)).isEqualTo(before);
+    assertThat(reach(file, "--to-mm", "203,0,150", "--metal", "aluminium").err())
+        .contains("nothing is coiled");
   }
 }

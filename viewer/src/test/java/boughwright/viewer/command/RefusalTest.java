@@ -124,7 +124,7 @@ class RefusalTest {
           pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg 1 --force-N 9 --moved-mm 9 | 1 | more than once
           pulltest F/branched.tree.json --segment b1 --along 1 --hung-kg -1 --moved-mm 9 | 1 | --hung-kg
           pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 | 1 | --direction
-          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0 | 1 | points nowhere
+          pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0 | 1 | is not three numbers
           pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0,0 | 1 | points nowhere
           pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 0,0,x | 1 | --direction
           pulltest F/branched.tree.json --segment b1 --along 1 --force-N 5 --moved-mm 9 --direction 200,0,60 | 1 | along the branch
