@@ -45,7 +45,7 @@ final class CutDisc implements WoodSection {
    */
   private double middle(double e1, double e2, double[] flown) {
     double middle = straightMiddle(e1, e2);
-    double bend = Math.hypot(e1, e2);
+    double bend = Math.sqrt(e1 * e1 + e2 * e2);
     if (isStraight(middle, bend)) {
       Arrays.fill(flown, 0);
       return middle;

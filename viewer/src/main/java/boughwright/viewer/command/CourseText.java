@@ -127,35 +127,35 @@ final class CourseText {
             + " of it stays by itself after "
             + span(course.stays())
             + ", counted from the first pull."
-        : "Whether "
-            + kept
-            + " of it ever stays by itself within two years is more than doubtful"
-            + (course.stays().earliest().isPresent()
-                ? ": " + time(course.stays().earliest()) + " where all goes fast."
-                : ".");
+        : course.stays().earliest().isPresent()
+            ? kept
+                + " of it hardly stays by itself within two years; where all goes fast, after "
+                + time(course.stays().earliest())
+                + "."
+            : kept + " of it does not stay by itself within two years.";
   }
 
   private String bites() {
     return course.bites().earliest().isPresent()
-        ? "What is tied or wound on at the first pull begins to bite after "
+        ? "Wire, pads and loops put on at the first pull begin to bite after "
             + span(course.bites())
             + "."
         : "Nothing that is tied or wound on bites within six years of such growth.";
   }
 
-  private String span(Course.Span span) {
+  private static String span(Course.Span span) {
     return "about "
         + time(span.likely())
-        + " ("
+        + ", "
         + time(span.earliest())
-        + " to "
+        + " at the earliest, "
         + time(span.latest())
-        + ")";
+        + " at the latest";
   }
 
   private static String time(OptionalDouble seconds) {
     if (seconds.isEmpty()) {
-      return "years";
+      return "several years";
     }
     double time = seconds.getAsDouble();
     if (time < 2 * WEEK) {
