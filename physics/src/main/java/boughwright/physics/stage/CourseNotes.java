@@ -79,10 +79,7 @@ final class CourseNotes {
         "Held at fixed length, live wood lets go of about %.0f %% of its pull in a day and %.0f %%"
             + " in a month (%.0f to %.0f %%; Ray and Bret-Harte 2019, and assumptions). Waiting"
             + " lowers the pull, hardly the odds of a crack.",
-        gone(Creep.MIDDLE, 1),
-        gone(Creep.MIDDLE, 30),
-        gone(Creep.LOW, 30),
-        gone(Creep.HIGH, 30));
+        gone(Creep.MIDDLE, 1), gone(Creep.MIDDLE, 30), gone(Creep.LOW, 30), gone(Creep.HIGH, 30));
   }
 
   /** What the hands bend and nothing holds. */

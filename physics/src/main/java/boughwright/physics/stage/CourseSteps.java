@@ -121,8 +121,7 @@ final class CourseSteps {
 
   private Course.Step letGo(CourseRun.Moment bent, CourseRun.Moment held) {
     double kept = 1 - end.lost(bent.tree(), held.tree());
-    return step(
-        Course.Act.LET_GO, held.time(), held.tree(), CourseWords.letGo(kept, means.hold()));
+    return step(Course.Act.LET_GO, held.time(), held.tree(), CourseWords.letGo(kept, means.hold()));
   }
 
   /** The day it comes off: as planned, else the first whole week in which it likely stays. */

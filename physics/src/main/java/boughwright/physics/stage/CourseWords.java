@@ -32,8 +32,7 @@ final class CourseWords {
    * @param means what the plan bends and holds with
    * @param turns turns of a line's tightener by its id, in words
    */
-  record Now(
-      double part, boolean byHand, Means means, Function<String, Optional<String>> turns) {
+  record Now(double part, boolean byHand, Means means, Function<String, Optional<String>> turns) {
     private String far() {
       return part < 1 ? format("%.0f %% of the whole bend", 100 * part) : "the whole bend";
     }
@@ -63,7 +62,10 @@ final class CourseWords {
     String how = now.means().lines() ? "Draw in further" : "Add weight";
     return (now.byHand() ? "Bend further by hand" : how)
         + ", to "
-        + now.far() + "." + lines + (lines.isEmpty() ? "" : " Draw a loose line taut first.");
+        + now.far()
+        + "."
+        + lines
+        + (lines.isEmpty() ? "" : " Draw a loose line taut first.");
   }
 
   private static String lines(TrialResult pose, Now now, Map<String, Range> before) {
@@ -104,10 +106,7 @@ final class CourseWords {
     return format(
         "Mark where the tip stands. %s. About %.0f %% of the bend (%.0f to %.0f %%) is lost, part of"
             + " it over the weeks after. If more is lost, put it on again.",
-        off(means),
-        100 * springback.middle(),
-        100 * springback.low(),
-        100 * springback.high());
+        off(means), 100 * springback.middle(), 100 * springback.low(), 100 * springback.high());
   }
 
   private static String off(Means means) {

@@ -45,7 +45,8 @@ final class StepTurns {
               double before = stage == 0 ? turns.in() : all(stages.get(stage - 1).get(line));
               double more = all(turns) - before;
               return CourseWords.format(
-                  "%.1f turns %s (%.1f in all)", Math.abs(more), more < 0 ? "out" : "more", all(turns));
+                  "%.1f turns %s (%.1f in all)",
+                  Math.abs(more), more < 0 ? "out" : "more", all(turns));
             });
   }
 

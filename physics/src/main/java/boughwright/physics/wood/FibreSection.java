@@ -53,7 +53,10 @@ final class FibreSection implements WoodSection {
     this.shape = shape;
     this.grid = grid;
     rim = new Rim(shape);
-    grown = new Grown(shape.radius(), wood.shearModulus() * TorsionConstant.of(shape, grid.sum(), grid.polar()));
+    grown =
+        new Grown(
+            shape.radius(),
+            wood.shearModulus() * TorsionConstant.of(shape, grid.sum(), grid.polar()));
     area = grid.sum();
     memory = FibreMemory.none(grid.count);
     creep = Creep.NONE;

@@ -95,8 +95,7 @@ class CourseMeansTest {
     Course course = course(request);
     assertThat(course.steps())
         .extracting(Course.Step::act)
-        .containsExactly(
-            Course.Act.BEND, Course.Act.LET_GO, Course.Act.LOOK, Course.Act.RELEASE);
+        .containsExactly(Course.Act.BEND, Course.Act.LET_GO, Course.Act.LOOK, Course.Act.RELEASE);
     assertThat(course.steps()).allMatch(step -> step.pose().outcome().holds());
     assertThat(only(course, Course.Act.BEND).moved())
         .isCloseTo(hold.forced(), within(ROUGH * hold.forced()));
@@ -126,7 +125,8 @@ class CourseMeansTest {
 
   @Test
   void coilTooWeak_isSaidFirst() throws Exception {
-    String thin = COIL.replace("\"gauge_mm\": 6, \"strands\": 3", "\"gauge_mm\": 2, \"strands\": 1");
+    String thin =
+        COIL.replace("\"gauge_mm\": 6, \"strands\": 3", "\"gauge_mm\": 2, \"strands\": 1");
     Course course = course(request(thin, HAND));
     assertThat(course.notes().get(0)).contains("Let go, it springs back", "stronger wire");
     assertThat(course.notes()).hasSizeLessThanOrEqualTo(6);
@@ -137,8 +137,7 @@ class CourseMeansTest {
     Course alone = course(request(COIL, HAND_HALF_WAY));
     Course both = course(request(COIL, HAND_HALF_WAY, String.format(Locale.ROOT, LINE, "")));
     assertThat(only(both, Course.Act.LET_GO).pose().lines()).hasSize(1);
-    double kept =
-        only(both, Course.Act.LET_GO).moved() / only(both, Course.Act.BEND).moved();
+    double kept = only(both, Course.Act.LET_GO).moved() / only(both, Course.Act.BEND).moved();
     assertThat(kept)
         .isGreaterThan(
             only(alone, Course.Act.LET_GO).moved() / only(alone, Course.Act.BEND).moved());
@@ -188,26 +187,25 @@ class CourseMeansTest {
     double strand = Math.hypot(gap, 3 * round);
     double first = Math.sqrt(strand * strand - Math.pow(gap - 0.4 * 0.02, 2)) / round;
     double second = Math.sqrt(strand * strand - Math.pow(gap - 0.02, 2)) / round;
-    assertThat(turns(only(course, Course.Act.BEND))).satisfies(
-        turns -> {
-          assertThat(turns[0]).isCloseTo(first - 3, within(TENTH));
-          assertThat(turns[1]).isCloseTo(first, within(TENTH));
-        });
-    assertThat(turns(only(course, Course.Act.TIGHTEN))).satisfies(
-        turns -> {
-          assertThat(turns[0]).isCloseTo(second - first, within(TENTH));
-          assertThat(turns[1]).isCloseTo(second, within(TENTH));
-        });
+    assertThat(turns(only(course, Course.Act.BEND)))
+        .satisfies(
+            turns -> {
+              assertThat(turns[0]).isCloseTo(first - 3, within(TENTH));
+              assertThat(turns[1]).isCloseTo(first, within(TENTH));
+            });
+    assertThat(turns(only(course, Course.Act.TIGHTEN)))
+        .satisfies(
+            turns -> {
+              assertThat(turns[0]).isCloseTo(second - first, within(TENTH));
+              assertThat(turns[1]).isCloseTo(second, within(TENTH));
+            });
   }
 
   private static double[] turns(Course.Step step) {
     Matcher found =
-        Pattern.compile("([0-9.]+) turns more \\(([0-9.]+) in all")
-            .matcher(step.words());
+        Pattern.compile("([0-9.]+) turns more \\(([0-9.]+) in all").matcher(step.words());
     assertThat(found.find()).as(step.words()).isTrue();
-    return new double[] {
-      Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))
-    };
+    return new double[] {Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))};
   }
 
   @Test
