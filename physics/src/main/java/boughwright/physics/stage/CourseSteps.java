@@ -22,14 +22,27 @@ final class CourseSteps {
   private final FarEnd end;
   private final CourseBand band;
   private final Timetable timetable;
-  private final boolean wired;
+  private final Means means;
+  private final List<TrialResult> poses;
+  private final StepTurns turns;
   private OptionalDouble look = OptionalDouble.empty();
 
   CourseSteps(TrialRequest request, FarEnd end, CourseBand band, Timetable timetable) {
     this.end = end;
     this.band = band;
     this.timetable = timetable;
-    wired = request.proposals().stream().anyMatch(proposal -> !proposal.coils().isEmpty());
+    means = Means.of(request.proposals());
+    poses =
+        band.middle().moments().subList(0, band.moments()).stream()
+            .filter(moment -> moment.stage().isPresent())
+            .map(moment -> moment.tree().result())
+            .toList();
+    turns = new StepTurns(request, poses);
+  }
+
+  /** Lines that cannot be turned so far, each a sentence. */
+  List<String> jams() {
+    return turns.jams();
   }
 
   /** When coils, pads and loops begin to bite; they are taken to lie snug. */
@@ -55,6 +68,9 @@ final class CourseSteps {
         addStage(steps, m, odds);
       }
     }
+    if (!means.hold()) {
+      return steps;
+    }
     Optional<Double> off = off(stays);
     if (look.isPresent() && (off.isEmpty() || look.getAsDouble() < off.get())) {
       steps.add(look(bites));
@@ -71,11 +87,11 @@ final class CourseSteps {
     double part = timetable.stages().get(stage).part();
     Map<String, Range> before = stage == 0 ? Map.of() : band.tensions(m - 1);
     Course.Act act = stage == 0 ? Course.Act.BEND : Course.Act.TIGHTEN;
-    TrialResult pose = moment.tree().result();
+    TrialResult pose = poses.get(stage);
+    CourseWords.Now now =
+        new CourseWords.Now(part, timetable.byHand(), means, line -> turns.said(stage, line));
     String words =
-        stage == 0
-            ? CourseWords.bend(pose, part, timetable.byHand())
-            : CourseWords.tighten(pose, part, before);
+        stage == 0 ? CourseWords.bend(pose, now) : CourseWords.tighten(pose, now, before);
     steps.add(
         new Course.Step(
             act,
@@ -86,16 +102,26 @@ final class CourseSteps {
             before,
             odds.apply(pose),
             words));
-    if (timetable.byHand()) {
-      letGo(moment, part).ifPresent(steps::add);
+    if (timetable.byHand() && m + 1 < band.moments()) {
+      steps.add(letGo(moment, band.middle().moments().get(m + 1)));
     }
   }
 
-  private Optional<Course.Step> letGo(CourseRun.Moment moment, double part) {
-    HeldTree held = moment.tree().gripped(new HeldTree.Grip(part, 0));
-    return held.holds()
-        ? Optional.of(step(Course.Act.LET_GO, moment.time(), held, CourseWords.letGo()))
-        : Optional.empty();
+  /** Part of the last bend by hand that stays when the hands let go; 1 where no hands are [1]. */
+  double keptByHolders() {
+    double kept = 1;
+    for (int m = 0; m + 1 < band.moments() && timetable.byHand(); m++) {
+      CourseRun.Moment bent = band.middle().moments().get(m);
+      if (bent.stage().isPresent()) {
+        kept = 1 - end.lost(bent.tree(), band.middle().moments().get(m + 1).tree());
+      }
+    }
+    return kept;
+  }
+
+  private Course.Step letGo(CourseRun.Moment bent, CourseRun.Moment held) {
+    double kept = 1 - end.lost(bent.tree(), held.tree());
+    return step(Course.Act.LET_GO, held.time(), held.tree(), CourseWords.letGo(kept, means.hold()));
   }
 
   /** The day it comes off: as planned, else the first whole week in which it likely stays. */
@@ -113,13 +139,13 @@ final class CourseSteps {
 
   private Course.Step look(Course.Span bites) {
     double time = look.getAsDouble();
-    return step(Course.Act.LOOK, time, band.middle().at(time), CourseWords.look(bites, wired));
+    return step(Course.Act.LOOK, time, band.middle().at(time), CourseWords.look(bites, means));
   }
 
   private Course.Step release(double time) {
     HeldTree free = band.middle().at(time).freed();
     return step(
-        Course.Act.RELEASE, time, free, CourseWords.release(band.springbackAt(time), wired));
+        Course.Act.RELEASE, time, free, CourseWords.release(band.springbackAt(time), means));
   }
 
   private Course.Step step(Course.Act act, double time, HeldTree tree, String words) {

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** The sentences of a course. */
 final class CourseWords {
@@ -15,79 +17,111 @@ final class CourseWords {
 
   /** When to stop, at any step. */
   static final String STOP =
-      "Stop, whatever the numbers say, at the first tick or crack, when the bark on the outside"
-          + " opens or bark tears at the union, when sharp folds show on the inside, or when a line"
-          + " pulls half as hard again as said here: then the wood is stiffer than believed, and a"
-          + " pull test comes first (these rules: common practice, no source). Let out a third of"
-          + " the last step, wait, and do not go further that season.";
+      "Stop, whatever the numbers say, at the first tick or crack, when bark opens on the outside or"
+          + " tears at the union, when sharp folds show on the inside, or when a line pulls half as"
+          + " hard again as said here. Let out a third of the last step and go no further that"
+          + " season (common practice, no source).";
 
   private CourseWords() {}
 
-  /** What is drawn in to. */
-  static String bend(TrialResult pose, double part, boolean byHand) {
-    String how = byHand ? "Bend it by hand, slowly; " : "Draw the lines in, slowly; ";
-    String lines = lines(pose, Map.of());
-    return how
-        + (part < 1 ? format("%.0f %% of the whole bend", 100 * part) : "the whole bend")
-        + (lines.isEmpty() ? "." : ": " + lines + ".");
+  /**
+   * What a step comes to.
+   *
+   * @param part part of the plan's bends [1]
+   * @param byHand whether hands help
+   * @param means what the plan bends and holds with
+   * @param turns turns of a line's tightener by its id, in words
+   */
+  record Now(double part, boolean byHand, Means means, Function<String, Optional<String>> turns) {
+    private String far() {
+      return part < 1 ? format("%.0f %% of the whole bend", 100 * part) : "the whole bend";
+    }
   }
 
-  static String letGo() {
-    return "Take the hands off, slowly: coils and lines hold it now.";
+  /** What is bent to at first. */
+  static String bend(TrialResult pose, Now now) {
+    String lines = lines(pose, now, Map.of());
+    String how = now.means().lines() ? "Draw the lines in, slowly" : "Hang the weights, gently";
+    return (now.byHand() ? "Bend it by hand, slowly" : how) + ", to " + now.far() + "." + lines;
   }
 
-  static String tighten(TrialResult pose, double part, Map<String, Range> before) {
-    return format("Draw in further, to %.0f %% of the whole bend: ", 100 * part)
-        + lines(pose, before)
-        + ". A line that hangs loose is drawn taut first.";
+  /** After the hands are off [1]. */
+  static String letGo(double kept, boolean holds) {
+    return holds
+        ? format(
+            "Take the hands off, slowly; about %.0f %% of this bend stays, held by what is on it.",
+            100 * kept)
+        : format(
+            "Take the hands off: nothing holds it. It springs back at once, and about %.0f %% of"
+                + " this bend stays.",
+            100 * kept);
   }
 
-  private static String lines(TrialResult pose, Map<String, Range> before) {
-    List<String> said = new ArrayList<>();
+  static String tighten(TrialResult pose, Now now, Map<String, Range> before) {
+    String lines = lines(pose, now, before);
+    String how = now.means().lines() ? "Draw in further" : "Add weight";
+    return (now.byHand() ? "Bend further by hand" : how)
+        + ", to "
+        + now.far()
+        + "."
+        + lines
+        + (lines.isEmpty() ? "" : " Draw a loose line taut first.");
+  }
+
+  private static String lines(TrialResult pose, Now now, Map<String, Range> before) {
+    StringBuilder said = new StringBuilder();
     for (LineTrial line : pose.lines()) {
       Range left = before.get(line.id());
-      String was = left == null ? "" : format(" (by now about %s N are left of it)", band(left));
-      said.add(
+      String from =
+          left == null
+              ? ""
+              : format("from %.1f N (%.1f to %.1f) ", left.middle(), left.low(), left.high());
+      String turns = now.turns().apply(line.id()).map(words -> ", " + words).orElse("");
+      said.append(
           format(
-              "%s to %.1f mm shorter than as measured, %.1f N%s",
-              line.id(), 1000 * line.shortening(), line.tension(), was));
+              " %s: %.1f mm shorter than as measured%s, %sto %.1f N.",
+              line.id(), 1000 * line.shortening(), turns, from, line.tension()));
     }
-    return String.join("; ", said);
+    return said.toString();
   }
 
-  private static String band(Range left) {
-    return format("%.1f (%.1f to %.1f)", left.middle(), left.low(), left.high());
-  }
-
-  static String look(Course.Span bites, boolean wired) {
-    String what = wired ? "every coil, pad and loop" : "every pad and loop";
-    String latest =
-        bites.latest().isPresent()
-            ? " at the latest after about " + weeks(bites.latest().getAsDouble())
-            : "";
+  static String look(Course.Span bites, Means means) {
     String likely =
         bites.likely().isPresent()
-            ? ", most likely after about " + weeks(bites.likely().getAsDouble())
+            ? ", most likely after " + weeks(bites.likely().getAsDouble())
             : "";
-    return format("From now on look under %s once a week while the tree grows", what)
-        + format(
-            ": it can begin to bite after %s%s%s. Where bark begins to swell beside it, %s, and"
-                + " tie or wind again a finger's breadth further; never wait for the day planned.",
-            weeks(bites.earliest().orElseThrow()),
-            likely,
-            latest.isEmpty() ? "" : "," + latest,
-            wired ? "cut the wire off or loosen the line" : "loosen the line");
+    return format(
+        "From now on look under every %s once a week while the tree grows: it can begin to bite"
+            + " after %s%s. Where bark swells beside it, %s a finger's breadth further; do not"
+            + " wait for the day planned.",
+        means.coils() ? "coil, pad and loop" : "pad and loop",
+        weeks(bites.earliest().orElseThrow()),
+        likely,
+        means.coils()
+            ? "cut the wire off or loosen the line, and wind or tie again"
+            : "loosen the line and tie again");
   }
 
-  static String release(Range springback, boolean wired) {
+  static String release(Range springback, Means means) {
     return format(
-        "Mark where the tip stands. Untie the lines%s. About %.0f %% of the bend (%.0f to %.0f %%)"
-            + " is lost, a part of it over the weeks after. If more is lost, %s again.",
-        wired ? " and cut the wire off in pieces, never unwind it" : "",
-        100 * springback.middle(),
-        100 * springback.low(),
-        100 * springback.high(),
-        wired ? "wire" : "tie");
+        "Mark where the tip stands. %s. About %.0f %% of the bend (%.0f to %.0f %%) is lost, part of"
+            + " it over the weeks after. If more is lost, put it on again.",
+        off(means), 100 * springback.middle(), 100 * springback.low(), 100 * springback.high());
+  }
+
+  private static String off(Means means) {
+    List<String> acts = new ArrayList<>();
+    if (means.lines()) {
+      acts.add("untie the lines");
+    }
+    if (means.weights()) {
+      acts.add("take the weights down");
+    }
+    if (means.coils()) {
+      acts.add("cut the wire off in pieces, never unwind it (eye protection: its ends fly)");
+    }
+    String all = String.join("; ", acts);
+    return Character.toUpperCase(all.charAt(0)) + all.substring(1);
   }
 
   static String weeks(double seconds) {

@@ -114,19 +114,21 @@ public final class Courses {
             .toList();
     CourseBand band = new CourseBand(runs, timetable);
     CourseSteps steps = new CourseSteps(request, end, band, timetable);
-    Course.Span bites = steps.bites(ring, calendar);
-    Course.Span stays = band.stays(options.target());
+    boolean held = Means.of(request.proposals()).hold();
+    Course.Span bites = held ? steps.bites(ring, calendar) : Course.Span.NEVER;
+    Course.Span stays = held ? band.stays(options.target()) : Course.Span.NEVER;
     return new Course(
         steps.all(pose -> PartRisk.breaking(full, pose), stays, bites),
-        band.samples(),
+        held ? band.samples() : List.of(),
         stays,
         bites,
         options.target(),
         band.isWhole() ? reached : band.reached(),
-        said(timetable, reached, band));
+        said(timetable, reached, band, steps));
   }
 
-  private List<String> said(Timetable timetable, double reached, CourseBand band) {
+  private List<String> said(
+      Timetable timetable, double reached, CourseBand band, CourseSteps steps) {
     List<String> said = new ArrayList<>();
     if (reached < 1) {
       Optional<Double> whole = PartRisk.breaking(full, full).map(odds -> odds.p());
@@ -136,33 +138,38 @@ public final class Courses {
                   + " waiting does not make wood stronger. The stages end at %.0f %% of it.",
               100 * whole.orElse(1.0), 100 * options.risk(), 100 * reached));
     }
+    boolean held = Means.of(request.proposals()).hold();
+    said.addAll(notes.unheld());
+    said.addAll(held ? CourseNotes.weak(steps.keptByHolders()) : List.of());
     if (!band.isWhole()) {
       said.add("Further on no pose holds, so the course ends there.");
     }
     said.add(CourseWords.STOP);
+    said.addAll(steps.jams());
     said.addAll(notes.repotting());
-    if (timetable.byHand() && request.plan().schedule().stages().isEmpty()) {
-      said.add("What is bent by hand is bent at once: stages need lines that can be drawn in.");
+    if (!held) {
+      return said;
     }
-    said.addAll(notes.wood(isElastic()));
+    said.addAll(notes.stays(band, timetable.release()));
+    said.add(notes.wood(isElastic()));
+    said.add(notes.growth(ring, calendar));
+    said.addAll(counted(timetable));
+    return said;
+  }
+
+  /** What is counted in a way of its own, in one sentence. */
+  private List<String> counted(Timetable timetable) {
+    List<String> ways = new ArrayList<>();
+    if (timetable.byHand() && request.plan().schedule().stages().isEmpty()) {
+      ways.add("what hands bend is bent at once, without stages");
+    }
     if (TiedOff.changes(full)) {
-      said.add(
-          "A line given by its pull is drawn in until it pulls that much, then tied off; from there"
-              + " on its length stays and its pull falls.");
+      ways.add("a line given by its pull is tied off once it pulls that much");
     }
     if (ownWeight) {
-      said.add(
-          "Own weight is left out of the course: the tree as measured has long crept under it.");
+      ways.add("own weight is left out, since the tree has long crept under it");
     }
-    said.addAll(notes.growth(ring, calendar));
-    if (band.stays(options.target()).likely().isEmpty()) {
-      said.add(
-          CourseWords.format(
-              "Within two years of the last stage it may not stay to %.0f %% by itself: count on"
-                  + " tying or wiring it again, or bend a little further than wanted.",
-              100 * options.target()));
-    }
-    return said;
+    return ways.isEmpty() ? List.of() : List.of("Counted here: " + String.join("; ", ways) + ".");
   }
 
   private boolean isElastic() {

@@ -53,8 +53,23 @@ final class CoilDoubt {
         metals().stream().mapToDouble(one -> one.doubt().high()).max().orElse(1), SHARE);
   }
 
+  /**
+   * Spread of ln of the strength of wire, that of the metal known worst; 0 without coils. The wire
+   * is taken to be of one batch.
+   */
+  static double wireSpread(List<Proposal> proposals) {
+    return metals(proposals).stream()
+        .mapToDouble(one -> Math.log(one.doubt().high() / one.doubt().low()) / (2 * NINE_IN_TEN))
+        .max()
+        .orElse(0);
+  }
+
   private List<WireMetal> metals() {
-    return request.proposals().stream()
+    return metals(request.proposals());
+  }
+
+  private static List<WireMetal> metals(List<Proposal> proposals) {
+    return proposals.stream()
         .map(Proposal::coils)
         .flatMap(List::stream)
         .map(Coil::metal)

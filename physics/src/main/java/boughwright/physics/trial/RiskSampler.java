@@ -39,6 +39,7 @@ final class RiskSampler {
   private final int groups;
   private final int perGroup;
   private final double[][] guesses;
+  private final double wireSpread;
 
   RiskSampler(RiskCase tried, Inputs inputs, RiskOptions options) {
     this.tried = tried;
@@ -56,6 +57,7 @@ final class RiskSampler {
     perGroup = (int) Math.max(1, Math.round(GROUPING * Math.sqrt(options.samples())));
     groups = (options.samples() + perGroup - 1) / perGroup;
     guesses = hypercube();
+    wireSpread = CoilDoubt.wireSpread(tried.request().proposals());
   }
 
   /** Standard normals whose strata are each met once, shape (groups, shared variables). */
@@ -110,8 +112,10 @@ final class RiskSampler {
       double[] placement = normals(random, inputs.placements());
       List<Proposal> moved =
           Placement.moved(request.proposals(), tried.rods().timber().cutting(), placement, 0);
-      Attempt attempt =
-          Attempt.of(request.plan(), tried.rods().of(beliefs.wood(shared, drawn)), moved, solving);
+      double wire = wireSpread == 0 ? 1 : Math.exp(wireSpread * random.nextGaussian());
+      Windings.Made made =
+          new Windings.Made(beliefs.wood(shared, drawn), new Windings.Wire(wire, false));
+      Attempt attempt = Attempt.of(request.plan(), tried.rods().of(made), moved, solving);
       if (attempt.holds()) {
         double[][] found = margins(attempt, beliefs.limitShift(shared, drawn));
         margins.add(found);

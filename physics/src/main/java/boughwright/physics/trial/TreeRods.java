@@ -186,12 +186,14 @@ final class TreeRods {
     return sections.stream().<WoodLine>map(FreedLine::new).toList();
   }
 
-  /** The same rods of other wood, never bent before. */
-  TreeRods of(TrialWood wood) {
-    Timber other = timber.of(wood);
+  /** The same rods of other wood and wire, never bent before. */
+  TreeRods of(Windings.Made of) {
+    Timber other = timber.of(of.wood());
     List<WoodLine> made = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
-      made.add(CoiledLine.of(sections(other, runs.get(i)), coils.get(i)));
+      List<CoilLine> on =
+          coils.get(i).stream().map(coil -> coil.ofStrength(of.wire().strength())).toList();
+      made.add(CoiledLine.of(sections(other, runs.get(i)), on));
     }
     return new TreeRods(this, other, made);
   }

@@ -28,6 +28,9 @@ final class FibreSection implements WoodSection {
   private final Creep creep;
   private final StraightSums straight;
 
+  /** What each fibre has been shortened for good, shape (fibres) [1]. */
+  private final double[] flowed;
+
   /**
    * How thick the section has become.
    *
@@ -50,10 +53,14 @@ final class FibreSection implements WoodSection {
     this.shape = shape;
     this.grid = grid;
     rim = new Rim(shape);
-    grown = new Grown(shape.radius(), wood.shearModulus() * TorsionConstant.of(shape, grid));
+    grown =
+        new Grown(
+            shape.radius(),
+            wood.shearModulus() * TorsionConstant.of(shape, grid.sum(), grid.polar()));
     area = grid.sum();
     memory = FibreMemory.none(grid.count);
     creep = Creep.NONE;
+    flowed = flowed();
     straight = straight();
   }
 
@@ -71,16 +78,23 @@ final class FibreSection implements WoodSection {
     area = grid.sum();
     this.memory = memory;
     this.creep = creep;
+    flowed = flowed();
     straight = straight();
   }
 
+  private double[] flowed() {
+    double[] shorter = new double[grid.count];
+    for (int i = 0; i < grid.count; i++) {
+      shorter[i] = grid.flows[i] ? flow(-memory.shortest[i]) : 0;
+    }
+    return shorter;
+  }
+
   private StraightSums straight() {
-    double[] flowed = new double[grid.count];
     double[] work = new double[grid.count];
     for (int i = 0; i < grid.count; i++) {
       double turn = memory.shortest[i];
-      flowed[i] = grid.flows[i] ? flow(-turn) : 0;
-      work[i] = grid.flows[i] ? -flow(-turn) * turn - flowWork(-turn) : 0;
+      work[i] = grid.flows[i] ? -flowed[i] * turn - flowWork(-turn) : 0;
     }
     return new StraightSums(grid, memory.rest, flowed, work);
   }
@@ -203,7 +217,9 @@ final class FibreSection implements WoodSection {
 
   /** Stress over E at a strain beyond rest [1]. */
   private double stress(int i, double strain) {
-    return grid.flows[i] ? strain + flow(-Math.min(strain, memory.shortest[i])) : strain;
+    return strain < memory.shortest[i] && grid.flows[i]
+        ? strain + flow(-strain)
+        : strain + flowed[i];
   }
 
   /** Rate of stress over strain, over E [1]. */
@@ -230,7 +246,7 @@ final class FibreSection implements WoodSection {
       return middle;
     }
     middle = Math.max(0, middle);
-    double scale = shape.radius() * Math.hypot(e1, e2) + 1e-12;
+    double scale = shape.radius() * Math.sqrt(e1 * e1 + e2 * e2) + 1e-12;
     for (int n = 0; n < MOST_STEPS; n++) {
       double force = 0;
       double slope = 0;

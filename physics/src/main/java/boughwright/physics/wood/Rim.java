@@ -7,6 +7,15 @@ import java.util.List;
 /** The places of a section where its living wood may be stretched or crushed most. */
 final class Rim {
   private static final int ROUND = 72;
+  private static final double[] COS = new double[ROUND];
+  private static final double[] SIN = new double[ROUND];
+
+  static {
+    for (int k = 0; k < ROUND; k++) {
+      COS[k] = Math.cos(2 * Math.PI * k / ROUND);
+      SIN[k] = Math.sin(2 * Math.PI * k / ROUND);
+    }
+  }
 
   private final SectionShape shape;
   private final List<double[]> places = new ArrayList<>();
@@ -17,7 +26,7 @@ final class Rim {
       return;
     }
     for (int k = 0; k < ROUND; k++) {
-      addAt(2 * Math.PI * k / ROUND);
+      addAt(2 * Math.PI * k / ROUND, COS[k], SIN[k]);
     }
     if (shape.dead().exists()) {
       addAt(shape.dead().middle() - shape.dead().width() / 2 * (1 + 1e-9));
@@ -28,12 +37,16 @@ final class Rim {
     }
   }
 
-  /** The outermost living place at an angle. */
   private void addAt(double angle) {
+    addAt(angle, Math.cos(angle), Math.sin(angle));
+  }
+
+  /** The outermost living place at an angle. */
+  private void addAt(double angle, double cos, double sin) {
     double away = shape.dead().covers(angle) ? shape.radius() - shape.dead().depth() : 0;
     double radius = shape.dead().covers(angle) ? away : shape.radius();
     if (radius > shape.hollow()) {
-      addIfThere(radius * Math.cos(angle), radius * Math.sin(angle));
+      addIfThere(radius * cos, radius * sin);
     }
   }
 

@@ -69,9 +69,14 @@ public record SectionShape(double radius, double hollow, Face dead, Groove slot)
 
   /** Whether a place of the section is in the slot. */
   boolean isCut(double p1, double p2) {
-    double up = p1 * Math.cos(slot.middle()) + p2 * Math.sin(slot.middle());
-    double aside = p2 * Math.cos(slot.middle()) - p1 * Math.sin(slot.middle());
-    return slot.exists() && up > radius - slot.depth() && Math.abs(aside) < slot.width() / 2;
+    if (!slot.exists()) {
+      return false;
+    }
+    double cos = Math.cos(slot.middle());
+    double sin = Math.sin(slot.middle());
+    double up = p1 * cos + p2 * sin;
+    double aside = p2 * cos - p1 * sin;
+    return up > radius - slot.depth() && Math.abs(aside) < slot.width() / 2;
   }
 
   /** Whether a place of the section is dead. */

@@ -23,12 +23,12 @@ public final class StrainSearch {
    */
   public static double[] under(SectionLaw law, double m1, double m2, double farthest) {
     SectionResponse r = new SectionResponse();
-    double size = Math.hypot(m1, m2);
+    double moment = size(m1, m2);
     double e1 = 0;
     double e2 = 0;
     law.respond(e1, e2, 0, r);
-    double left = Math.hypot(m1 - r.m1, m2 - r.m2);
-    double floor = SETTLED * (size + left);
+    double left = size(m1 - r.m1, m2 - r.m2);
+    double floor = SETTLED * (moment + left);
     for (int n = 0; n < MOST_STEPS && left > floor; n++) {
       double d1 = m1 - r.m1;
       double d2 = m2 - r.m2;
@@ -39,7 +39,7 @@ public final class StrainSearch {
       double next = Double.POSITIVE_INFINITY;
       for (int h = 0; h < MOST_HALVINGS && !(next < left); h++) {
         law.respond(e1 + part * s1, e2 + part * s2, 0, r);
-        next = Math.hypot(m1 - r.m1, m2 - r.m2);
+        next = size(m1 - r.m1, m2 - r.m2);
         part = next < left ? part : part / 2;
       }
       if (!(next < left)) {
@@ -47,7 +47,7 @@ public final class StrainSearch {
       }
       e1 += part * s1;
       e2 += part * s2;
-      double far = Math.hypot(e1, e2);
+      double far = size(e1, e2);
       if (!(far < farthest)) {
         double scale = Double.isFinite(far) ? farthest / far : 0;
         return new double[] {e1 * scale, e2 * scale};
@@ -55,5 +55,10 @@ public final class StrainSearch {
       left = next;
     }
     return new double[] {e1, e2};
+  }
+
+  /** Length of a vector of no extreme size; {@link Math#hypot} takes ten times as long. */
+  private static double size(double x, double y) {
+    return Math.sqrt(x * x + y * y);
   }
 }

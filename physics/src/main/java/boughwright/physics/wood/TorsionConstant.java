@@ -12,8 +12,11 @@ final class TorsionConstant {
    * approximation for solid sections (Timoshenko and Goodier, Theory of Elasticity, chapter 10;
    * from memory), exact for a disc. A slot through to the hollow leaves an open thin section of
    * wall t and length b: b t^3 / 3 (the same chapter, from memory).
+   *
+   * @param area its area [m2]
+   * @param polar its polar second moment about the centroid [m4]
    */
-  static double of(SectionShape shape, FibreGrid grid) {
+  static double of(SectionShape shape, double area, double polar) {
     double outer = Math.pow(shape.radius(), 4);
     double inner = Math.pow(shape.hollow(), 4);
     double tube = Math.PI / 2 * (outer - inner);
@@ -26,7 +29,7 @@ final class TorsionConstant {
       return Math.max(wall, length) * wall * wall * wall / 3;
     }
     double whole = Math.PI * (shape.radius() * shape.radius() - shape.hollow() * shape.hollow());
-    double left = Math.pow(grid.sum() / whole, 4);
-    return tube * left * tube / grid.polar();
+    double left = Math.pow(area / whole, 4);
+    return tube * left * tube / polar;
   }
 }

@@ -19,6 +19,6 @@ public interface WoodLine extends SectionLine {
 
   /** Sections of one wood from which something is missing or dead, never bent before. */
   static WoodLine shaped(SegmentWood wood, DoubleFunction<SectionShape> shape) {
-    return s -> new FibreSection(wood, shape.apply(s));
+    return new ShapedLine(wood, shape);
   }
 }

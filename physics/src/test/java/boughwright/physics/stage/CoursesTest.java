@@ -123,7 +123,7 @@ class CoursesTest {
     double left = stages.get(1).tensionsBefore().get("g").middle();
     assertThat(left / first).isCloseTo(Creep.MIDDLE.left(WEEK), within(0.01));
     assertThat(stages.get(1).tensionsBefore().get("g").low()).isLessThan(left);
-    assertThat(stages.get(1).words()).contains("draw", "g to", "mm shorter");
+    assertThat(stages.get(1).words()).contains("Draw", "g: ", "mm shorter");
   }
 
   @Test

@@ -153,4 +153,17 @@ class CoiledTrialTest {
     assertThat(crack).isBetween(0.0, 1.0);
     assertThat(result.held()).isEqualTo("hand+coil");
   }
+
+  /** Nine in ten lie within the doubt of the metal: 1.6449 deviations to either side. */
+  @Test
+  void strengthOfWire_isDrawnAsItsMetalIsKnown() {
+    TrialRequest plain = Wired.branch(folder, Wired.GREEN, 10, 8);
+    assertThat(CoilDoubt.wireSpread(plain.proposals())).isZero();
+    TrialRequest wired =
+        Wired.with(plain, List.of(Wired.coil(Material.ALUMINIUM, 4e-3, 2)), List.of());
+    double spread = CoilDoubt.wireSpread(wired.proposals());
+    WireMetal.Doubt doubt = WireMetal.of(Material.ALUMINIUM).doubt();
+    assertThat(Math.exp(2 * 1.6449 * spread)).isCloseTo(doubt.high() / doubt.low(), within(1e-3));
+    assertThat(spread).isBetween(0.01, 0.5);
+  }
 }

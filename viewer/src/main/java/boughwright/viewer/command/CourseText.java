@@ -122,33 +122,34 @@ final class CourseText {
             + " of it stays by itself after "
             + span(course.stays())
             + ", counted from the first pull."
-        : "Whether "
-            + kept
-            + " of it ever stays by itself within two years is more than doubtful"
-            + (course.stays().earliest().isPresent()
-                ? ": " + time(course.stays().earliest()) + " where all goes fast."
-                : ".");
+        : course.stays().earliest().isPresent()
+            ? kept
+                + " of it hardly stays by itself within two years; where all goes fast, after "
+                + time(course.stays().earliest())
+                + "."
+            : kept + " of it does not stay by itself within two years.";
   }
 
   private String bites() {
     return course.bites().earliest().isPresent()
-        ? "What is tied or wound on at the first pull begins to bite after "
+        ? "Wire, pads and loops put on at the first pull begin to bite after "
             + span(course.bites())
             + "."
         : "Nothing that is tied or wound on bites within six years of such growth.";
   }
 
-  private String span(Course.Span span) {
+  private static String span(Course.Span span) {
     String likely = time(span.likely());
-    if (likely.equals(time(span.latest())) && likely.equals(time(span.earliest()))) {
-      return likely;
-    }
-    return "about " + likely + " (" + time(span.earliest()) + " to " + time(span.latest()) + ")";
+    String earliest = time(span.earliest());
+    String latest = time(span.latest());
+    return likely.equals(latest) && likely.equals(earliest)
+        ? likely
+        : "about " + likely + ", " + earliest + " at the earliest, " + latest + " at the latest";
   }
 
   private static String time(OptionalDouble seconds) {
     if (seconds.isEmpty()) {
-      return "years";
+      return "several years";
     }
     double time = seconds.getAsDouble();
     if (time < DAY) {

@@ -138,7 +138,7 @@ final class ReachText {
   private void means(ReachAnswer.Drawn drawn) {
     CoilText.write(page, drawn.coils());
     HardwareText.write(page, drawn.hardware(), false);
-    drawn.course().ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start())));
+    drawn.course().ifPresent(c -> CourseText.write(page, c, Optional.of(answer.start()), false));
   }
 
   private void over(ReachAnswer.Drawn drawn) {

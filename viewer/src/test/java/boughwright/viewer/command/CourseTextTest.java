@@ -69,7 +69,7 @@ class CourseTextTest {
             "2026-06-27 +to [0-9]+ % +g +[0-9.]+ mm +[0-9.]+-[0-9.]+ +[0-9.]+ +[0-9]+ mm +-")
         .containsPattern("4 weeks +[0-9]+ % +[0-9]+ % +[0-9]+ %")
         .containsPattern("104 weeks +[0-9]+ % +[0-9]+ % +[0-9]+ %")
-        .contains("stays by itself", "begins to bite", "Stop, whatever the numbers say");
+        .contains("stays by itself", "begin to bite", "Stop, whatever the numbers say");
     assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(81));
   }
 
