@@ -42,12 +42,12 @@ final class CourseAsked {
     if (none && risk != null) {
       fault(faults);
     }
-    return read(faults, said, mostRisk(faults));
+    return read(faults, said, mostRisk(faults, CourseOptions.USUAL_RISK));
   }
 
   /** The odds of breaking that nothing may go above. */
-  double mostRisk(Faults faults) {
-    return part("--most-risk", risk, CourseOptions.USUAL_RISK, faults);
+  double mostRisk(Faults faults, double usual) {
+    return part("--most-risk", risk, usual, faults);
   }
 
   /** The same where the odds count without a course too. */

@@ -102,7 +102,8 @@ final class ReachVerb extends Verb {
     Optional<Path> picture = picture(file, faults);
     Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
     Optional<ReachRequest> request =
-        new ReachReading(options, course.mostRisk(faults), faults)
+        new ReachReading(
+                options, course.mostRisk(faults, ReachRequest.Wishes.USUAL.mostRisk()), faults)
             .read(tree.map(TreeFile::document));
     tree.ifPresent(read -> planIsFree(read.document(), faults));
     Optional<Sampling.Draws> draws = sampling.read(faults, DRAWS);

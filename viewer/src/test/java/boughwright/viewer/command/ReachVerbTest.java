@@ -187,14 +187,15 @@ class ReachVerbTest {
 
   @Test
   void coilAddedToAPlan_bendsAndRestsAsReachSaid() throws IOException {
-    Path file = tree();
+    Path file = folder.resolve("hornbeam.tree.json");
+    Files.copy(Path.of("../examples/hedge-hornbeam.tree.json"), file);
     List<Object> asked =
-        List.of("--to-mm", "203,0,152", "--coil", "--lines", "1", "--no-risk", "--no-course");
-    List<Object> json = new ArrayList<>(asked);
-    json.addAll(List.of("--most-risk", "0.5", "--json"));
-    String number = String.valueOf(wired(reach(file, json.toArray()).json()));
-    json.addAll(List.of("--choice", number, "--add-to-plan", "r"));
-    Ran added = reach(file, json.toArray());
+        new ArrayList<>(List.of("reach", file, "--segment", "b1c", "--to-mm", "156,-6,150"));
+    asked.addAll(List.of("--plan", "a", "--coil", "--lines", "1", "--most-risk", "0.3"));
+    asked.addAll(List.of("--no-risk", "--no-course", "--json"));
+    String number = String.valueOf(wired(Ran.command(asked.toArray()).json()));
+    asked.addAll(List.of("--choice", number, "--add-to-plan", "r"));
+    Ran added = Ran.command(asked.toArray());
     assertThat(added.code()).as(added.err()).isZero();
     JsonNode choice = added.json().get("choices").get(Integer.parseInt(number) - 1);
     assertThat(choice.get("hand_bend").get("move_mm").asDouble()).isPositive();
