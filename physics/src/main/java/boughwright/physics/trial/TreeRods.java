@@ -159,8 +159,7 @@ final class TreeRods {
   }
 
   private TreeRods with(IntFunction<WoodLine> section) {
-    return new TreeRods(
-        this, timber, IntStream.range(0, spans.size()).mapToObj(section).toList());
+    return new TreeRods(this, timber, IntStream.range(0, spans.size()).mapToObj(section).toList());
   }
 
   private RememberedLine remembered(int span, RodPose pose, Spell spell) {
