@@ -43,7 +43,7 @@ public record YearlyRing(double low, double middle, double high, String basis) {
           format("a ring of %.2f mm a year as measured, give or take a third", ring / MM));
     }
     if (growing.where().isEmpty() && setting.container().isEmpty()) {
-      return between(0.1, 2, "what the tree grows in is not given (pot or training box)");
+      return between(0.1, 2, "nobody said what the tree grows in (pot or training box taken)");
     }
     return switch (growing.where().orElse(Growing.Where.POT)) {
       case GROUND -> between(2, 8, "in the ground");

@@ -30,6 +30,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -149,22 +150,16 @@ final class TreeRods {
    * @param spell how long they were held, and what passed meanwhile; nothing grows on dead wood
    */
   TreeRods after(RodPose pose, Spell spell) {
-    return new TreeRods(
-        this,
-        timber,
-        IntStream.range(0, spans.size())
-            .<WoodLine>mapToObj(i -> remembered(i, pose, spell))
-            .toList());
+    return with(i -> remembered(i, pose, spell));
   }
 
   /** The same rods after they went from one pose to another in a spell. */
   TreeRods between(RodPose from, RodPose to, Spell spell) {
-    return new TreeRods(
-        this,
-        timber,
-        IntStream.range(0, spans.size())
-            .<WoodLine>mapToObj(i -> remembered(i, from, spell).moving(to))
-            .toList());
+    return with(i -> remembered(i, from, spell).moving(to));
+  }
+
+  private TreeRods with(IntFunction<WoodLine> section) {
+    return new TreeRods(this, timber, IntStream.range(0, spans.size()).mapToObj(section).toList());
   }
 
   private RememberedLine remembered(int span, RodPose pose, Spell spell) {
@@ -179,11 +174,7 @@ final class TreeRods {
 
   /** The same rods for finding where they come to rest when nothing holds them for long. */
   TreeRods freed() {
-    return new TreeRods(this, timber, freedSections());
-  }
-
-  private List<WoodLine> freedSections() {
-    return sections.stream().<WoodLine>map(FreedLine::new).toList();
+    return with(i -> new FreedLine(sections.get(i)));
   }
 
   /** The same rods of other wood and wire, never bent before. */
@@ -200,20 +191,14 @@ final class TreeRods {
 
   /** The same rods with a part of their coils left, 0 for none [1]. */
   TreeRods thinned(double part) {
-    List<WoodLine> left = new ArrayList<>();
-    sections.forEach(line -> left.add(CoiledLine.thinned(line, part)));
-    return new TreeRods(this, timber, left);
+    return with(i -> CoiledLine.thinned(sections.get(i), part));
   }
 
   /**
    * The same rods, whose coils were wound on in a pose that the tree without them is at rest in.
    */
   TreeRods woundIn(RodPose pose) {
-    List<WoodLine> wound = new ArrayList<>();
-    for (int i = 0; i < sections.size(); i++) {
-      wound.add(CoiledLine.woundIn(sections.get(i), pose, i));
-    }
-    return new TreeRods(this, timber, wound);
+    return with(i -> CoiledLine.woundIn(sections.get(i), pose, i));
   }
 
   /** True if some stretch that bends has a coil. */

@@ -16,7 +16,7 @@ final class CutOutline {
    * Pieces of an arc that bounds the slot. The corners lie a little outside, so that the area is
    * whole; second moments are met to the fourth power of the angle of a piece.
    */
-  private static final int PIECES = 12;
+  private static final int PIECES = 6;
 
   private final double radius;
   private final double hollow;
