@@ -53,6 +53,8 @@ public record Course(
    * @param part part of the plan's bends that is reached [1]
    * @param pose the pose right after it
    * @param moved how far the end that moves most is from its place as measured [m]
+   * @param turns turns in each line's tightener right after it, by line id, for lines that have
+   *     one; empty where nothing is drawn in [1]
    * @param tensionsBefore pull left in each line right before, by line id; empty at the first [N]
    * @param odds odds that anything breaks up to here; empty where no risk was asked for
    * @param words what to do, in a sentence or two
@@ -63,12 +65,14 @@ public record Course(
       double part,
       TrialResult pose,
       double moved,
+      Map<String, Double> turns,
       Map<String, Range> tensionsBefore,
       Optional<Probability> odds,
       String words) {
     public Step {
       Objects.requireNonNull(act, "act");
       Objects.requireNonNull(pose, "pose");
+      turns = Map.copyOf(turns);
       tensionsBefore = Map.copyOf(tensionsBefore);
       Objects.requireNonNull(odds, "odds");
       Objects.requireNonNull(words, "words");

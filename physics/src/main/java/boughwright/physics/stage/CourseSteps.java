@@ -99,6 +99,7 @@ final class CourseSteps {
             part,
             pose,
             end.moved(moment.tree()),
+            turns.in(stage),
             before,
             odds.apply(pose),
             words));
@@ -155,6 +156,7 @@ final class CourseSteps {
         act == Course.Act.RELEASE ? 0 : partAt(time),
         tree.result(),
         end.moved(tree),
+        Map.of(),
         Map.of(),
         Optional.empty(),
         words);

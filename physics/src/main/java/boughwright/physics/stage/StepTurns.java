@@ -50,6 +50,13 @@ final class StepTurns {
             });
   }
 
+  /** Turns in each tightener at the end of a stage, by line id [1]. */
+  Map<String, Double> in(int stage) {
+    Map<String, Double> in = new TreeMap<>();
+    stages.get(stage).forEach((line, turns) -> in.put(line, all(turns)));
+    return in;
+  }
+
   private static double all(LineHardware.Turns turns) {
     return turns.in() + turns.toAdd();
   }

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.stage;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.DOUBLE;
 
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
@@ -193,6 +195,9 @@ class CourseMeansTest {
               assertThat(turns[0]).isCloseTo(first - 3, within(TENTH));
               assertThat(turns[1]).isCloseTo(first, within(TENTH));
             });
+    assertThat(only(course, Course.Act.BEND).turns().values())
+        .singleElement(as(DOUBLE))
+        .isCloseTo(first, within(TENTH));
     assertThat(turns(only(course, Course.Act.TIGHTEN)))
         .satisfies(
             turns -> {

@@ -56,6 +56,10 @@ final class CourseJson {
     start.ifPresent(day -> node.put("on", day.plusDays(Math.round(step.time() / DAY)).toString()));
     node.put("part", number(step.part()));
     node.put("end_moved_mm", number(1000 * step.moved()));
+    if (!step.turns().isEmpty()) {
+      ObjectNode turns = node.putObject("turns");
+      new TreeMap<>(step.turns()).forEach((line, in) -> turns.put(line, number(in)));
+    }
     if (!step.tensionsBefore().isEmpty()) {
       node.set("tensions_before_N", tensions(step.tensionsBefore()));
     }

@@ -41,6 +41,16 @@ final class StageTable {
           "Shorter: than the straight distance, pad to anchor, as measured. Left: what should still"
               + " be in the line just before. Pull: right after, best guess.");
     }
+    for (Course.Step step : course.steps()) {
+      String turns =
+          ids.stream()
+              .filter(step.turns()::containsKey)
+              .map(id -> name(id) + " " + Shown.fixed(step.turns().get(id), 1))
+              .collect(Collectors.joining(", "));
+      if (!turns.isEmpty()) {
+        page.inner("Turns in all on " + when.apply(step.time()) + ": " + turns + ".");
+      }
+    }
     String names =
         ids.stream()
             .filter(id -> !name(id).equals(id))

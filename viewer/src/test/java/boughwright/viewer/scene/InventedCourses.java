@@ -253,7 +253,7 @@ public final class InventedCourses {
   private static Course.Step step(Document document, Course.Act act, double time, double[] parts) {
     TrialResult pose = bent(document.tree(), document.plans().get(0), parts[1]);
     return new Course.Step(
-        act, time, parts[0], pose, 0.05 * parts[1], Map.of(), Optional.empty(), "do it");
+        act, time, parts[0], pose, 0.05 * parts[1], Map.of(), Map.of(), Optional.empty(), "do it");
   }
 
   /** A time span that is known in full [s]. */
