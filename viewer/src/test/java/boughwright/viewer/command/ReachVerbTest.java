@@ -168,9 +168,9 @@ class ReachVerbTest {
   void chosenChoice_tellsTackleAndStages() {
     Ran ran = reach(tree(), "--to-mm", "203,0,150", "--samples", "100");
     assertThat(ran.code()).as(ran.err()).isZero();
-    assertThat(ran.words()).contains("Tackle of line1").contains("In stages").contains("guessed");
+    assertThat(ran.words()).contains("Tackle line1:").contains("In stages").contains("guessed");
     Ran without = reach(tree(), "--to-mm", "203,0,150", "--no-risk", "--no-course");
-    assertThat(without.words()).contains("Tackle of line1").doesNotContain("In stages");
+    assertThat(without.words()).contains("Tackle line1:").doesNotContain("In stages");
   }
 
   /** Number of the first choice with a coil, counted from 1. */
