@@ -61,15 +61,18 @@ final class AidWords {
     if (with.isEmpty() || without.isEmpty()) {
       return (with.isEmpty() ? "With" : "Without") + " it no pose holds.";
     }
+    return "Without it " + said(without.get()) + ". With it " + said(with.get()) + ".";
+  }
+
+  private static String said(Figures figures) {
+    String pull =
+        figures.pull() > 0 ? String.format(Locale.ROOT, "a pull of %.1f N, ", figures.pull()) : "";
     return String.format(
         Locale.ROOT,
-        "Without it %.0f N, %.1f mm moved, %.2f %% stretched; with it %.0f N, %.1f mm, %.2f %%.",
-        without.get().pull(),
-        1e3 * without.get().moved(),
-        100 * without.get().tensionStrain(),
-        with.get().pull(),
-        1e3 * with.get().moved(),
-        100 * with.get().tensionStrain());
+        "%sthe end that moves most comes %.0f mm, the outside is stretched by %.2f %%",
+        pull,
+        1e3 * figures.moved(),
+        100 * figures.tensionStrain());
   }
 
   private static List<String> special(
@@ -108,8 +111,8 @@ final class AidWords {
     String turned =
         String.format(
             Locale.ROOT,
-            "The cut at %.2f %s by %.1f° and would be shut at %.1f°",
-            cut.along(),
+            "The cut %.0f %% along %s by %.2f° and would be shut at %.1f°",
+            100 * cut.along(),
             cut.closed() < 0 ? "gapes" : "closes",
             Math.toDegrees(Math.abs(cut.closed())),
             Math.toDegrees(cut.full()));
