@@ -13,12 +13,14 @@ import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.Tackle;
+import boughwright.modeller.tree.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Reads what bends and holds a proposal: guy-lines, weights, coils, hands and aids. */
@@ -38,17 +40,11 @@ final class LoadReader {
   }
 
   List<GuyLine> guyLines(Set<String> lineIds) {
-    List<GuyLine> lines = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("guy_lines", Limits.PARTS)) {
-      ObjectReader object = part(fields, SegmentReader.name(fields, "guy-line"));
-      guyLine(object, lineIds)
-          .ifPresent(
-              line -> {
-                lines.add(line);
-                PlanReader.note(object, rules.guyLine(line));
-              });
-    }
-    return lines;
+    return each(
+        "guy_lines",
+        fields -> SegmentReader.name(fields, "guy-line"),
+        object -> guyLine(object, lineIds),
+        rules::guyLine);
   }
 
   private Optional<GuyLine> guyLine(ObjectReader object, Set<String> lineIds) {
@@ -133,44 +129,45 @@ final class LoadReader {
   }
 
   List<Coil> coils() {
-    List<Coil> coils = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("coils", Limits.PARTS)) {
-      ObjectReader object = part(fields, "coil");
-      CoilReader.coil(object)
-          .ifPresent(
-              coil -> {
-                coils.add(coil);
-                PlanReader.note(object, rules.coil(coil));
-              });
-    }
-    return coils;
+    return each("coils", fields -> "coil", CoilReader::coil, rules::coil);
   }
 
   List<HandBend> handBends(Set<String> ids) {
-    List<HandBend> bends = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("hand_bends", Limits.PARTS)) {
-      ObjectReader object = part(fields, SegmentReader.name(fields, "hand bend"));
-      MeansReader.handBend(object, ids)
-          .ifPresent(
-              bend -> {
-                bends.add(bend);
-                PlanReader.note(object, rules.place(bend.at(), "segment"));
-              });
-    }
-    return bends;
+    return each(
+        "hand_bends",
+        fields -> SegmentReader.name(fields, "hand bend"),
+        object -> MeansReader.handBend(object, ids),
+        bend -> rules.place(bend.at(), "segment"));
   }
 
   List<Aid> aids() {
-    List<Aid> aids = new ArrayList<>();
-    for (Value.Fields fields : proposal.objects("aids", Limits.PARTS)) {
-      ObjectReader object = part(fields, "aid");
-      MeansReader.aid(object)
+    return each("aids", fields -> "aid", MeansReader::aid, rules::aid);
+  }
+
+  /**
+   * Reads each object of a list and judges those that are sound.
+   *
+   * @param field the list
+   * @param naming what an object is called in a fault
+   * @param reader reads one
+   * @param rule what is wrong with one on its tree
+   */
+  private <T> List<T> each(
+      String field,
+      Function<Value.Fields, String> naming,
+      Function<ObjectReader, Optional<T>> reader,
+      Function<T, List<Finding>> rule) {
+    List<T> read = new ArrayList<>();
+    for (Value.Fields fields : proposal.objects(field, Limits.PARTS)) {
+      ObjectReader object = part(fields, naming.apply(fields));
+      reader
+          .apply(object)
           .ifPresent(
-              aid -> {
-                aids.add(aid);
-                PlanReader.note(object, rules.aid(aid));
+              one -> {
+                read.add(one);
+                PlanReader.note(object, rule.apply(one));
               });
     }
-    return aids;
+    return read;
   }
 }

@@ -150,6 +150,23 @@ public record Tree(
         setting);
   }
 
+  /** The same tree, standing and growing otherwise. */
+  public Tree withSetting(Setting other) {
+    return new Tree(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        caliperError,
+        condition,
+        pullTests,
+        other);
+  }
+
   /** What is known better than the species table about a segment: the closest pattern wins. */
   public Optional<WoodOverride> overrideFor(String segmentId) {
     return overrides.stream()

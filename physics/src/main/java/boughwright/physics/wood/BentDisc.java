@@ -111,6 +111,11 @@ final class BentDisc {
         : TENSION_AT_LAST * Math.pow(x / LAST, TENSION_POWER);
   }
 
+  /** The curvature that stands for one without bound in a section of some wood [1/m]. */
+  static double farthest(SegmentWood wood, double radius) {
+    return wood.isElastic() ? Double.POSITIVE_INFINITY : FARTHEST * wood.yieldStrain() / radius;
+  }
+
   /** The curvature under a moment of at least 0; {@link #FARTHEST} for what cannot be carried. */
   static double curvatureUnder(double moment) {
     if (moment <= 1) {

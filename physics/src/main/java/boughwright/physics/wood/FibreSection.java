@@ -310,21 +310,14 @@ final class FibreSection implements WoodSection {
 
   @Override
   public double[] strainUnder(double m1, double m2, double m3) {
-    double[] bending = StrainSearch.under(this, m1, m2, farthest());
+    double[] bending = StrainSearch.under(this, m1, m2, BentDisc.farthest(wood, shape.radius()));
     double twist = memory.rest[grid.count] + m3 / grown.torsion();
     return new double[] {bending[0], bending[1], twist};
   }
 
   @Override
   public boolean canCarry(double m1, double m2) {
-    double[] e = StrainSearch.under(this, m1, m2, farthest());
-    return Math.hypot(e[0], e[1]) < farthest();
-  }
-
-  private double farthest() {
-    return wood.isElastic()
-        ? Double.POSITIVE_INFINITY
-        : BentDisc.FARTHEST * wood.yieldStrain() / shape.radius();
+    return StrainSearch.carries(this, m1, m2, BentDisc.farthest(wood, shape.radius()));
   }
 
   @Override

@@ -7,6 +7,10 @@ import boughwright.physics.rod.SectionResponse;
 /** Finds the bending strain of a section under a moment by Newton's method with shortened steps. */
 public final class StrainSearch {
   private static final double SETTLED = 1e-11;
+
+  /** A strain that was cut to the farthest size may miss it by this [1]. */
+  private static final double ROUNDING = 1e-9;
+
   private static final int MOST_STEPS = 80;
   private static final int MOST_HALVINGS = 12;
 
@@ -55,6 +59,19 @@ public final class StrainSearch {
       left = next;
     }
     return new double[] {e1, e2};
+  }
+
+  /**
+   * Whether a strain below the farthest carries a moment.
+   *
+   * @param law the section
+   * @param m1 moment about axis 1 [N m]
+   * @param m2 moment about axis 2 [N m]
+   * @param farthest size at which the search is given up [rad/m]
+   */
+  static boolean carries(SectionLaw law, double m1, double m2, double farthest) {
+    double[] strain = under(law, m1, m2, farthest);
+    return size(strain[0], strain[1]) < (1 - ROUNDING) * farthest;
   }
 
   /** Length of a vector of no extreme size; {@link Math#hypot} takes ten times as long. */

@@ -15,6 +15,7 @@ import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
+import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Tree;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,23 +37,9 @@ class ReachTest {
   @BeforeAll
   static void read() throws InputException {
     Document read = TreeFiles.read(Path.of("../examples/hedge-hornbeam.tree.json")).document();
-    document = new Document(withoutContainer(read.tree()), read.plans(), read.extras());
-  }
-
-  /** The tree alone, so that only it can be tied to. */
-  private static Tree withoutContainer(Tree tree) {
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        tree.segments(),
-        tree.overrides(),
-        tree.wounds(),
-        tree.caliperError(),
-        tree.condition(),
-        tree.pullTests());
+    // without its container, so that only the tree can be tied to
+    Tree alone = read.tree().withSetting(Setting.UNSAID);
+    document = new Document(alone, read.plans(), read.extras());
   }
 
   private static Plan plan() {

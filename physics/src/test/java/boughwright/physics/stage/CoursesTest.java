@@ -69,19 +69,7 @@ class CoursesTest {
   private static Tree inTheGround(Tree tree) {
     Growing ground =
         new Growing(Optional.of(Growing.Where.GROUND), OptionalDouble.empty(), Map.of());
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        tree.segments(),
-        tree.overrides(),
-        tree.wounds(),
-        tree.caliperError(),
-        tree.condition(),
-        tree.pullTests(),
-        new Setting(Optional.empty(), ground, List.of()));
+    return tree.withSetting(new Setting(Optional.empty(), ground, List.of()));
   }
 
   private static CourseOptions june() {

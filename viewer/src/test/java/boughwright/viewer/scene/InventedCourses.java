@@ -63,19 +63,7 @@ public final class InventedCourses {
             OptionalDouble.of(18),
             true,
             Map.of());
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        tree.segments(),
-        tree.overrides(),
-        tree.wounds(),
-        tree.caliperError(),
-        tree.condition(),
-        tree.pullTests(),
-        new Setting(Optional.of(box), Growing.UNSAID, List.of()));
+    return tree.withSetting(new Setting(Optional.of(box), Growing.UNSAID, List.of()));
   }
 
   private static GuyLine rigged(GuyLine line, OptionalDouble padRoundDeg, Tackle tackle) {
