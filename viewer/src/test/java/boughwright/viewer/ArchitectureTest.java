@@ -47,6 +47,36 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("scene", "gl", "picture", "sheet", "window");
 
   @ArchTest
+  static final ArchRule ROOMS_OF_THE_WINDOW_IMPORT_ONLY_THOSE_ABOVE_THEM =
+      Architectures.layeredArchitecture()
+          .consideringOnlyDependenciesInAnyPackage("boughwright.viewer.window..")
+          .withOptionalLayers(true)
+          .layer("look")
+          .definedBy("boughwright.viewer.window.look..")
+          .layer("work")
+          .definedBy("boughwright.viewer.window.work..")
+          .layer("canvas")
+          .definedBy("boughwright.viewer.window.canvas..")
+          .layer("sketch")
+          .definedBy("boughwright.viewer.window.sketch..")
+          .layer("pull")
+          .definedBy("boughwright.viewer.window.pull..")
+          .layer("shell")
+          .definedBy("boughwright.viewer.window.shell..")
+          .whereLayer("look")
+          .mayNotAccessAnyLayer()
+          .whereLayer("work")
+          .mayNotAccessAnyLayer()
+          .whereLayer("canvas")
+          .mayOnlyAccessLayers("look", "work")
+          .whereLayer("sketch")
+          .mayOnlyAccessLayers("look", "work", "canvas")
+          .whereLayer("pull")
+          .mayOnlyAccessLayers("look", "work", "canvas")
+          .whereLayer("shell")
+          .mayOnlyAccessLayers("look", "work", "canvas", "sketch", "pull");
+
+  @ArchTest
   static final ArchRule ONLY_GL_USES_LWJGL =
       noClasses()
           .that()
