@@ -32,7 +32,7 @@ final class PhotoSave {
 
   PhotoSave(Path path) throws InputException {
     this.path = path;
-    this.folder = SafeSave.realPath(path).getParent();
+    this.folder = SafeSave.realPath(path).normalize().getParent();
   }
 
   Document save(Document document, Map<String, byte[]> photos) throws InputException {

@@ -76,6 +76,14 @@ class PhotoSaveTest {
   }
 
   @Test
+  void photos_areSavedBesideTheTree_howeverItsPlaceIsWritten() throws Exception {
+    Files.createDirectory(folder.resolve("x"));
+    Path roundabout = folder.resolve("x").resolve("..").resolve("larch.tree.json");
+    TreeFiles.write(document("front.jpg"), roundabout, Map.of("front.jpg", PICTURE));
+    assertThat(names()).containsExactly("front.jpg", "larch.tree.json", "x");
+  }
+
+  @Test
   void photo_isNotCopied_whenItIsThereAlready() throws Exception {
     Files.write(folder.resolve("front.jpg"), PICTURE);
     Document saved = TreeFiles.write(document("front.jpg"), file, Map.of("front.jpg", PICTURE));
