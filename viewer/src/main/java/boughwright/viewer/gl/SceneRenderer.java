@@ -84,8 +84,7 @@ public final class SceneRenderer implements AutoCloseable {
     gpu.show(scene);
     Target target = target(camera, quality);
     float distance = (float) (HATCH * unit);
-    painter.paint(
-        gpu, camera, target, new Painter.Hatch(distance, -camera.height()), quality);
+    painter.paint(gpu, camera, target, new Painter.Hatch(distance, -camera.height()), quality);
     int[] pixels = target.read();
     boolean still = quality == Quality.STILL;
     return new Raster(camera, pixels, still ? target.readDepth() : new float[0]);

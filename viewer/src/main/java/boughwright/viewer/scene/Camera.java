@@ -105,8 +105,7 @@ public record Camera(
     Vector3 aside = aside(x, y);
     Vector3 toViewer = angle.toViewer().vector();
     if (isFlat()) {
-      return new Sight(
-          target.plus(aside).plus(toViewer.times(depth)), angle.toViewer().opposite());
+      return new Sight(target.plus(aside).plus(toViewer.times(depth)), angle.toViewer().opposite());
     }
     Point3 from = target.plus(toViewer.times(eye));
     return new Sight(from, target.plus(aside).minus(from).direction());
@@ -123,9 +122,7 @@ public record Camera(
   /** The point under a pixel on the plane through another point, square to the view. */
   public Point3 beside(Point3 through, double x, double y) {
     double shrunk = pixelsPerMetre / scaleAt(through);
-    return target
-        .plus(aside(x, y).times(shrunk))
-        .plus(angle.toViewer().times(toward(through)));
+    return target.plus(aside(x, y).times(shrunk)).plus(angle.toViewer().times(toward(through)));
   }
 
   /** How deep a point lies in what is drawn: 0 at the near end, 1 at the far end [1]. */
@@ -147,9 +144,7 @@ public record Camera(
 
   /** What pushes a point near the target away from the viewer, in clip space over w [1]. */
   public double clipShift(double metres) {
-    return isFlat()
-        ? metres / depth
-        : 2 * far() * near() / (far() - near()) / (eye * eye) * metres;
+    return isFlat() ? metres / depth : 2 * far() * near() / (far() - near()) / (eye * eye) * metres;
   }
 
   /** Scene frame to the view: x right, y up, z toward the viewer [m]. */

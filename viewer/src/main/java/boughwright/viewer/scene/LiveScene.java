@@ -5,7 +5,9 @@ import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Container;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,22 +17,24 @@ import java.util.Optional;
 public final class LiveScene {
   private final SkinStore skins = new SkinStore();
   private LiveTree last;
-  private Optional<Made> made = Optional.empty();
+  private final Map<Boolean, Made> made = new HashMap<>();
 
   /** A scene, and what of. */
   private record Made(Shown shown, Scene scene) {}
 
   /** The scene of what is to be shown. */
   public Scene make(Shown shown) {
-    if (made.isPresent() && made.get().shown() == shown) {
-      return made.get().scene();
+    Made before = made.get(shown.options().fine());
+    if (before != null && before.shown() == shown) {
+      return before.scene();
     }
     if (last != shown.tree()) {
       skins.clear();
+      made.clear();
       last = shown.tree();
     }
     Scene scene = new Making(shown).scene();
-    made = Optional.of(new Made(shown, scene));
+    made.put(shown.options().fine(), new Made(shown, scene));
     return scene;
   }
 
@@ -56,8 +60,7 @@ public final class LiveScene {
       }
       addWounds();
       Box wood = SceneMaker.bounds(tree.base(), List.of(new Body(Body.Role.SOLID, solid)));
-      Holdings holdings =
-          new Holdings(tree.skeleton, tree.stand(), shown.pose(), wood.diagonal());
+      Holdings holdings = new Holdings(tree.skeleton, tree.stand(), shown.pose(), wood.diagonal());
       shown.plan().ifPresent(p -> holdings.addPlan(p, shown.trial(), tree.kept, tree.limbs));
       List<Mesh> fittings = new ArrayList<>(holdings.meshes());
       bodies.add(new Body(Body.Role.SOLID, solid));
@@ -117,8 +120,7 @@ public final class LiveScene {
       if (!isLast) {
         return SkinMesher.End.FLAT;
       }
-      boolean whole =
-          stretch.toSegment() == limb.segments().size() - 1 && stretch.toAlong() == 1;
+      boolean whole = stretch.toSegment() == limb.segments().size() - 1 && stretch.toAlong() == 1;
       return whole ? SkinMesher.End.ROUNDED : SkinMesher.End.CUT;
     }
 
@@ -139,8 +141,7 @@ public final class LiveScene {
           Skin.Stretch stays = LimbSkins.staying(limb, tree.kept);
           for (Run run : runs(limb, stays)) {
             boolean isSeen = run.way() != Visibility.Way.HIDDEN;
-            if (isSeen
-                && LimbSkins.isElsewhere(limb, run.stretch(), ghost.pose(), shown.pose())) {
+            if (isSeen && LimbSkins.isElsewhere(limb, run.stretch(), ghost.pose(), shown.pose())) {
               meshes.add(skin(n + 1, limb, run, ghost.pose(), Optional.empty()));
             }
           }
@@ -181,8 +182,7 @@ public final class LiveScene {
       Optional<Container> container = tree.skeleton.tree().setting().container();
       if (container.isPresent()) {
         Pot pot =
-            new Pot(
-                container.get(), tree.skeleton.start(tree.skeleton.outward(0)), tree.stand());
+            new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), tree.stand());
         fittings.addAll(pot.edges(edge));
         bodies.add(new Body(Body.Role.CONTAINER, List.of(pot.walls())));
       }

@@ -65,8 +65,7 @@ public final class Mesh {
       }
     }
     return Optional.of(
-        new Box(
-            new Point3(low[0], low[1], low[2]), new Point3(high[0], high[1], high[2])));
+        new Box(new Point3(low[0], low[1], low[2]), new Point3(high[0], high[1], high[2])));
   }
 
   /** The same mesh in one colour. */

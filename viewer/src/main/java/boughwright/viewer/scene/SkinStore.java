@@ -32,8 +32,7 @@ final class SkinStore {
    *
    * @param use 0 for the pose that is shown, others for ghosts
    */
-  record Key(
-      int use, Limb limb, Skin.Stretch stretch, SkinMesher.End end, Skin.Detail detail) {}
+  record Key(int use, Limb limb, Skin.Stretch stretch, SkinMesher.End end, Skin.Detail detail) {}
 
   /** A skin, and what it was made of. */
   private record Kept(Optional<StrainScale> colours, double[] axis, Mesh mesh) {}
@@ -50,9 +49,7 @@ final class SkinStore {
     Optional<StrainScale> told = colours.filter(scale -> isStrained(axis));
     Kept before = kept.get(key);
     double least = told.map(scale -> SAME_COLOUR * scale.limit()).orElse(1.0);
-    if (before != null
-        && before.colours().equals(told)
-        && isSame(before.axis(), axis, least)) {
+    if (before != null && before.colours().equals(told) && isSame(before.axis(), axis, least)) {
       return before.mesh();
     }
     List<Station> stations =

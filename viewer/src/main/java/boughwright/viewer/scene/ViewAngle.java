@@ -36,8 +36,7 @@ public record ViewAngle(double azimuth, double elevation) {
   /** Part of the shorter way round to another view: 0 is here, 1 is there. */
   public ViewAngle toward(ViewAngle other, double part) {
     double round = Math.IEEEremainder(other.azimuth - azimuth, 2 * Math.PI);
-    return new ViewAngle(
-        azimuth + part * round, elevation + part * (other.elevation - elevation));
+    return new ViewAngle(azimuth + part * round, elevation + part * (other.elevation - elevation));
   }
 
   /** From the tree toward the viewer. */
