@@ -210,6 +210,14 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     view.repaint();
   }
 
+  /** Whether the picture on the screen is the good one of what is to be seen now. */
+  boolean isSettled() {
+    LiveRenderer.Request good = wanted(Quality.STILL);
+    return !viewpoint.isGliding()
+        && !pictures.isBusy()
+        && view.picture().filter(p -> p.frame().request().equals(good)).isPresent();
+  }
+
   /** Stops drawing and frees what the drawing holds. */
   @Override
   public void close() {
