@@ -298,6 +298,14 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     return new CanvasPaper(shown, showing.looks(), view.deviceScale());
   }
 
+  private void paint(Graphics2D pen, CanvasLayer.Place place) {
+    for (CanvasLayer layer : layers.get(place)) {
+      Graphics2D own = (Graphics2D) pen.create();
+      layer.paint(own);
+      own.dispose();
+    }
+  }
+
   @Override
   public JComponent component() {
     return whole;
