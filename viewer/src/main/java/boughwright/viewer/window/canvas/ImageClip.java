@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import java.awt.Component;
 import java.awt.Image;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
@@ -12,6 +13,12 @@ import java.awt.datatransfer.UnsupportedFlavorException;
  * @param image the picture
  */
 record ImageClip(Image image) implements Transferable {
+
+  /** Puts a picture on the clipboard of the system that a component is on. */
+  static void copy(Image image, Component on) {
+    on.getToolkit().getSystemClipboard().setContents(new ImageClip(image), null);
+  }
+
   @Override
   public DataFlavor[] getTransferDataFlavors() {
     return new DataFlavor[] {DataFlavor.imageFlavor};
