@@ -10,7 +10,6 @@ import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.look.Command;
-import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.look.Tone;
 import boughwright.viewer.window.work.Notice;
@@ -22,7 +21,6 @@ import java.awt.Cursor;
 import java.awt.Graphics2D;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.KeyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -36,7 +34,7 @@ import javax.swing.JPanel;
 public final class TreeCanvas implements Canvas, AutoCloseable {
   private final Workspace work;
   private final Showing showing;
-  private final Viewpoint viewpoint = new Viewpoint(this::viewChanged);
+  private final Viewpoint viewpoint = new Viewpoint(this::moved);
   private final Pointing pointing;
   private final Pictures pictures;
   private final CanvasView view;
@@ -63,20 +61,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
+    pictures = new Pictures(this::wanted, view::show, this::cannotDraw);
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
     commands.addAll(branches.commands());
-    commands.add(
-        new Command(
-            "picture.copy",
-            "Copy the picture",
-            'p',
-            Optional.of(Keys.menuShift(KeyEvent.VK_C)),
-            "Copy what is seen to the clipboard, to paste it elsewhere",
-            this::copy,
-            () -> view.picture().isPresent()));
+    commands.add(ImageClip.command(this::copy, () -> view.picture().isPresent()));
     strip = new Strip(showing, commands);
     mouse = new CanvasMouse(new Hands(), viewpoint);
     view.addMouseListener(mouse);
@@ -168,7 +158,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     tell();
   }
 
-  private void viewChanged() {
+  private void moved() {
     pictures.ask();
   }
 
@@ -201,10 +191,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         viewpoint.camera().finer(scale),
         scale,
         new SceneRenderer.Ground(quality, dark));
-  }
-
-  private void take(LivePicture picture) {
-    view.show(picture);
   }
 
   private void cannotDraw(NoGraphicsException e) {
@@ -287,6 +273,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   @Override
   public double elevation() {
     return pointing.elevation();
+  }
+
+  @Override
+  public void lookFlatFrom(double azimuth) {
+    show(Looks.Extra.PERSPECTIVE, false);
+    viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
   }
 
   @Override
