@@ -3,7 +3,6 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.gl.LiveRenderer;
-import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.picture.SceneWords;
@@ -61,7 +60,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, view::show, this::cannotDraw);
+    pictures = new Pictures(this::wanted, view::show, e -> cannotDraw(e.getMessage()));
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
@@ -148,7 +147,9 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   private void shownChanged() {
     overlay.forgetHovered();
-    viewpoint.seeAllOf(showing.capsules().bounds());
+    if (showing.preview().isEmpty()) {
+      viewpoint.seeAllOf(showing.capsules().bounds());
+    }
     boolean flat = !showing.looks().has(Looks.Extra.PERSPECTIVE);
     if (viewpoint.isFlat() != flat) {
       viewpoint.setFlat(flat);
@@ -193,8 +194,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         new SceneRenderer.Ground(quality, dark));
   }
 
-  private void cannotDraw(NoGraphicsException e) {
-    view.say(e.getMessage() + " Tables and numbers work on, and so does the command line.");
+  /** Says why there is no tree to be seen, and how to mend it; all else works on. */
+  void cannotDraw(String why) {
+    view.say(
+        "The tree cannot be drawn: "
+            + why
+            + ". Tables and numbers work without it, and so does the command line.");
   }
 
   private void paintBehind(Graphics2D pen) {
