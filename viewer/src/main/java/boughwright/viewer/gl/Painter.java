@@ -15,22 +15,25 @@ import org.joml.Vector3f;
 final class Painter implements AutoCloseable {
   private static final float FINEST_GRAIN_PER_METRE = 450;
   private static final double GHOST_BEHIND = 0.012;
+  private static final float LIFT = 0.45f;
   private static final float GRAIN_PIXELS = 3.5f;
 
   /**
-   * Hatching of wood that goes.
+   * How a picture is drawn.
    *
-   * @param distance from line to line across the page, 0 for none [pixels]
+   * @param distance from line to line of the hatching of wood that goes, across the page [pixels]
    * @param shift where this part of a picture lies along the hatching [pixels]
+   * @param quality how much time it may take
+   * @param dark whether it will lie on a dark ground, where dark lines would not be seen
    */
-  record Hatch(float distance, int shift) {}
+  record Manner(float distance, int shift, Quality quality, boolean dark) {}
 
   private final Program wood = new Program("scene.vert", "wood.frag");
   private final Program ghost = new Program("scene.vert", "ghost.frag");
   private final Program depth = new Program("depth.vert", "depth.frag");
   private final ShadowMap shadows = new ShadowMap();
 
-  void paint(GpuScene gpu, Camera camera, Target target, Hatch hatch) {
+  void paint(GpuScene gpu, Camera camera, Target target, Manner manner) {
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
     glEnable(GL_MULTISAMPLE);
@@ -38,9 +41,11 @@ final class Painter implements AutoCloseable {
     Matrix4f light = ShadowMap.lightMatrix(toLight, gpu.bounds());
     drawShadows(gpu, light);
     target.begin();
-    drawSolid(gpu, camera, toLight, light);
-    target.keepDepth();
-    drawGhosts(gpu, camera, hatch, gpu.bounds().diagonal());
+    drawSolid(gpu, camera, new Light(toLight, light, manner));
+    if (manner.quality() == Quality.STILL) {
+      target.keepDepth();
+    }
+    drawGhosts(gpu, camera, manner, gpu.bounds().diagonal());
   }
 
   private void drawShadows(GpuScene gpu, Matrix4f light) {
@@ -55,18 +60,24 @@ final class Painter implements AutoCloseable {
     gpu.draw(Body.Role.FITTING);
   }
 
-  private void drawSolid(GpuScene gpu, Camera camera, Vector3f toLight, Matrix4f light) {
+  /** Where the key light stands, what it sees, and how it is drawn. */
+  private record Light(Vector3f to, Matrix4f matrix, Manner manner) {}
+
+  private void drawSolid(GpuScene gpu, Camera camera, Light light) {
     wood.use();
     setCamera(wood, camera);
     wood.set("behind", 0f);
-    wood.set("toLight", toLight.x, toLight.y, toLight.z);
-    wood.set("lightMatrix", light);
+    wood.set("toLight", light.to().x, light.to().y, light.to().z);
+    wood.set("softness", light.manner().quality() == Quality.STILL ? 2 : 0);
+    wood.set("lightMatrix", light.matrix());
     wood.set("shadows", 0);
     setTone(wood, "soil", Palette.SOIL);
     float grain = (float) camera.pixelsPerMetre() / GRAIN_PIXELS;
     wood.set("grainPerMetre", Math.min(FINEST_GRAIN_PER_METRE, grain));
     shadows.bind();
+    wood.set("lift", 0f);
     gpu.draw(Body.Role.SOLID);
+    wood.set("lift", light.manner().dark() ? LIFT : 0f);
     gpu.draw(Body.Role.FITTING);
   }
 
@@ -76,8 +87,8 @@ final class Painter implements AutoCloseable {
    *
    * <p>First only the depth, so that of the translucent wood only the nearest skin is seen.
    */
-  private void drawGhosts(GpuScene gpu, Camera camera, Hatch hatch, double size) {
-    float behind = (float) (GHOST_BEHIND * size / camera.depth());
+  private void drawGhosts(GpuScene gpu, Camera camera, Manner hatch, double size) {
+    float behind = (float) camera.clipShift(GHOST_BEHIND * size);
     drawGhostDepths(gpu, camera, behind);
     glDepthFunc(GL_LEQUAL);
     glEnable(GL_BLEND);
@@ -90,6 +101,10 @@ final class Painter implements AutoCloseable {
     gpu.draw(Body.Role.GHOST);
     setVeil(Veil.STAGE, 0);
     drawStages(gpu, ghost, behind);
+    ghost.set("behind", 0f);
+    setVeil(Veil.DIMMED, 0);
+    gpu.draw(Body.Role.DIMMED);
+    ghost.set("behind", behind);
     setVeil(Veil.GHOST, hatch.distance());
     ghost.set("hatchShift", (float) hatch.shift());
     setTone(ghost, "tone", Palette.REMOVED);
@@ -105,6 +120,8 @@ final class Painter implements AutoCloseable {
     drawStages(gpu, depth, behind);
     gpu.draw(Body.Role.GHOST);
     gpu.draw(Body.Role.REMOVED);
+    depth.set("behind", 0f);
+    gpu.draw(Body.Role.DIMMED);
     glColorMask(true, true, true, true);
   }
 
@@ -127,6 +144,7 @@ final class Painter implements AutoCloseable {
   private enum Veil {
     GHOST(0.30f, 0.45f, false),
     STAGE(0.34f, 0.50f, true),
+    DIMMED(0.16f, 0.40f, true),
     CONTAINER(0.13f, 0, false);
 
     private final float fill;

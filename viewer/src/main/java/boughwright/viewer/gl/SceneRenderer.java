@@ -5,6 +5,8 @@ import static org.lwjgl.opengl.GL33C.*;
 
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Scene;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * Draws scenes into images in memory. Belongs to the thread that opened it, which also closes it.
@@ -16,8 +18,8 @@ public final class SceneRenderer implements AutoCloseable {
   private final Thread owner = Thread.currentThread();
   private final GraphicsContext context;
   private final Painter painter;
-  private Scene uploaded;
-  private GpuScene gpu;
+  private final GpuScene gpu = new GpuScene();
+  private final Map<Quality, Target> targets = new EnumMap<>(Quality.class);
   private boolean closed;
 
   private SceneRenderer(GraphicsContext context) {
@@ -57,7 +59,10 @@ public final class SceneRenderer implements AutoCloseable {
    */
   public Raster draw(Scene scene, Camera camera, double unit) {
     enter();
-    upload(scene);
+    if (!camera.isFlat()) {
+      return draw(scene, camera, unit, new Ground(Quality.STILL, false));
+    }
+    gpu.show(scene);
     int[] pixels = new int[camera.width() * camera.height()];
     float[] depths = new float[pixels.length];
     for (int top = 0; top < camera.height(); top += LARGEST_TILE) {
@@ -66,6 +71,47 @@ public final class SceneRenderer implements AutoCloseable {
       }
     }
     return new Raster(camera, pixels, depths);
+  }
+
+  /**
+   * Draws a scene into an image that is kept for the next one of that size; as a whole, so that the
+   * largest size depends on the machine.
+   *
+   * @param unit how wide the finest pen is [pixels]
+   */
+  public Raster draw(Scene scene, Camera camera, double unit, Ground ground) {
+    enter();
+    gpu.show(scene);
+    Target target = target(camera, ground.quality());
+    Painter.Manner manner =
+        new Painter.Manner(
+            (float) (HATCH * unit), -camera.height(), ground.quality(), ground.dark());
+    painter.paint(gpu, camera, target, manner);
+    int[] pixels = target.read();
+    boolean still = ground.quality() == Quality.STILL;
+    return new Raster(camera, pixels, still ? target.readDepth() : new float[0]);
+  }
+
+  /**
+   * How well a picture is drawn, and for what.
+   *
+   * @param quality how much time it may take
+   * @param dark whether it will lie on a dark ground
+   */
+  public record Ground(Quality quality, boolean dark) {}
+
+  private Target target(Camera camera, Quality quality) {
+    Target kept = targets.get(quality);
+    if (kept != null && kept.isSized(camera.width(), camera.height())) {
+      return kept;
+    }
+    if (kept != null) {
+      targets.remove(quality).close();
+    }
+    int samples = quality == Quality.STILL ? Target.SAMPLES : 1;
+    Target target = new Target(camera.width(), camera.height(), samples);
+    targets.put(quality, target);
+    return target;
   }
 
   /** Left upper corner of a tile, and the width of the finest pen [pixels]. */
@@ -77,8 +123,8 @@ public final class SceneRenderer implements AutoCloseable {
     Camera part = camera.part(tile.left(), tile.top(), width, height);
     try (Target target = new Target(width, height)) {
       float distance = (float) (HATCH * tile.unit());
-      Painter.Hatch hatch = new Painter.Hatch(distance, tile.left() - tile.top() - height);
-      painter.paint(gpu, part, target, hatch);
+      int shift = tile.left() - tile.top() - height;
+      painter.paint(gpu, part, target, new Painter.Manner(distance, shift, Quality.STILL, false));
       int[] colours = target.read();
       float[] near = target.readDepth();
       for (int y = 0; y < height; y++) {
@@ -86,16 +132,6 @@ public final class SceneRenderer implements AutoCloseable {
         System.arraycopy(colours, y * width, pixels, to, width);
         System.arraycopy(near, y * width, depths, to, width);
       }
-    }
-  }
-
-  private void upload(Scene scene) {
-    if (uploaded != scene) {
-      if (gpu != null) {
-        gpu.close();
-      }
-      gpu = new GpuScene(scene);
-      uploaded = scene;
     }
   }
 
@@ -116,9 +152,8 @@ public final class SceneRenderer implements AutoCloseable {
       return;
     }
     enter();
-    if (gpu != null) {
-      gpu.close();
-    }
+    gpu.close();
+    targets.values().forEach(Target::close);
     painter.close();
     context.close();
     closed = true;

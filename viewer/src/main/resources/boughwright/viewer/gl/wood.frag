@@ -9,8 +9,12 @@ uniform vec3 toLight;
 uniform mat4 lightMatrix;
 uniform sampler2DShadow shadows;
 uniform float grainPerMetre;
+// How many rows and columns of the shadow map are looked at to each side.
+uniform int softness;
 // What lies under the soil is seen faintly, in this tone.
 uniform vec3 soil;
+// How far dark things are made lighter, so that they are seen on a dark ground.
+uniform float lift;
 out vec4 outColour;
 
 vec3 linear(vec3 c) {
@@ -55,18 +59,19 @@ float lit(vec3 n) {
   q.z -= 0.0006;
   vec2 texel = 1.0 / vec2(textureSize(shadows, 0));
   float sum = 0.0;
-  for (int x = -2; x <= 2; x++) {
-    for (int y = -2; y <= 2; y++) {
+  for (int x = -softness; x <= softness; x++) {
+    for (int y = -softness; y <= softness; y++) {
       sum += texture(shadows, vec3(q.xy + vec2(x, y) * texel * 1.2, q.z));
     }
   }
-  return sum / 25.0;
+  float taps = float(2 * softness + 1);
+  return sum / (taps * taps);
 }
 
 void main() {
   vec3 n = normalize(vNormal);
   vec3 v = normalize(vViewNormal);
-  vec3 base = linear(vColour) * bark();
+  vec3 base = linear(mix(vColour, vec3(0.80, 0.82, 0.84), lift)) * bark();
   vec3 sky = vec3(0.60, 0.61, 0.64);
   vec3 ground = vec3(0.34, 0.31, 0.28);
   vec3 around = mix(ground, sky, 0.5 + 0.5 * n.z) * vGrain.w;

@@ -1,0 +1,400 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.viewer.gl.LiveRenderer;
+import boughwright.viewer.gl.Quality;
+import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.picture.SceneWords;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.ViewAngle;
+import boughwright.viewer.window.look.Command;
+import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.look.Tone;
+import boughwright.viewer.window.work.Notice;
+import boughwright.viewer.window.work.Selection;
+import boughwright.viewer.window.work.Topic;
+import boughwright.viewer.window.work.Workspace;
+import java.awt.BorderLayout;
+import java.awt.Cursor;
+import java.awt.Graphics2D;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+
+/** The tree of a workspace on the screen. Belongs to the event thread. */
+public final class TreeCanvas implements Canvas, AutoCloseable {
+  private final Workspace work;
+  private final Showing showing;
+  private final Viewpoint viewpoint = new Viewpoint(this::moved);
+  private final Pointing pointing;
+  private final Pictures pictures;
+  private final CanvasView view;
+  private final CanvasMouse mouse;
+  private final JPanel whole = new JPanel(new BorderLayout());
+  private final Overlay overlay;
+  private final Views views;
+  private final Branches branches;
+  private final Strip strip;
+  private final List<Command> commands = new ArrayList<>();
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final Map<CanvasLayer.Place, List<CanvasLayer>> layers =
+      new EnumMap<>(CanvasLayer.Place.class);
+  private Optional<CanvasTool> tool = Optional.empty();
+  private boolean framed;
+
+  /** A canvas on a workspace, which it listens to as long as that lives. */
+  public TreeCanvas(Workspace work) {
+    this.work = work;
+    for (CanvasLayer.Place place : CanvasLayer.Place.values()) {
+      layers.put(place, new ArrayList<>());
+    }
+    showing = new Showing(work);
+    pointing = new Pointing(showing, viewpoint);
+    overlay = new Overlay(work, showing);
+    view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
+    pictures = new Pictures(this::wanted, view::show, e -> cannotDraw(e.getMessage()));
+    views = new Views(work, showing, viewpoint, overlay);
+    branches = new Branches(work, showing);
+    commands.addAll(views.commands());
+    commands.addAll(branches.commands());
+    commands.add(ImageClip.command(this::copy, () -> view.picture().isPresent()));
+    strip = new Strip(showing, commands);
+    mouse = new CanvasMouse(new Hands(), viewpoint);
+    view.addMouseListener(mouse);
+    view.addMouseMotionListener(mouse);
+    view.addMouseWheelListener(mouse);
+    view.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            resized();
+          }
+        });
+    whole.setName("canvas");
+    whole.add(view);
+    whole.add(strip.component(), BorderLayout.SOUTH);
+    CanvasKeys.bind(view, commands, this::cancel);
+    showing.listen(this::shownChanged);
+    work.listen(this::heard);
+  }
+
+  private void heard(Topic topic) {
+    if (topic == Topic.SELECTION) {
+      // The wood stays as it is: words are written anew, without a rougher picture in between.
+      pictures.askStill();
+      view.repaint();
+      tell();
+    }
+  }
+
+  /** Forgets what a tool has begun; without a tool, what is picked. */
+  private void cancel() {
+    mouse.abort();
+    if (tool.isPresent()) {
+      tool.get().cancelled();
+    } else {
+      work.select(Selection.NONE);
+    }
+    view.repaint();
+  }
+
+  /** What can be done to the view by menu and key, ids {@code view.*} and {@code picture.*}. */
+  public List<Command> commands() {
+    return List.copyOf(commands);
+  }
+
+  /** Asks to be told when what is shown or picked has changed. */
+  public void listen(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  private void tell() {
+    strip.follow();
+    listeners.forEach(Runnable::run);
+  }
+
+  /** What a person has chosen to see. */
+  public Looks looks() {
+    return showing.looks();
+  }
+
+  public void setLooks(Looks looks) {
+    showing.setLooks(looks);
+  }
+
+  /** Shows something or not. */
+  public void show(Looks.Extra extra, boolean on) {
+    showing.setLooks(showing.looks().with(extra, on));
+  }
+
+  /** Whether changes of view glide, as they do, or come at once. */
+  public void setSmooth(boolean smooth) {
+    viewpoint.setSmooth(smooth);
+  }
+
+  /** What is picked, in words. */
+  String pickedWords() {
+    return overlay.pickedWords();
+  }
+
+  private void shownChanged() {
+    overlay.forgetHovered();
+    if (showing.preview().isEmpty()) {
+      viewpoint.seeAllOf(showing.capsules().bounds());
+    }
+    boolean flat = !showing.looks().has(Looks.Extra.PERSPECTIVE);
+    if (viewpoint.isFlat() != flat) {
+      viewpoint.setFlat(flat);
+    }
+    pictures.ask();
+    view.repaint();
+    tell();
+  }
+
+  private void moved() {
+    pictures.ask();
+  }
+
+  private void resized() {
+    if (view.getWidth() < 1 || view.getHeight() < 1) {
+      return;
+    }
+    viewpoint.resize(view.getWidth(), view.getHeight());
+    viewpoint.seeAllOf(showing.capsules().bounds());
+    if (!framed) {
+      framed = true;
+      viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
+    } else if (viewpoint.isWhole()) {
+      viewpoint.setAt(viewpoint.camera().angle(), overlay.everything());
+    }
+  }
+
+  private LiveRenderer.Request wanted(Quality quality) {
+    double scale = view.deviceScale();
+    boolean dark = Theme.tone() == Tone.DARK;
+    Looks looks = showing.looks();
+    pictures.write(
+        new SceneWords.Wanted(
+            scale * Theme.textSize().percent() / 100,
+            dark,
+            looks.has(Looks.Extra.MARKS),
+            looks.has(Looks.Extra.SCALE)));
+    return new LiveRenderer.Request(
+        showing.shown(quality == Quality.STILL),
+        viewpoint.camera().finer(scale),
+        scale,
+        new SceneRenderer.Ground(quality, dark));
+  }
+
+  /** Says why there is no tree to be seen, and how to mend it; all else works on. */
+  void cannotDraw(String why) {
+    view.say(
+        "The tree cannot be drawn: "
+            + why
+            + ". Tables and numbers work without it, and so does the command line.");
+  }
+
+  private void paintBehind(Graphics2D pen) {
+    overlay.paintBehind(pen, viewpoint.camera());
+    paint(pen, CanvasLayer.Place.BEHIND);
+  }
+
+  private void paintOver(Graphics2D pen) {
+    Rectangle2D room = new Rectangle2D.Double(0, 0, view.getWidth(), view.getHeight());
+    overlay.paintOver(pen, viewpoint.camera());
+    overlay.paintHovered(pen, viewpoint.camera(), room);
+    tool.ifPresent(t -> t.paint(pen));
+    paint(pen, CanvasLayer.Place.OVER);
+  }
+
+  /** Copies what is seen to the clipboard. */
+  public void copy() {
+    if (view.picture().isPresent()) {
+      ImageClip.copy(
+          paper().compose(view.picture().get(), view.deviceScale(), viewpoint.camera()), view);
+      work.say(new Notice(Notice.Kind.DONE, "The picture is on the clipboard."));
+    }
+  }
+
+  /** Pictures of what is shown now; on this event thread, to be drawn on another one. */
+  public Snapshots snapshots() {
+    return new Snapshots(
+        pictures.renderer(),
+        paper(),
+        new Snapshots.Moment(
+            viewpoint.camera(), showing.shown(true), showing.before(), PoseSlider.words(showing)));
+  }
+
+  private CanvasPaper paper() {
+    return new CanvasPaper(new Sheet(), showing.looks(), view.deviceScale());
+  }
+
+  private void paint(Graphics2D pen, CanvasLayer.Place place) {
+    for (CanvasLayer layer : layers.get(place)) {
+      Graphics2D own = (Graphics2D) pen.create();
+      layer.paint(own);
+      own.dispose();
+    }
+  }
+
+  @Override
+  public JComponent component() {
+    return whole;
+  }
+
+  @Override
+  public Optional<Hit> hit(double x, double y) {
+    return pointing.hit(x, y);
+  }
+
+  @Override
+  public Ray ray(double x, double y) {
+    return pointing.ray(x, y);
+  }
+
+  @Override
+  public Camera.Pixel project(Point3 point) {
+    return pointing.project(point);
+  }
+
+  @Override
+  public Point3 beside(Point3 through, double x, double y) {
+    return pointing.beside(through, x, y);
+  }
+
+  @Override
+  public double azimuth() {
+    return pointing.azimuth();
+  }
+
+  @Override
+  public double elevation() {
+    return pointing.elevation();
+  }
+
+  @Override
+  public void lookFlatFrom(double azimuth) {
+    show(Looks.Extra.PERSPECTIVE, false);
+    viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
+  }
+
+  @Override
+  public void use(CanvasTool next) {
+    useNone();
+    tool = Optional.of(next);
+    view.setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
+    strip.hint(next.hint());
+    view.repaint();
+  }
+
+  @Override
+  public void useNone() {
+    Optional<CanvasTool> before = tool;
+    tool = Optional.empty();
+    before.ifPresent(CanvasTool::cancelled);
+    view.setCursor(Cursor.getDefaultCursor());
+    strip.hint("");
+    view.repaint();
+  }
+
+  @Override
+  public void preview(Optional<Preview> preview) {
+    showing.setPreview(preview);
+  }
+
+  @Override
+  public void add(CanvasLayer layer, CanvasLayer.Place place) {
+    layers.get(place).add(layer);
+    view.repaint();
+  }
+
+  @Override
+  public void redraw() {
+    view.repaint();
+  }
+
+  /** Whether the picture on the screen is the good one of what is to be seen now. */
+  boolean isSettled() {
+    LiveRenderer.Request good = wanted(Quality.STILL);
+    return !viewpoint.isGliding()
+        && !pictures.isBusy()
+        && view.picture().filter(p -> p.frame().request().equals(good)).isPresent();
+  }
+
+  /** Stops drawing and frees what the drawing holds. */
+  @Override
+  public void close() {
+    pictures.close();
+  }
+
+  /** What the mouse does. */
+  private final class Hands implements CanvasMouse.Target {
+    @Override
+    public boolean pressed(Pointer pointer) {
+      boolean taken = tool.isPresent() && tool.get().pressed(pointer);
+      view.repaint();
+      return taken;
+    }
+
+    @Override
+    public void dragged(Pointer pointer) {
+      tool.ifPresent(t -> t.dragged(pointer));
+      view.repaint();
+    }
+
+    @Override
+    public void released(Pointer pointer) {
+      tool.ifPresent(t -> t.released(pointer));
+      view.repaint();
+    }
+
+    @Override
+    public void hovered(Pointer pointer) {
+      tool.ifPresent(t -> t.moved(pointer));
+      boolean changed = overlay.hover(hit(pointer.x(), pointer.y()), pointer);
+      if (changed || tool.isPresent()) {
+        view.repaint();
+      }
+    }
+
+    @Override
+    public void left() {
+      overlay.forgetHovered();
+      view.repaint();
+    }
+
+    @Override
+    public void clicked(Pointer pointer) {
+      Optional<String> picked = hit(pointer.x(), pointer.y()).map(h -> h.spot().segment());
+      boolean more = pointer.shift() || pointer.control();
+      work.select(Picking.after(work.selection(), picked, more));
+    }
+  }
+
+  /** What lies behind and over the tree on a picture. */
+  private final class Sheet implements CanvasPaper.Layers {
+    @Override
+    public void behind(Graphics2D pen, Camera camera, boolean others) {
+      overlay.paintBehind(pen, camera);
+      if (others) {
+        paint(pen, CanvasLayer.Place.BEHIND);
+      }
+    }
+
+    @Override
+    public void over(Graphics2D pen, Camera camera, boolean others) {
+      if (others) {
+        overlay.paintOver(pen, camera);
+        paint(pen, CanvasLayer.Place.OVER);
+      }
+    }
+  }
+}
