@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch.draw;
 
+import boughwright.modeller.edit.SegmentEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
@@ -10,11 +11,11 @@ import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasTool;
 import boughwright.viewer.window.canvas.Hit;
 import boughwright.viewer.window.canvas.Pointer;
-import boughwright.viewer.window.sketch.entry.Changes;
 import boughwright.viewer.window.sketch.entry.Draft;
 import boughwright.viewer.window.sketch.entry.Polar;
 import boughwright.viewer.window.sketch.entry.Seat;
 import boughwright.viewer.window.sketch.entry.Shown;
+import boughwright.viewer.window.sketch.entry.Typed;
 import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Graphics2D;
@@ -108,8 +109,8 @@ public final class DrawTool implements CanvasTool {
       return;
     }
     Draft draft = Draft.likely(skeleton, drawn.seat(), drawn.course());
-    String id = Changes.nextId(workspace.document().tree(), draft.kind());
-    if (workspace.edit(Changes.add(draft.segment(skeleton, id)))) {
+    String id = draft.freeId(workspace.document(), skeleton);
+    if (workspace.edit(SegmentEdits.add(draft.segment(skeleton, id)))) {
       workspace.select(Selection.of(id));
     }
   }
@@ -155,7 +156,7 @@ public final class DrawTool implements CanvasTool {
     LengthUnit unit = workspace.units().length();
     return List.of(
         PointWords.of(draft.course(), unit),
-        (draft.continues() ? "goes on, " : "new " + Shown.word(draft.kind()) + ", ")
+        (draft.continues() ? "goes on, " : "new " + Typed.word(draft.kind()) + ", ")
             + "caliper "
             + Shown.length(draft.calipers().start(), unit)
             + " to "

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch.draw;
 
+import boughwright.modeller.edit.Run;
+import boughwright.modeller.edit.SegmentEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.scene.Camera.Pixel;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasTool;
 import boughwright.viewer.window.canvas.Pointer;
-import boughwright.viewer.window.sketch.entry.Changes;
 import boughwright.viewer.window.sketch.entry.Polar;
 import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Workspace;
@@ -89,7 +90,10 @@ public final class MoveTool implements CanvasTool {
         .ifPresent(
             held ->
                 workspace.edit(
-                    Changes.move(held.segment(), Polar.rounded(held.to()), !held.alone())));
+                    SegmentEdits.moveEnd(
+                        held.segment(),
+                        new Run.To(Polar.rounded(held.to())),
+                        held.alone() ? SegmentEdits.Carry.STAYS : SegmentEdits.Carry.WITH)));
   }
 
   @Override

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch.draw;
 
+import boughwright.modeller.edit.WoundEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Wound;
@@ -10,12 +11,13 @@ import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasTool;
 import boughwright.viewer.window.canvas.Hit;
 import boughwright.viewer.window.canvas.Pointer;
-import boughwright.viewer.window.sketch.entry.Changes;
 import boughwright.viewer.window.sketch.entry.Shown;
 import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +33,7 @@ public final class WoundTool implements CanvasTool {
   private final Workspace workspace;
   private final Canvas canvas;
   private final Shape shape;
-  private final Supplier<Optional<java.time.LocalDate>> seenOn;
+  private final Supplier<Optional<LocalDate>> seenOn;
   private Optional<Mark> mark = Optional.empty();
 
   /** A wound that is being marked. */
@@ -44,7 +46,7 @@ public final class WoundTool implements CanvasTool {
       Workspace workspace,
       Canvas canvas,
       Shape shape,
-      Supplier<Optional<java.time.LocalDate>> seenOn) {
+      Supplier<Optional<LocalDate>> seenOn) {
     this.workspace = workspace;
     this.canvas = canvas;
     this.shape = shape;
@@ -109,7 +111,7 @@ public final class WoundTool implements CanvasTool {
     String segment = made.hit().spot().segment();
     Wound wound =
         new Wound(
-            Changes.nextWoundId(workspace.document().tree()),
+            WoundEdits.nextId(workspace.document()),
             segment,
             rounded(made.hit().spot().along(), 1e3),
             Math.toRadians(rounded(Math.toDegrees(made.hit().round()), 1)),
@@ -117,7 +119,7 @@ public final class WoundTool implements CanvasTool {
             rounded(made.height(), 1e4),
             seenOn.get(),
             Map.of());
-    if (workspace.edit(Changes.addWound(wound))) {
+    if (workspace.edit(WoundEdits.add(wound))) {
       workspace.select(Selection.of(segment));
     }
   }
@@ -150,7 +152,7 @@ public final class WoundTool implements CanvasTool {
     double turn = Math.atan2(to.y() - from.y(), to.x() - from.x());
     double along = made.height() * sight.pixelsPerMetre();
     double across = made.width() * sight.pixelsPerMetre();
-    java.awt.geom.AffineTransform place = java.awt.geom.AffineTransform.getTranslateInstance(at.x(), at.y());
+    AffineTransform place = AffineTransform.getTranslateInstance(at.x(), at.y());
     place.rotate(turn);
     handles.edged(
         place.createTransformedShape(

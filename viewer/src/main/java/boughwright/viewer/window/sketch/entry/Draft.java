@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch.entry;
 
+import boughwright.modeller.edit.NewSegment;
+import boughwright.modeller.edit.NextId;
+import boughwright.modeller.edit.Run;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
-import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A segment that is about to be added.
@@ -36,20 +37,23 @@ public record Draft(Seat seat, Polar course, CaliperGuess calipers, Kind kind) {
   }
 
   /** The segment under a name. */
-  public Segment segment(Skeleton skeleton, String id) {
-    return new Segment(
+  public NewSegment segment(Skeleton skeleton, String id) {
+    return new NewSegment(
         id,
-        Optional.of(skeleton.segment(seat.parent()).id()),
-        seat.along(),
-        Optional.of(seat.joins()),
+        new NewSegment.Place(seat.id(skeleton), seat.along(), seat.joins()),
         kind,
-        Optional.empty(),
-        course.from(seat.point(skeleton)),
+        new Run.To(course.from(seat.point(skeleton))),
         calipers.start(),
-        calipers.end(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Map.of());
+        calipers.end());
+  }
+
+  /** A name for it that goes on with the names of the tree. */
+  public String freeId(Document document, Skeleton skeleton) {
+    try {
+      return NextId.segment(document, seat.id(skeleton), kind, seat.joins());
+    } catch (InputException e) {
+      throw new IllegalStateException("the seat is on a segment of the tree", e);
+    }
   }
 
   public boolean continues() {

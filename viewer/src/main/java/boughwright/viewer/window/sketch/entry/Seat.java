@@ -33,6 +33,11 @@ public record Seat(int parent, double along, Joint joins) {
         parent, spot.along(), spot.along() == 1 && free ? Joint.CONTINUES : Joint.UNION);
   }
 
+  /** The name of the segment it starts on. */
+  public String id(Skeleton skeleton) {
+    return skeleton.segment(parent).id();
+  }
+
   /** Where it starts [m, tree frame]. */
   public Point3 point(Skeleton skeleton) {
     return skeleton.point(parent, along);
