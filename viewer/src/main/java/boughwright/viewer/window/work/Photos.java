@@ -6,9 +6,9 @@ import boughwright.modeller.tree.Backdrop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -36,7 +36,8 @@ public final class Photos {
    */
   public String take(String fileName, byte[] bytes, Optional<Path> beside) {
     String plain = plain(fileName);
-    if (beside.flatMap(tree -> read(tree.resolveSibling(plain)))
+    if (beside
+        .flatMap(tree -> read(tree.resolveSibling(plain)))
         .filter(there -> Arrays.equals(there, bytes))
         .isPresent()) {
       return plain;

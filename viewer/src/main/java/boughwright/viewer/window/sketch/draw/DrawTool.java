@@ -89,9 +89,7 @@ public final class DrawTool implements CanvasTool {
   private Stroke toward(Stroke begun, Pointer pointer) {
     Point3 end = canvas.beside(begun.sight().through(), pointer.x(), pointer.y());
     return new Stroke(
-        begun.seat(),
-        begun.sight(),
-        pointer.shift() ? begun.sight().snapped(end, SNAP) : end);
+        begun.seat(), begun.sight(), pointer.shift() ? begun.sight().snapped(end, SNAP) : end);
   }
 
   @Override
@@ -145,8 +143,7 @@ public final class DrawTool implements CanvasTool {
     if (drawn.course().length() > 0) {
       Draft draft = Draft.likely(shape.skeleton(), drawn.seat(), drawn.course());
       double scale = drawn.sight().pixelsPerMetre();
-      handles.wood(
-          from, to, draft.calipers().start() * scale, draft.calipers().end() * scale);
+      handles.wood(from, to, draft.calipers().start() * scale, draft.calipers().end() * scale);
       handles.words(to, words(draft));
     }
     handles.large(from);

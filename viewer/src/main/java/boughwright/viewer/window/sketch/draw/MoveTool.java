@@ -84,9 +84,7 @@ public final class MoveTool implements CanvasTool {
     grip = Optional.empty();
     canvas.redraw();
     moved
-        .filter(
-            held ->
-                canvas.project(held.from()).distance(canvas.project(held.to())) >= SHORTEST)
+        .filter(held -> canvas.project(held.from()).distance(canvas.project(held.to())) >= SHORTEST)
         .ifPresent(
             held ->
                 workspace.edit(

@@ -43,10 +43,7 @@ public final class WoundTool implements CanvasTool {
    * @param seenOn the day a new wound was seen
    */
   public WoundTool(
-      Workspace workspace,
-      Canvas canvas,
-      Shape shape,
-      Supplier<Optional<LocalDate>> seenOn) {
+      Workspace workspace, Canvas canvas, Shape shape, Supplier<Optional<LocalDate>> seenOn) {
     this.workspace = workspace;
     this.canvas = canvas;
     this.shape = shape;
@@ -94,9 +91,7 @@ public final class WoundTool implements CanvasTool {
     double least = 1e-3;
     double caliper = skeleton.caliper(i, begun.hit().spot().along());
     return new Mark(
-        begun.hit(),
-        Math.min(Math.PI * caliper, Math.max(least, width)),
-        Math.max(least, height));
+        begun.hit(), Math.min(Math.PI * caliper, Math.max(least, width)), Math.max(least, height));
   }
 
   @Override
@@ -155,8 +150,7 @@ public final class WoundTool implements CanvasTool {
     AffineTransform place = AffineTransform.getTranslateInstance(at.x(), at.y());
     place.rotate(turn);
     handles.edged(
-        place.createTransformedShape(
-            new Ellipse2D.Double(-along / 2, -across / 2, along, across)));
+        place.createTransformedShape(new Ellipse2D.Double(-along / 2, -across / 2, along, across)));
     LengthUnit unit = workspace.units().length();
     handles.words(
         at,

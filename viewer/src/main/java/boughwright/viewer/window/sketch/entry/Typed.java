@@ -124,8 +124,7 @@ public record Typed(String heading, String text) {
     try {
       return Optional.of(LocalDate.parse(text.strip()));
     } catch (DateTimeParseException e) {
-      throw refusal(
-          "no-day", shown() + " is no day", "Type year-month-day, such as 2026-03-02");
+      throw refusal("no-day", shown() + " is no day", "Type year-month-day, such as 2026-03-02");
     }
   }
 

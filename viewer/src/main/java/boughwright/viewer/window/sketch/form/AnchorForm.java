@@ -44,7 +44,8 @@ final class AnchorForm {
         new TextEntry(
             "measure.anchor.name",
             "Name",
-            text -> change(was -> new AnchorPoint(text.strip(), was.at(), was.kind(), was.extras())));
+            text ->
+                change(was -> new AnchorPoint(text.strip(), was.at(), was.kind(), was.extras())));
     kind =
         new Choice<>(
             "measure.anchor.kind",
@@ -63,9 +64,11 @@ final class AnchorForm {
     remove.addActionListener(
         event -> list.picked().ifPresent(one -> workspace.edit(TreeEdits.deleteAnchor(one.id()))));
     fields.setLayout(
-        new net.miginfocom.swing.MigLayout("wrap 1, fillx, insets 0, gapy 8", "[grow,fill,0:pref]", ""));
+        new net.miginfocom.swing.MigLayout(
+            "wrap 1, fillx, insets 0, gapy 8", "[grow,fill,0:pref]", ""));
     fields.add(Controls.row(name, kind), "wmin 0");
-    fields.add(Controls.note("From the middle of the trunk base, as you stand at azimuth 0"), "wmin 0");
+    fields.add(
+        Controls.note("From the middle of the trunk base, as you stand at azimuth 0"), "wmin 0");
     fields.add(Controls.row(right, behind, above), "wmin 0");
     fields.add(remove, "wmin 0");
     section = Controls.section("Anchors to tie lines to", list, fields, add);
@@ -132,7 +135,9 @@ final class AnchorForm {
             .tree()
             .setting()
             .container()
-            .map(box -> new Point3(box.centreX() + box.size().length() / 2, box.centreY(), box.rim()))
+            .map(
+                box ->
+                    new Point3(box.centreX() + box.size().length() / 2, box.centreY(), box.rim()))
             .orElse(new Point3(0.15, 0, 0));
     workspace.edit(TreeEdits.addAnchor(new AnchorPoint(id, at, AnchorKind.SCREW, Map.of())));
   }

@@ -42,7 +42,11 @@ final class ContainerForm {
     mass =
         new QuantityField(
             new QuantityField.Asked(
-                "measure.container.mass", "All together weigh", Measure.number("kg"), LEAST, MOST_MASS),
+                "measure.container.mass",
+                "All together weigh",
+                Measure.number("kg"),
+                LEAST,
+                MOST_MASS),
             workspace.units());
     all().forEach(one -> one.onCommit(value -> commit()));
     Controls.named(Controls.large(tiedIn), "measure.container.tied", "Roots are tied to it");
@@ -51,11 +55,7 @@ final class ContainerForm {
     none.addActionListener(event -> workspace.edit(TreeEdits.container(Optional.empty())));
     section =
         Controls.section(
-            "Container",
-            Controls.row(length, width, depth),
-            Controls.row(rim, mass),
-            tiedIn,
-            none);
+            "Container", Controls.row(length, width, depth), Controls.row(rim, mass), tiedIn, none);
     workspace.listen(
         topic -> {
           if (topic == Topic.UNITS) {
@@ -85,9 +85,7 @@ final class ContainerForm {
     }
     Container.Size size =
         new Container.Size(
-            length.value().getAsDouble(),
-            width.value().getAsDouble(),
-            depth.value().getAsDouble());
+            length.value().getAsDouble(), width.value().getAsDouble(), depth.value().getAsDouble());
     Optional<Container> was = workspace.document().tree().setting().container();
     Container now =
         new Container(

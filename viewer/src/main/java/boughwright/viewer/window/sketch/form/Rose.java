@@ -105,12 +105,7 @@ final class Rose extends JComponent {
     centred(pen, "90\u00B0 up", left, y - radius - metrics.getDescent() - 1);
     centred(pen, "-90\u00B0 down", left, y + radius + metrics.getAscent() + 2);
     pen.drawString("level", (float) (left + 0.95 * radius), (float) y - 4);
-    arrow(
-        pen,
-        left,
-        y,
-        left + Math.cos(elevation) * radius,
-        y - Math.sin(elevation) * radius);
+    arrow(pen, left, y, left + Math.cos(elevation) * radius, y - Math.sin(elevation) * radius);
     pen.setColor(Theme.colour(Shade.INK));
     pen.drawString(
         Shown.degrees(elevation) + "\u00B0",

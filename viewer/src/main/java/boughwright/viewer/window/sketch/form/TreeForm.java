@@ -89,9 +89,9 @@ public final class TreeForm {
 
   private void lay(JButton today) {
     JPanel day = Controls.row(measuredOn, today);
-    day.setLayout(new net.miginfocom.swing.MigLayout("fillx, insets 0, gapx 8", "[grow,fill][]", "[bottom]"));
-    column.add(
-        Controls.section("The tree", name, species, day, Controls.row(bark, error), unions));
+    day.setLayout(
+        new net.miginfocom.swing.MigLayout("fillx, insets 0, gapx 8", "[grow,fill][]", "[bottom]"));
+    column.add(Controls.section("The tree", name, species, day, Controls.row(bark, error), unions));
     column.add(container.component(), "gaptop 12");
     column.add(anchors.component(), "gaptop 12");
   }

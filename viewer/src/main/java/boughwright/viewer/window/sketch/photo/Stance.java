@@ -33,7 +33,11 @@ public record Stance(double azimuth, double elevation, boolean flat) {
     String taken = Shown.azimuth(backdrop.seenFrom()) + "\u00B0";
     if (aside > NEAR) {
       return Optional.of(
-          "Hidden: it was taken from " + taken + ", you look from " + Shown.azimuth(azimuth) + "\u00B0.");
+          "Hidden: it was taken from "
+              + taken
+              + ", you look from "
+              + Shown.azimuth(azimuth)
+              + "\u00B0.");
     }
     if (Math.abs(elevation) > NEAR) {
       return Optional.of("Hidden: it was taken level, you look from above or below.");

@@ -33,7 +33,8 @@ final class CellText extends DefaultTableCellRenderer {
         what == SegmentColumn.ID ? Theme.px(INDENT) * Math.min(MOST_INDENTS, generation) : 0;
     setBorder(
         BorderFactory.createCompoundBorder(
-            getBorder(), BorderFactory.createEmptyBorder(0, Theme.px(ROOM) + indent, 0, Theme.px(ROOM))));
+            getBorder(),
+            BorderFactory.createEmptyBorder(0, Theme.px(ROOM) + indent, 0, Theme.px(ROOM))));
     setToolTipText(what == SegmentColumn.ID ? String.valueOf(value) : null);
     getAccessibleContext()
         .setAccessibleName(table.cells().rows().id(row) + ", " + what.title() + ": " + value);

@@ -77,8 +77,7 @@ record RowChange(String id, Map<SegmentColumn, String> cells, LengthUnit length)
             has(SegmentColumn.LENGTH) ? typed(SegmentColumn.LENGTH).length(length) : was.length());
     return edit(
         document,
-        SegmentEdits.moveEnd(
-            id, new Run.To(now.from(skeleton.start(i))), SegmentEdits.Carry.WITH));
+        SegmentEdits.moveEnd(id, new Run.To(now.from(skeleton.start(i))), SegmentEdits.Carry.WITH));
   }
 
   private Document calipers(Document document) throws InputException {
@@ -134,8 +133,7 @@ record RowChange(String id, Map<SegmentColumn, String> cells, LengthUnit length)
         has(SegmentColumn.PARENT)
             ? cells.get(SegmentColumn.PARENT).strip()
             : segment.parent().orElseThrow();
-    double along =
-        has(SegmentColumn.ALONG) ? typed(SegmentColumn.ALONG).along() : segment.along();
+    double along = has(SegmentColumn.ALONG) ? typed(SegmentColumn.ALONG).along() : segment.along();
     return edit(document, BranchEdits.move(id, parent, along));
   }
 
@@ -148,6 +146,8 @@ record RowChange(String id, Map<SegmentColumn, String> cells, LengthUnit length)
       return Joint.UNION;
     }
     throw typed.refusal(
-        "unknown-word", '"' + typed.text() + "\" says nothing of how it joins", "Type goes on or branch");
+        "unknown-word",
+        '"' + typed.text() + "\" says nothing of how it joins",
+        "Type goes on or branch");
   }
 }

@@ -15,7 +15,8 @@ enum SegmentColumn {
   PARENT("Grows on", "", 90, "The segment it starts on"),
   ALONG("At", "", 64, "Where on that segment it starts: 0 is its start, 1 its end"),
   KIND("Kind", "", 100, "Trunk, branch, root, sacrifice or deadwood"),
-  AZIMUTH("Azimuth", "\u00B0", 92, "Where it points: 0 toward you, 90 your left, clockwise from above"),
+  AZIMUTH(
+      "Azimuth", "\u00B0", 92, "Where it points: 0 toward you, 90 your left, clockwise from above"),
   ELEVATION("Elevation", "\u00B0", 100, "How far it rises above level; down is negative"),
   LENGTH("Length", "length", 92, "Along its axis, from the axis of what it grows on"),
   CALIPER_START("Caliper start", "length", 120, "Over bark at its start, just outside the collar"),

@@ -182,8 +182,7 @@ public final class SegmentTable extends JTable {
   }
 
   @Override
-  public Component prepareEditor(
-      javax.swing.table.TableCellEditor editor, int row, int column) {
+  public Component prepareEditor(javax.swing.table.TableCellEditor editor, int row, int column) {
     Component field = super.prepareEditor(editor, row, column);
     field.setFont(Theme.text());
     return field;
