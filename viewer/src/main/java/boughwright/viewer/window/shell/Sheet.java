@@ -93,7 +93,9 @@ public final class Sheet {
     return button;
   }
 
-  /** Shows it, no wider than wished and no larger than the screen has room [user pixels at 100 %]. */
+  /**
+   * Shows it, no wider than wished and no larger than the screen has room [user pixels at 100 %].
+   */
   public void show(int width, int height) {
     Rectangle room = room(dialog.getOwner());
     int wide = Math.min(Theme.px(width), room.width);

@@ -14,13 +14,13 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 
 /** Paints the photos that fit the view behind the tree. */
-final class PhotoLayer implements CanvasLayer {
+public final class PhotoLayer implements CanvasLayer {
   private final Workspace workspace;
   private final Canvas canvas;
   private final Shape shape;
   private final PhotoImages images;
 
-  PhotoLayer(Workspace workspace, Canvas canvas, Shape shape, PhotoImages images) {
+  public PhotoLayer(Workspace workspace, Canvas canvas, Shape shape, PhotoImages images) {
     this.workspace = workspace;
     this.canvas = canvas;
     this.shape = shape;
