@@ -157,8 +157,7 @@ public final class MainWindow extends JFrame {
     if (before.isPresent()) {
       setLocation(before.get().getX() + 32, before.get().getY() + 32);
     } else {
-      setLocation(
-          room.x + (room.width - getWidth()) / 2, room.y + (room.height - getHeight()) / 2);
+      setLocation(room.x + (room.width - getWidth()) / 2, room.y + (room.height - getHeight()) / 2);
     }
   }
 
