@@ -133,7 +133,8 @@ public final class Commands {
     control.setMnemonic(command.mnemonic());
     control.getAccessibleContext().setAccessibleDescription(command.tip());
     control.setToolTipText(tip(command));
-    control.addActionListener(event -> {
+    control.addActionListener(
+        event -> {
           run(command);
           refresh();
         });

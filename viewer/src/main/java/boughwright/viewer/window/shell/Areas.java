@@ -35,8 +35,7 @@ final class Areas {
       from = areas.size() - 1;
     }
     for (int i = 1; i <= areas.size(); i++) {
-      Optional<Component> first =
-          first(areas.get(Math.floorMod(from + step * i, areas.size())));
+      Optional<Component> first = first(areas.get(Math.floorMod(from + step * i, areas.size())));
       if (first.isPresent()) {
         first.get().requestFocusInWindow();
         return;

@@ -13,7 +13,10 @@ import java.nio.file.Path;
 
 /** Trees that come with the program; their measures are invented. */
 enum Example {
-  HORNBEAM("hedge-hornbeam", "Hedge hornbeam", "Two leaders compete. The thick one goes, the thin one is drawn upright."),
+  HORNBEAM(
+      "hedge-hornbeam",
+      "Hedge hornbeam",
+      "Two leaders compete. The thick one goes, the thin one is drawn upright."),
   LARCH("larch", "Larch", "A heavy first branch to draw down with a line or a coil.");
 
   private final String file;

@@ -66,13 +66,11 @@ final class FileCommands {
   }
 
   private void open() {
-    FilePick.toOpen(window, near(), FilePick.Sort.TREE)
-        .ifPresent(path -> openFile(window, path));
+    FilePick.toOpen(window, near(), FilePick.Sort.TREE).ifPresent(path -> openFile(window, path));
   }
 
   private void openSheet() {
-    FilePick.toOpen(window, near(), FilePick.Sort.SHEET)
-        .ifPresent(path -> openFile(window, path));
+    FilePick.toOpen(window, near(), FilePick.Sort.SHEET).ifPresent(path -> openFile(window, path));
   }
 
   /** Opens a file of any sort that is known by its end, into a window. */

@@ -34,8 +34,7 @@ final class FileDrop extends TransferHandler {
     }
     try {
       Object data = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
-      List<Path> paths =
-          ((List<?>) data).stream().map(File.class::cast).map(File::toPath).toList();
+      List<Path> paths = ((List<?>) data).stream().map(File.class::cast).map(File::toPath).toList();
       EventQueue.invokeLater(() -> take(paths));
       return !paths.isEmpty();
     } catch (UnsupportedFlavorException | IOException e) {

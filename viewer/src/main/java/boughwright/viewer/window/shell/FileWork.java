@@ -28,8 +28,7 @@ final class FileWork {
    * @param print what its file held when it was opened
    * @param used told of each file that is opened or saved
    */
-  FileWork(
-      Window window, Workspace workspace, Optional<Fingerprint> print, Consumer<Path> used) {
+  FileWork(Window window, Workspace workspace, Optional<Fingerprint> print, Consumer<Path> used) {
     this.window = window;
     this.workspace = workspace;
     this.print = print;

@@ -39,8 +39,7 @@ final class HelpSheets {
                 "wrap 2, fillx, insets 0, gapx 24, gapy 6", "[][grow,fill,0:pref]", "[top]"));
     table.setOpaque(false);
     for (Command command : window.commands().all()) {
-      List<String> keys =
-          window.commands().keysOf(command.id()).stream().map(Keys::words).toList();
+      List<String> keys = window.commands().keysOf(command.id()).stream().map(Keys::words).toList();
       if (!keys.isEmpty()) {
         row(table, String.join(", ", keys), command.name() + ". " + command.tip());
       }
@@ -78,8 +77,7 @@ final class HelpSheets {
             case CAUTION -> Shade.CAUTION;
             case FAULT -> Shade.FAULT;
           };
-      lines.add(
-          new Prose(StatusLine.lead(notice.kind()) + notice.words(), shade), "wmin 0, growx");
+      lines.add(new Prose(StatusLine.lead(notice.kind()) + notice.words(), shade), "wmin 0, growx");
     }
     page("notices", "All notices, the last first", lines);
   }

@@ -44,7 +44,8 @@ final class NewTreeSheet {
     sheet.add(labelled("What you call it", 'W', name));
     sheet.add(labelled("Species", 'S', species));
     sheet.add(
-        Controls.note("It starts with one trunk segment. Measure it and add the others in Measure."));
+        Controls.note(
+            "It starts with one trunk segment. Measure it and add the others in Measure."));
     JButton make = Controls.button("Start");
     make.setName("new-tree.start");
     make.setMnemonic('T');

@@ -53,7 +53,10 @@ final class StartSheet {
   private static JPanel described(JButton button, String words) {
     JPanel row =
         new JPanel(
-            new MigLayout("insets 0, fillx, gapx 16", "[" + Theme.px(190) + "!,fill][grow,fill,0:pref]", "[center]"));
+            new MigLayout(
+                "insets 0, fillx, gapx 16",
+                "[" + Theme.px(190) + "!,fill][grow,fill,0:pref]",
+                "[center]"));
     row.setOpaque(false);
     row.add(button, "hmin " + Theme.px(44));
     row.add(Controls.prose(words), "wmin 0, growx");

@@ -161,8 +161,7 @@ final class WindowMenus {
     view.addSeparator();
     JMenu units = inner("Units", 'U');
     for (LengthUnit unit : List.of(LengthUnit.MILLIMETRE, LengthUnit.INCH)) {
-      units.add(
-          commands.choiceItem("view.unit-" + unit.symbol(), () -> now().length() == unit));
+      units.add(commands.choiceItem("view.unit-" + unit.symbol(), () -> now().length() == unit));
     }
     units.addSeparator();
     for (ForceUnit unit : ForceUnit.values()) {

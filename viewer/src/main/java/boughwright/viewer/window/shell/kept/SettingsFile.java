@@ -99,7 +99,8 @@ public final class SettingsFile {
       Files.createDirectories(folder);
       Path fresh = folder.resolve(NAME + ".new");
       Files.write(
-          fresh, new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsBytes(json(settings)));
+          fresh,
+          new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsBytes(json(settings)));
       Files.move(fresh, folder.resolve(NAME), StandardCopyOption.REPLACE_EXISTING);
       return true;
     } catch (IOException | SecurityException e) {
