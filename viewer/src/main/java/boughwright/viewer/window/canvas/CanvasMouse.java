@@ -130,8 +130,8 @@ final class CanvasMouse extends MouseInputAdapter {
     viewpoint.zoom(factor, event.getX(), event.getY());
   }
 
-  /** Whether a drag is under way. */
-  boolean isDragging() {
-    return drag != Drag.NONE && moved;
+  /** Forgets the drag that is under way. */
+  void abort() {
+    drag = Drag.NONE;
   }
 }

@@ -68,6 +68,29 @@ final class Overlay {
     return limbs;
   }
 
+  /** The picked segments that are there. */
+  List<StagesView.Outline> picked() {
+    Skeleton skeleton = showing.tree().skeleton();
+    return work.selection().segments().stream()
+        .filter(skeleton::has)
+        .map(skeleton::indexOf)
+        .filter(i -> !showing.tree().kept().isGone(i))
+        .map(showing.capsules()::outline)
+        .toList();
+  }
+
+  /** What is picked, in words. */
+  String pickedWords() {
+    List<String> picked = work.selection().segments();
+    return switch (picked.size()) {
+      case 0 -> "Nothing is picked. Click a branch; Ctrl and click adds another.";
+      case 1 ->
+          label(
+              showing.tree().skeleton().segment(showing.tree().skeleton().indexOf(picked.get(0))));
+      default -> picked.size() + " segments: " + String.join(", ", picked);
+    };
+  }
+
   void paintBehind(Graphics2D pen, Camera camera) {
     Point3 base = showing.tree().base();
     if (showing.looks().has(Looks.Extra.SOIL)) {

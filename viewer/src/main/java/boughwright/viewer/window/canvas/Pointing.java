@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Spot;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Capsules;
 import boughwright.viewer.scene.LiveTree;
+import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Visibility;
 import java.util.List;
 import java.util.Optional;
@@ -61,5 +63,19 @@ final class Pointing {
 
   Point3 beside(Point3 through, double x, double y) {
     return tree().stand().measured(viewpoint.camera().beside(tree().stand().place(through), x, y));
+  }
+
+  /** The azimuth the viewer stands at, as measured [rad]. */
+  double azimuth() {
+    ViewAngle angle = viewpoint.camera().angle();
+    Direction3 toViewer = tree().stand().measured(angle.toViewer());
+    boolean isLevelEnough = Math.hypot(toViewer.x(), toViewer.y()) > 1e-9;
+    return isLevelEnough ? Math.atan2(-toViewer.x(), -toViewer.y()) : angle.azimuth();
+  }
+
+  /** How far above level the viewer looks from, as measured [rad]. */
+  double elevation() {
+    Direction3 toViewer = tree().stand().measured(viewpoint.camera().angle().toViewer());
+    return Math.asin(Math.max(-1, Math.min(1, toViewer.z())));
   }
 }

@@ -7,11 +7,14 @@ import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.ViewAngle;
+import boughwright.viewer.window.look.Command;
+import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.BorderLayout;
 import java.awt.Cursor;
 import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
@@ -20,8 +23,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 
 /** The tree of a workspace on the screen. Belongs to the event thread. */
 public final class TreeCanvas implements Canvas, AutoCloseable {
@@ -31,8 +36,14 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   private final Pointing pointing;
   private final Pictures pictures;
   private final CanvasView view;
+  private final CanvasMouse mouse;
   private final JPanel whole = new JPanel(new BorderLayout());
   private final Overlay overlay;
+  private final Views views;
+  private final Branches branches;
+  private final Strip strip;
+  private final List<Command> commands = new ArrayList<>();
+  private final List<Runnable> listeners = new ArrayList<>();
   private final Map<CanvasLayer.Place, List<CanvasLayer>> layers =
       new EnumMap<>(CanvasLayer.Place.class);
   private Optional<CanvasTool> tool = Optional.empty();
@@ -49,7 +60,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
     pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
-    CanvasMouse mouse = new CanvasMouse(new Hands(), viewpoint);
+    views = new Views(work, showing, viewpoint, overlay);
+    branches = new Branches(work, showing);
+    commands.addAll(views.commands());
+    commands.addAll(branches.commands());
+    strip = new Strip(showing, commands);
+    mouse = new CanvasMouse(new Hands(), viewpoint);
     view.addMouseListener(mouse);
     view.addMouseMotionListener(mouse);
     view.addMouseWheelListener(mouse);
@@ -62,6 +78,8 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         });
     whole.setName("canvas");
     whole.add(view);
+    whole.add(strip.component(), BorderLayout.SOUTH);
+    bindKeys();
     showing.listen(this::shownChanged);
     work.listen(this::heard);
   }
@@ -69,14 +87,100 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   private void heard(Topic topic) {
     if (topic == Topic.SELECTION) {
       view.repaint();
+      tell();
     }
+  }
+
+  private void bindKeys() {
+    for (Views.KeyOf one : Views.keysOnTree()) {
+      Command command = command(one.command());
+      view.getInputMap(JComponent.WHEN_FOCUSED).put(one.key(), one.command());
+      view.getActionMap().put(one.command(), new Doing(command.run()));
+    }
+    view.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
+        .put(KeyStroke.getKeyStroke("ESCAPE"), "tool.cancel");
+    view.getActionMap().put("tool.cancel", new Doing(this::cancel));
+  }
+
+  private Command command(String id) {
+    return commands.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** Forgets what a tool has begun; without a tool, what is picked. */
+  private void cancel() {
+    mouse.abort();
+    if (tool.isPresent()) {
+      tool.get().cancelled();
+    } else {
+      work.select(Selection.NONE);
+    }
+    view.repaint();
+  }
+
+  /** A key's work. */
+  private static final class Doing extends AbstractAction {
+    private static final long serialVersionUID = 1L;
+    private final transient Runnable run;
+
+    Doing(Runnable run) {
+      this.run = run;
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent event) {
+      run.run();
+    }
+  }
+
+  /** What can be done to the view by menu and key, ids {@code view.*} and {@code picture.*}. */
+  public List<Command> commands() {
+    return List.copyOf(commands);
+  }
+
+  /** Asks to be told when what is shown or picked has changed. */
+  public void listen(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  private void tell() {
+    strip.follow();
+    listeners.forEach(Runnable::run);
+  }
+
+  /** What a person has chosen to see. */
+  public Looks looks() {
+    return showing.looks();
+  }
+
+  public void setLooks(Looks looks) {
+    showing.setLooks(looks);
+  }
+
+  /** Shows something or not. */
+  public void show(Looks.Extra extra, boolean on) {
+    showing.setLooks(showing.looks().with(extra, on));
+  }
+
+  /** Whether changes of view glide, as they do, or come at once. */
+  public void setSmooth(boolean smooth) {
+    viewpoint.setSmooth(smooth);
+  }
+
+  /** What is picked, in words. */
+  String pickedWords() {
+    return overlay.pickedWords();
   }
 
   private void shownChanged() {
     overlay.forgetHovered();
     viewpoint.seeAllOf(showing.capsules().bounds());
+    boolean flat = !showing.looks().has(Looks.Extra.PERSPECTIVE);
+    if (viewpoint.isFlat() != flat) {
+      viewpoint.setFlat(flat);
+    }
     pictures.ask();
     view.repaint();
+    tell();
   }
 
   private void viewChanged() {
@@ -91,13 +195,8 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     if (!framed) {
       framed = true;
       viewpoint.seeAllOf(showing.capsules().bounds());
-      viewpoint.setAt(ViewAngle.level(front()), overlay.everything());
+      viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
     }
-  }
-
-  /** The azimuth of the plan's front [rad]. */
-  double front() {
-    return work.plan().map(p -> p.frontAzimuth().orElse(0)).orElse(0.0);
   }
 
   private LiveRenderer.Request wanted(Quality quality) {
@@ -167,12 +266,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   @Override
   public double azimuth() {
-    return viewpoint.camera().angle().azimuth();
+    return pointing.azimuth();
   }
 
   @Override
   public double elevation() {
-    return viewpoint.camera().angle().elevation();
+    return pointing.elevation();
   }
 
   @Override
@@ -208,6 +307,14 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   @Override
   public void redraw() {
     view.repaint();
+  }
+
+  /** Whether the picture on the screen is the good one of what is to be seen now. */
+  boolean isSettled() {
+    LiveRenderer.Request good = wanted(Quality.STILL);
+    return !viewpoint.isGliding()
+        && !pictures.isBusy()
+        && view.picture().filter(p -> p.frame().request().equals(good)).isPresent();
   }
 
   /** Stops drawing and frees what the drawing holds. */
