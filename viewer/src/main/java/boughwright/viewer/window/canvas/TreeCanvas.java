@@ -275,6 +275,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   @Override
+  public void lookFlatFrom(double azimuth) {
+    viewpoint.setFlat(true);
+    viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
+  }
+
+  @Override
   public void use(CanvasTool next) {
     useNone();
     tool = Optional.of(next);

@@ -28,6 +28,9 @@ final class ModeTabs {
   /** The most of the window a panel takes, so that the tree stays the larger part [1]. */
   private static final double MOST_PART = 0.42;
 
+  /** The part of the window that a panel takes which asks for more, such as a table [1]. */
+  private static final double WIDE_PART = 0.6;
+
   private final List<ModePanel> modes;
   private final List<JToggleButton> tabs = new ArrayList<>();
   private final JPanel row;
@@ -106,9 +109,21 @@ final class ModeTabs {
     @Override
     public Dimension getPreferredSize() {
       Component parent = getParent();
+      if (parent != null && isWide()) {
+        return new Dimension((int) (parent.getWidth() * WIDE_PART), 0);
+      }
       int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * MOST_PART);
       int width = Math.max(LEAST_WIDTH, Math.min(Theme.px(USUAL_WIDTH), room));
       return new Dimension(width, 0);
+    }
+
+    private boolean isWide() {
+      for (Component child : getComponents()) {
+        if (child.isVisible() && child instanceof JComponent panel) {
+          return Boolean.TRUE.equals(panel.getClientProperty(Controls.WIDE));
+        }
+      }
+      return false;
     }
 
     @Override
