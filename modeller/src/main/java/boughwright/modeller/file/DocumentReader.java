@@ -7,6 +7,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.NameRules;
 import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Skeleton;
@@ -137,7 +138,7 @@ final class DocumentReader {
       return "";
     }
     Optional<String> name = top.text("name");
-    name.flatMap(TextRules::faultOfName)
+    name.flatMap(NameRules::faultOfName)
         .ifPresent(found -> top.fault("name", "bad-name", "name " + found, "Give another name"));
     return name.orElse("");
   }

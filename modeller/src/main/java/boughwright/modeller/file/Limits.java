@@ -26,12 +26,6 @@ final class Limits {
   /** Points beside a tree that lines can be tied to. */
   static final int ANCHORS = 1_000;
 
-  /** Characters of an id. */
-  static final int ID = 100;
-
-  /** Characters of the name of a tree. */
-  static final int NAME = 1_000;
-
   private static final int NESTING = 60;
   private static final int NUMBER = 100;
   private static final int TEXT = 100_000;

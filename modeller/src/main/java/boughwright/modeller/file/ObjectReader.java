@@ -3,6 +3,7 @@ package boughwright.modeller.file;
 
 import boughwright.modeller.problem.NearNames;
 import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.NameRules;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -115,7 +116,7 @@ final class ObjectReader {
       return "";
     }
     Optional<String> id = text(field);
-    id.flatMap(TextRules::faultOfId)
+    id.flatMap(NameRules::faultOfId)
         .ifPresent(found -> fault(field, "bad-id", field + " " + found, "Give another id"));
     return id.orElse("");
   }

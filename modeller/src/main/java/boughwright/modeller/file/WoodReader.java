@@ -2,6 +2,7 @@
 package boughwright.modeller.file;
 
 import boughwright.modeller.file.NumberReader.Range;
+import boughwright.modeller.tree.NameRules;
 import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.WoodOverride;
@@ -29,7 +30,7 @@ final class WoodReader {
     }
     Optional<String> name =
         top.value("species", Value.Text.class, "a name or an object {…}").map(Value.Text::text);
-    name.flatMap(TextRules::faultOfName)
+    name.flatMap(NameRules::faultOfName)
         .ifPresent(found -> top.fault("species", "bad-name", "species " + found, "Name the wood"));
     name.ifPresent(text -> SpeciesCheck.note(top, text));
     return new TreeWood.OfSpecies(name.orElse(""));
@@ -40,7 +41,7 @@ final class WoodReader {
     if (!object.has("name")) {
       object.missing("name", "Say what this wood is called");
     }
-    name.flatMap(TextRules::faultOfName)
+    name.flatMap(NameRules::faultOfName)
         .ifPresent(found -> object.fault("name", "bad-name", "name " + found, "Name the wood"));
     double moe = object.numbers().required("moe_GPa", Quantity.GIGAPASCALS, Range.POSITIVE);
     OptionalDouble shear = shear(object);

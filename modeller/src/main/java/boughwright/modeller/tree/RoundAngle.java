@@ -14,11 +14,15 @@ public final class RoundAngle {
 
   private RoundAngle() {}
 
+  /** Whether angles round a segment count from the side toward azimuth 0. */
+  public static boolean isUpright(Direction3 axis) {
+    double fromUp = axis.angleTo(Direction3.UP);
+    return Math.min(fromUp, Math.PI - fromUp) <= NEARLY_VERTICAL;
+  }
+
   /** The direction of angle 0: square to the axis, to its upper side or toward azimuth 0. */
   public static Direction3 zero(Direction3 axis) {
-    double fromVertical =
-        Math.min(axis.angleTo(Direction3.UP), Math.PI - axis.angleTo(Direction3.UP));
-    Direction3 aim = fromVertical <= NEARLY_VERTICAL ? Direction3.ofAzimuth(0) : Direction3.UP;
+    Direction3 aim = isUpright(axis) ? Direction3.ofAzimuth(0) : Direction3.UP;
     return aim.vector().minus(axis.times(aim.dot(axis))).direction();
   }
 

@@ -3,6 +3,7 @@ package boughwright.modeller.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.modeller.tree.NameRules;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -92,7 +93,7 @@ class TreeNameTest {
 
   @Test
   void longId_isRefused() {
-    String id = TextNode.valueOf("a".repeat(Limits.ID + 1)).toString();
+    String id = TextNode.valueOf("a".repeat(NameRules.LONGEST_ID + 1)).toString();
     assertThat(Verdict.of(Change.of().set("/segments/0/id", id).text()).kinds()).contains("bad-id");
   }
 }

@@ -1,33 +1,39 @@
 // SPDX-License-Identifier: Apache-2.0
-package boughwright.modeller.file;
+package boughwright.modeller.tree;
 
 import java.util.Locale;
 import java.util.Optional;
 
 /** Which texts can be names: those that can be shown, printed and written to other formats. */
-final class TextRules {
+public final class NameRules {
+  /** Characters of an id. */
+  public static final int LONGEST_ID = 100;
+
+  /** Characters of the name of a tree. */
+  public static final int LONGEST_NAME = 1_000;
+
   private static final int NOT_A_CHARACTER = 0xFFFE;
 
-  private TextRules() {}
+  private NameRules() {}
 
   /** What is wrong with the name of a tree, as words after "name"; empty if nothing is. */
-  static Optional<String> faultOfName(String name) {
-    return fault(name, Limits.NAME);
+  public static Optional<String> faultOfName(String name) {
+    return fault(name, LONGEST_NAME);
   }
 
   /** What is wrong with an id, as words after the field's name; empty if nothing is. */
-  static Optional<String> faultOfId(String id) {
+  public static Optional<String> faultOfId(String id) {
     if (id.endsWith("*")) {
       return Optional.of("ends in *, which stands for every id that starts so");
     }
-    return fault(id, Limits.ID);
+    return fault(id, LONGEST_ID);
   }
 
   private static Optional<String> fault(String text, int longest) {
     if (!text.isEmpty() && text.length() <= longest && isPlain(text)) {
       return Optional.empty();
     }
-    if (text.codePoints().allMatch(TextRules::isBlank)) {
+    if (text.codePoints().allMatch(NameRules::isBlank)) {
       return Optional.of("is blank");
     }
     int length = text.codePointCount(0, text.length());
@@ -35,7 +41,7 @@ final class TextRules {
       return Optional.of("has " + length + " characters, at most " + longest + " are kept");
     }
     return text.codePoints()
-        .filter(TextRules::isImpossible)
+        .filter(NameRules::isImpossible)
         .mapToObj(
             point ->
                 String.format(

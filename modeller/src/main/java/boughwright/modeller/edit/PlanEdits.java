@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.edit;
+
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Planting;
+import boughwright.modeller.plan.Schedule;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.tree.Skeleton;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Changes of the plans as wholes; what is in their proposals: {@link ProposalEdits}. */
+public final class PlanEdits {
+  private static final String WHAT = "plan";
+
+  private PlanEdits() {}
+
+  interface Change {
+    void on(PlanDraft plan) throws InputException;
+  }
+
+  private interface Changes {
+    void on(List<Plan> plans) throws InputException;
+  }
+
+  /** A change of one plan, which must fit the tree afterwards. */
+  static Edit edit(String name, String id, Change change) {
+    return new Edit(
+        name,
+        document -> {
+          List<Plan> all = new ArrayList<>(document.plans());
+          int at = Named.at(WHAT, all, Plan::id, id);
+          PlanDraft draft = new PlanDraft(all.get(at));
+          change.on(draft);
+          Plan plan = PlainPlan.of(draft.build());
+          Judging.require(new Skeleton(document.tree()), plan);
+          all.set(at, plan);
+          return document.withPlans(all);
+        });
+  }
+
+  private static Edit list(String name, Changes change) {
+    return new Edit(
+        name,
+        document -> {
+          List<Plan> all = new ArrayList<>(document.plans());
+          change.on(all);
+          return document.withPlans(all);
+        });
+  }
+
+  private static List<String> ids(List<Plan> plans) {
+    return plans.stream().map(Plan::id).toList();
+  }
+
+  /** A free name for a plan: the next letter. */
+  public static String nextId(Document document) {
+    List<String> taken = ids(document.plans());
+    for (char letter = 'a'; letter <= 'z'; letter++) {
+      if (NextId.free(String.valueOf(letter), taken).length() == 1) {
+        return String.valueOf(letter);
+      }
+    }
+    return NextId.numbered(WHAT, taken);
+  }
+
+  /** A plan in which nothing is said yet. */
+  public static Plan empty(String id) {
+    return new Plan(
+        id,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        false,
+        Plan.Stance.AS_MEASURED,
+        Optional.empty(),
+        Map.of());
+  }
+
+  /** Adds a plan at the end. */
+  public static Edit add(Plan plan) {
+    return new Edit(
+        "Add plan " + plan.id(),
+        document -> {
+          Plan plain = PlainPlan.of(plan);
+          Named.requireFree(WHAT, plan.id(), ids(document.plans()));
+          Judging.require(new Skeleton(document.tree()), plain);
+          List<Plan> all = new ArrayList<>(document.plans());
+          all.add(plain);
+          return document.withPlans(all);
+        });
+  }
+
+  /** Adds a copy of a plan after it. */
+  public static Edit duplicate(String id, String newId) {
+    return list(
+        "Duplicate plan " + id,
+        all -> {
+          int at = Named.at(WHAT, all, Plan::id, id);
+          Named.requireFree(WHAT, newId, ids(all));
+          PlanDraft copy = new PlanDraft(all.get(at));
+          copy.id = newId;
+          all.add(at + 1, copy.build());
+        });
+  }
+
+  /** Gives a plan another name. */
+  public static Edit rename(String id, String newId) {
+    return list(
+        "Rename plan " + id + " to " + newId,
+        all -> {
+          PlanDraft plan = new PlanDraft(all.get(Named.at(WHAT, all, Plan::id, id)));
+          plan.id = newId;
+          Named.replace(WHAT, all, Plan::id, new Named.Swap<>(id, plan.build()));
+        });
+  }
+
+  /** Takes a plan out. */
+  public static Edit delete(String id) {
+    return list("Delete plan " + id, all -> all.remove(Named.at(WHAT, all, Plan::id, id)));
+  }
+
+  /** Sets the azimuth from which the tree is to be seen; empty for not said [rad]. */
+  public static Edit front(String id, OptionalDouble azimuth) {
+    return edit(
+        "Set the front of plan " + id,
+        id,
+        plan -> {
+          if (azimuth.isPresent()) {
+            Refusal.angle("the front", "it", azimuth.getAsDouble());
+          }
+          plan.frontAzimuth = azimuth;
+        });
+  }
+
+  /** Sets the planting angle; empty for as measured. */
+  public static Edit planting(String id, Optional<Planting> planting) {
+    return edit("Set the planting angle of plan " + id, id, plan -> plan.planting = planting);
+  }
+
+  /** Adds a cut. */
+  public static Edit addCut(String id, Spot cut) {
+    return edit(
+        "Cut " + cut.segment() + " in plan " + id,
+        id,
+        plan -> {
+          List<Spot> all = new ArrayList<>(plan.cuts);
+          all.add(cut);
+          plan.cuts = all;
+        });
+  }
+
+  /**
+   * Puts another cut in the place of one.
+   *
+   * @param at place in the list of cuts, from 0
+   */
+  public static Edit changeCut(String id, int at, Spot cut) {
+    return edit(
+        "Change a cut of plan " + id,
+        id,
+        plan -> {
+          List<Spot> all = new ArrayList<>(plan.cuts);
+          Named.requireIn("cut", all, at);
+          all.set(at, cut);
+          plan.cuts = all;
+        });
+  }
+
+  /**
+   * Takes a cut back.
+   *
+   * @param at place in the list of cuts, from 0
+   */
+  public static Edit deleteCut(String id, int at) {
+    return edit(
+        "Delete a cut of plan " + id,
+        id,
+        plan -> {
+          List<Spot> all = new ArrayList<>(plan.cuts);
+          Named.requireIn("cut", all, at);
+          all.remove(at);
+          plan.cuts = all;
+        });
+  }
+
+  /** Says which segment becomes the apex. */
+  public static Edit apex(String id, Optional<String> segment) {
+    return edit("Set the apex of plan " + id, id, plan -> plan.apex = segment);
+  }
+
+  /** Says when the bends are made and let go. */
+  public static Edit schedule(String id, Schedule schedule) {
+    return edit("Set the stages of plan " + id, id, plan -> plan.schedule = schedule);
+  }
+
+  /** Says whether the tree's own weight takes part. */
+  public static Edit selfWeight(String id, boolean takesPart) {
+    return edit("Set the own weight in plan " + id, id, plan -> plan.selfWeight = takesPart);
+  }
+
+  /** Says whether gravity acts on the tree as measured or as planted. */
+  public static Edit stance(String id, Plan.Stance stance) {
+    return edit("Set the stance of plan " + id, id, plan -> plan.stance = stance);
+  }
+
+  /** Says where the tree is held; empty for the trunk base. */
+  public static Edit clamp(String id, Optional<Spot> clamp) {
+    return edit("Set the clamp of plan " + id, id, plan -> plan.clamp = clamp);
+  }
+}

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.edit;
+
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.tree.AnchorPoint;
+import boughwright.modeller.tree.Condition;
+import boughwright.modeller.tree.Container;
+import boughwright.modeller.tree.Growing;
+import boughwright.modeller.tree.NameRules;
+import boughwright.modeller.tree.Setting;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.modeller.tree.TreeRules;
+import boughwright.modeller.tree.TreeWood;
+import boughwright.modeller.tree.Unions;
+import boughwright.modeller.tree.WoodOverride;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Changes of what is said about the tree as a whole. */
+public final class TreeEdits {
+  private TreeEdits() {}
+
+  private interface Change {
+    void on(TreeDraft tree) throws InputException;
+  }
+
+  private static Edit edit(String name, Change change) {
+    return new Edit(
+        name,
+        document -> {
+          TreeDraft tree = new TreeDraft(document.tree());
+          change.on(tree);
+          Judging.require("", TreeRules.findings(tree.segments, tree.wounds, tree.bark));
+          Document changed = document.withTree(tree.build());
+          Skeleton skeleton = new Skeleton(changed.tree());
+          for (var plan : changed.plans()) {
+            Judging.require(skeleton, plan);
+          }
+          return changed;
+        });
+  }
+
+  /** Names the tree. */
+  public static Edit name(String name) {
+    return edit("Name the tree", tree -> tree.name = checkedName("the name", name));
+  }
+
+  static String checkedName(String what, String name) throws InputException {
+    Optional<String> fault = NameRules.faultOfName(name);
+    if (fault.isPresent()) {
+      throw Refusal.of(what, "bad-name", "it " + fault.get(), "Give another name");
+    }
+    return name;
+  }
+
+  /** Says what wood it is. */
+  public static Edit wood(TreeWood wood) {
+    return edit(
+        "Set the species",
+        tree -> {
+          checkedName(
+              "the species",
+              wood instanceof TreeWood.Own own ? own.name() : ((TreeWood.OfSpecies) wood).key());
+          tree.wood = wood;
+        });
+  }
+
+  /** Says what is known better than the species table about some segments. */
+  public static Edit overrides(List<WoodOverride> overrides) {
+    return edit(
+        "Set the wood",
+        tree -> {
+          List<String> ids = tree.segments.stream().map(segment -> segment.id()).toList();
+          Judging.require("", TreeRules.woodFindings(ids, overrides));
+          tree.overrides = List.copyOf(overrides);
+        });
+  }
+
+  /** Says when it was measured. */
+  public static Edit measuredOn(Optional<LocalDate> day) {
+    return edit("Set the day of measuring", tree -> tree.measuredOn = day);
+  }
+
+  /** Sets the thickness of one layer of bark; empty for not said [m]. */
+  public static Edit bark(OptionalDouble bark) {
+    return edit(
+        "Set the bark",
+        tree -> {
+          if (bark.isPresent()) {
+            Refusal.sizeOrNone("the bark", "it", bark.getAsDouble());
+          }
+          tree.bark = bark;
+        });
+  }
+
+  /** Says where branches start to bend. */
+  public static Edit unions(Unions unions) {
+    return edit("Set where branches bend from", tree -> tree.unions = unions);
+  }
+
+  /** Sets how far nine readings in ten lie from the truth; empty for the usual [m]. */
+  public static Edit caliperError(OptionalDouble error) {
+    return edit(
+        "Set the caliper error",
+        tree -> {
+          if (error.isPresent()) {
+            Refusal.size("the caliper error", "it", error.getAsDouble());
+          }
+          tree.caliperError = error;
+        });
+  }
+
+  /** Says what the tree has been through. */
+  public static Edit condition(Condition condition) {
+    return edit("Set the condition", tree -> tree.condition = condition);
+  }
+
+  /** Says what the tree stands in. */
+  public static Edit container(Optional<Container> container) {
+    return edit(
+        "Set the container",
+        tree ->
+            tree.setting = new Setting(container, tree.setting.growing(), tree.setting.anchors()));
+  }
+
+  /** Says how fast it thickens. */
+  public static Edit growing(Growing growing) {
+    return edit(
+        "Set the growth",
+        tree ->
+            tree.setting = new Setting(tree.setting.container(), growing, tree.setting.anchors()));
+  }
+
+  /** Adds a point that lines can be tied to. */
+  public static Edit addAnchor(AnchorPoint anchor) {
+    return anchors(
+        "Add anchor " + anchor.id(),
+        all -> {
+          Named.requireFree("anchor", anchor.id(), all.stream().map(AnchorPoint::id).toList());
+          all.add(anchor);
+        });
+  }
+
+  /** Puts another anchor in the place of one. */
+  public static Edit changeAnchor(String id, AnchorPoint anchor) {
+    return anchors(
+        "Change anchor " + id,
+        all -> Named.replace("anchor", all, AnchorPoint::id, new Named.Swap<>(id, anchor)));
+  }
+
+  /** Takes an anchor out; lines keep the point they are tied to. */
+  public static Edit deleteAnchor(String id) {
+    return anchors(
+        "Delete anchor " + id, all -> all.remove(Named.at("anchor", all, AnchorPoint::id, id)));
+  }
+
+  private interface Anchors {
+    void on(List<AnchorPoint> anchors) throws InputException;
+  }
+
+  private static Edit anchors(String name, Anchors change) {
+    return edit(
+        name,
+        tree -> {
+          List<AnchorPoint> anchors = new ArrayList<>(tree.setting.anchors());
+          change.on(anchors);
+          tree.setting = new Setting(tree.setting.container(), tree.setting.growing(), anchors);
+        });
+  }
+}
