@@ -184,6 +184,19 @@ public final class Workspace {
     tell(Topic.NOTICE);
   }
 
+  /** Puts another document in the place of this one, with its own history. */
+  public void open(History other, Optional<Path> where) {
+    history = Objects.requireNonNull(other, "other");
+    file = Objects.requireNonNull(where, "where");
+    selection = Selection.NONE;
+    plan = firstPlan();
+    answer = Optional.empty();
+    for (Topic topic :
+        List.of(Topic.OPENED, Topic.DOCUMENT, Topic.SELECTION, Topic.PLAN, Topic.FILE)) {
+      tell(topic);
+    }
+  }
+
   private static String words(InputException e) {
     return e.problems().stream().map(Problem::line).collect(Collectors.joining("\n"));
   }

@@ -1,0 +1,362 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window;
+
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Predicate;
+import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Assumptions;
+
+/**
+ * Works real windows as a person does, by mouse and keyboard. Waits for what it needs to be there,
+ * never for a time.
+ */
+public final class WindowRobot {
+  /** How long anything may take before a test gives up, on a busy machine [ms]. */
+  private static final long PATIENCE = 30_000;
+
+  private static final String SHIFTED = "~!@#$%^&*()_+{}|:\"<>?";
+  private static final String UNSHIFTED = "`1234567890-=[]\\;',./";
+
+  private final Robot robot;
+
+  /** A robot for the display of this process; where there is none, see {@link #requireDisplay}. */
+  public WindowRobot() {
+    requireDisplay();
+    try {
+      robot = new Robot();
+    } catch (AWTException e) {
+      throw new IllegalStateException(e);
+    }
+    robot.setAutoDelay(2);
+  }
+
+  /**
+   * Skips the test where there is no display, or fails it where the environment variable
+   * BOUGHWRIGHT_REQUIRE_GRAPHICS is 1.
+   */
+  public static void requireDisplay() {
+    if (GraphicsEnvironment.isHeadless()) {
+      if ("1".equals(System.getenv("BOUGHWRIGHT_REQUIRE_GRAPHICS"))) {
+        Assertions.fail("this test needs a display");
+      }
+      Assumptions.abort("there is no display");
+    }
+  }
+
+  /** Does something on the event thread and gives what came of it. */
+  public static <T> T onEvents(Callable<T> call) {
+    if (SwingUtilities.isEventDispatchThread()) {
+      return called(call);
+    }
+    AtomicReference<T> result = new AtomicReference<>();
+    try {
+      SwingUtilities.invokeAndWait(() -> result.set(called(call)));
+    } catch (InvocationTargetException e) {
+      throw new AssertionError(e.getCause());
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+    return result.get();
+  }
+
+  /** Does something on the event thread. */
+  public static void doOnEvents(Runnable run) {
+    onEvents(
+        () -> {
+          run.run();
+          return null;
+        });
+  }
+
+  private static <T> T called(Callable<T> call) {
+    try {
+      return call.call();
+    } catch (Exception e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Waits until something holds, asking on the event thread. */
+  public void waitFor(String what, Callable<Boolean> holds) {
+    long end = System.nanoTime() + PATIENCE * 1_000_000;
+    while (!onEvents(holds)) {
+      if (System.nanoTime() > end) {
+        throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(this::seen));
+      }
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(20);
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private String seen() {
+    StringBuilder names = new StringBuilder();
+    for (Window window : showing()) {
+      names.append(window.getName()).append(": ");
+      all(window).stream()
+          .filter(part -> part.isShowing() && part.getName() != null)
+          .forEach(part -> names.append(part.getName()).append(' '));
+    }
+    return names.toString();
+  }
+
+  private static List<Window> showing() {
+    List<Window> windows = new ArrayList<>(List.of(Window.getWindows()));
+    windows.removeIf(window -> !window.isShowing());
+    return windows;
+  }
+
+  /** A component and everything in it. */
+  public static List<Component> all(Component root) {
+    List<Component> found = new ArrayList<>();
+    collect(root, found);
+    return found;
+  }
+
+  private static void collect(Component part, List<Component> into) {
+    into.add(part);
+    if (part instanceof Container container) {
+      for (Component child : container.getComponents()) {
+        collect(child, into);
+      }
+    }
+  }
+
+  /** What is on the screen under a name, in any window, dialog or menu; waits for it. */
+  public Component find(String name) {
+    return find("a component called " + name, part -> name.equals(part.getName()));
+  }
+
+  /** What is on the screen and is so; waits for it. */
+  public Component find(String what, Predicate<Component> wanted) {
+    waitFor(what, () -> seen(wanted).isPresent());
+    return onEvents(() -> seen(wanted).orElseThrow());
+  }
+
+  /** What is on the screen under a name, cast; waits for it. */
+  public <T extends Component> T find(String name, Class<T> type) {
+    return type.cast(find(name));
+  }
+
+  /** Whether something of that name is on the screen now. */
+  public boolean isThere(String name) {
+    return onEvents(() -> seen(part -> name.equals(part.getName())).isPresent());
+  }
+
+  private static Optional<Component> seen(Predicate<Component> wanted) {
+    return showing().stream()
+        .flatMap(window -> all(window).stream())
+        .filter(Component::isShowing)
+        .filter(wanted)
+        .findFirst();
+  }
+
+  /** The words a component shows. */
+  public String words(String name) {
+    Component part = find(name);
+    return onEvents(
+        () -> {
+          if (part instanceof JTextComponent text) {
+            return text.getText();
+          }
+          if (part instanceof JLabel label) {
+            return label.getText();
+          }
+          return part instanceof AbstractButton button ? button.getText() : "";
+        });
+  }
+
+  /** Clicks the middle of what is called so. */
+  public void click(String name) {
+    Component part = find(name);
+    waitFor(name + " can be used", part::isEnabled);
+    click(part);
+  }
+
+  /** Clicks the middle of a component. */
+  public void click(Component part) {
+    click(part, part.getWidth() / 2, part.getHeight() / 2);
+  }
+
+  /** Clicks a place in a component [user pixels from its upper left]. */
+  public void click(Component part, int x, int y) {
+    moveTo(part, x, y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    settle();
+  }
+
+  /** Moves the mouse to a place in a component [user pixels from its upper left]. */
+  public void moveTo(Component part, int x, int y) {
+    waitFor("it is on the screen", part::isShowing);
+    Point at = onEvents(part::getLocationOnScreen);
+    robot.mouseMove(at.x + x, at.y + y);
+    robot.waitForIdle();
+  }
+
+  /** Drags with the main button inside a component [user pixels from its upper left]. */
+  public void drag(Component part, Point from, Point to) {
+    press(part, from);
+    dragTo(part, from, to);
+    release();
+  }
+
+  /** Presses the main button at a place in a component. */
+  public void press(Component part, Point at) {
+    moveTo(part, at.x, at.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.waitForIdle();
+  }
+
+  /** Moves in small steps, as a hand does. */
+  public void dragTo(Component part, Point from, Point to) {
+    int steps = 10;
+    for (int i = 1; i <= steps; i++) {
+      moveTo(part, from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps);
+    }
+  }
+
+  /** Releases the main button. */
+  public void release() {
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    settle();
+  }
+
+  /** Presses keys together, such as {@code VK_CONTROL, VK_S}. */
+  public void keys(int... codes) {
+    for (int code : codes) {
+      robot.keyPress(code);
+    }
+    for (int i = codes.length - 1; i >= 0; i--) {
+      robot.keyRelease(codes[i]);
+    }
+    settle();
+  }
+
+  /** Opens menus by their mnemonics: Alt with the first letter, then the others. */
+  public void menu(String letters) {
+    keys(KeyEvent.VK_ALT, KeyEvent.getExtendedKeyCodeForChar(letters.charAt(0)));
+    for (char letter : letters.substring(1).toCharArray()) {
+      waitFor("a menu is open", WindowRobot::isMenuOpen);
+      keys(KeyEvent.getExtendedKeyCodeForChar(letter));
+    }
+  }
+
+  private static boolean isMenuOpen() {
+    return javax.swing.MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
+  }
+
+  /** Types text on an English keyboard. */
+  public void type(String text) {
+    for (char letter : text.toCharArray()) {
+      int shifted = SHIFTED.indexOf(letter);
+      if (shifted >= 0) {
+        keys(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(UNSHIFTED.charAt(shifted)));
+      } else if (Character.isUpperCase(letter)) {
+        keys(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(letter));
+      } else {
+        keys(KeyEvent.getExtendedKeyCodeForChar(letter));
+      }
+    }
+  }
+
+  /** Clicks into a field, replaces what is in it and presses Enter. */
+  public void fill(String name, String text) {
+    write(name, text);
+    keys(KeyEvent.VK_ENTER);
+  }
+
+  /** Clicks into a field and replaces what is in it, without Enter. */
+  public void write(String name, String text) {
+    click(name);
+    waitFor(name + " has the focus", () -> focused().map(name::equals).orElse(false));
+    keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    type(text);
+  }
+
+  /** The name of what has the focus. */
+  public static Optional<String> focused() {
+    return Optional.ofNullable(
+            KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner())
+        .map(Component::getName);
+  }
+
+  /** Waits until all events so far are worked off. */
+  public void settle() {
+    robot.waitForIdle();
+    doOnEvents(() -> {});
+  }
+
+  /** A window as it paints itself, at the scale of its screen. */
+  public static BufferedImage picture(Component part) {
+    return onEvents(
+        () -> {
+          double scale = part.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+          BufferedImage image =
+              new BufferedImage(
+                  (int) Math.round(part.getWidth() * scale),
+                  (int) Math.round(part.getHeight() * scale),
+                  BufferedImage.TYPE_INT_RGB);
+          Graphics2D pen = image.createGraphics();
+          pen.scale(scale, scale);
+          part.printAll(pen);
+          pen.dispose();
+          return image;
+        });
+  }
+
+  /** What the screen shows of a component, popups included, at the scale of the screen. */
+  public BufferedImage onScreen(Component part) {
+    settle();
+    Rectangle area = onEvents(() -> new Rectangle(part.getLocationOnScreen(), part.getSize()));
+    List<java.awt.Image> variants =
+        robot.createMultiResolutionScreenCapture(area).getResolutionVariants();
+    return (BufferedImage) variants.get(variants.size() - 1);
+  }
+
+  /** Keeps a picture to look at. */
+  public static void write(BufferedImage picture, Path file) {
+    try {
+      ImageIO.write(picture, "png", file.toFile());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Closes every window and dialog of this process. */
+  public static void closeAll() {
+    doOnEvents(() -> List.of(Window.getWindows()).forEach(Window::dispose));
+  }
+}
