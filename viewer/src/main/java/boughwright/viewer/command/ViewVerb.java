@@ -6,8 +6,11 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
+import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import boughwright.viewer.scene.ViewAngle;
@@ -140,13 +143,18 @@ final class ViewVerb extends Verb {
     if (plan != null && tree.isPresent()) {
       chosen = faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
     }
-    Optional<Sampling.Draws> draws = sampling.read(faults);
-    OccasionOptions.Said said = occasion.read(faults);
+    Optional<Trying.Draws> draws = sampling.read(faults);
+    Said said = occasion.read(faults);
     faults.throwIfAny();
     try (Progress progress = Progress.of(console(), json())) {
       Document document = tree.orElseThrow().document();
       Optional<TrialResult> trial =
-          chosen.map(one -> trial(document, one, new TrialRun(draws, said, progress)));
+          chosen.map(
+              one ->
+                  trial(
+                      document,
+                      one,
+                      new TrialRun(new Trying(draws, said, Optional.empty()), progress)));
       progress.now("Drawing the picture");
       draw(new PrintedPicture.Subject(document, chosen, trial), azimuth, pixels)
           .write(out.orElseThrow());
@@ -165,8 +173,7 @@ final class ViewVerb extends Verb {
   }
 
   private static TrialResult trial(Document document, Plan one, TrialRun run) {
-    TrialRequest request =
-        TrialRequest.of(document.tree(), one, Published.speciesOf(document.tree()));
+    TrialRequest request = TrialRequest.of(document.tree(), one, TrialSpecies.of(document.tree()));
     return run.of(request, "plan " + one.id());
   }
 
