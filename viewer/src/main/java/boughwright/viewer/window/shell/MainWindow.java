@@ -19,7 +19,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 
@@ -70,7 +69,6 @@ public final class MainWindow extends JFrame {
   private void lay() {
     JPanel middle = new JPanel(new BorderLayout());
     middle.add(parts.canvas().component(), BorderLayout.CENTER);
-    tabs.side().setBorder(BorderFactory.createEmptyBorder());
     middle.add(tabs.side(), BorderLayout.EAST);
     JPanel whole = new JPanel(new BorderLayout());
     whole.add(tabs.row(), BorderLayout.NORTH);

@@ -3,6 +3,7 @@ package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.ModePanel;
+import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import java.awt.CardLayout;
 import java.awt.Component;
@@ -10,6 +11,7 @@ import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -96,6 +98,12 @@ final class ModeTabs {
     Side() {
       super(new CardLayout());
       setName("side");
+    }
+
+    @Override
+    public void updateUI() {
+      super.updateUI();
+      setBorder(BorderFactory.createMatteBorder(1, 1, 0, 0, Theme.colour(Shade.RULE)));
     }
 
     @Override

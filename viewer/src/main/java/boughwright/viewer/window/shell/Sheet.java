@@ -2,7 +2,9 @@
 package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
+import com.formdev.flatlaf.ui.FlatLineBorder;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Dimension;
@@ -44,6 +46,7 @@ public final class Sheet {
             new MigLayout(
                 "wrap 1, fill, hidemode 3, insets 20, gapy 12", "[grow,fill,0:pref]", ""));
     page.add(Controls.heading(title), "wmin 0");
+    page.setBorder(new FlatLineBorder(new Insets(0, 0, 0, 0), Theme.colour(Shade.RULE)));
     dialog.setContentPane(page);
     bindEscape();
   }

@@ -33,8 +33,8 @@ final class StatusLine extends JPanel {
   StatusLine(Jobs jobs, Runnable openHistory) {
     super(
         new MigLayout(
-            "insets 6 16 6 16, gapx 12, hidemode 3",
-            "[grow,fill,0:pref][]push[0:pref][][]",
+            "insets 6 16 6 16, hidemode 3",
+            "[grow,fill,0:pref][]12[0:pref]12[]12[]",
             "[center," + Theme.px(Controls.TARGET) + "!]"));
     this.jobs = jobs;
     setName("status");
