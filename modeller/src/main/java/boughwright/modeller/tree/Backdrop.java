@@ -62,6 +62,11 @@ public record Backdrop(
     extras = Extras.copyOf(extras);
   }
 
+  /** The same photo under another name. */
+  public Backdrop named(String other) {
+    return new Backdrop(other, seenFrom, metresPerPixel, baseX, baseY, shown, extras);
+  }
+
   /**
    * What is wrong with the name of a photo, as words after "photo"; empty if nothing is. It must be
    * that of a file beside the tree file or in a folder below, on every system alike.
