@@ -5,16 +5,20 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.gl.LiveRenderer;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
+import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.look.Command;
+import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.look.Tone;
+import boughwright.viewer.window.work.Notice;
 import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.BorderLayout;
 import java.awt.Cursor;
 import java.awt.Graphics2D;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
@@ -23,16 +27,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 
 /** The tree of a workspace on the screen. Belongs to the event thread. */
 public final class TreeCanvas implements Canvas, AutoCloseable {
   private final Workspace work;
   private final Showing showing;
-  private final Viewpoint viewpoint = new Viewpoint(this::viewChanged);
+  private final Viewpoint viewpoint = new Viewpoint(this::moved);
   private final Pointing pointing;
   private final Pictures pictures;
   private final CanvasView view;
@@ -59,11 +61,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
+    pictures = new Pictures(this::wanted, view::show, this::cannotDraw);
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
     commands.addAll(branches.commands());
+    commands.add(ImageClip.command(this::copy, () -> view.picture().isPresent()));
     strip = new Strip(showing, commands);
     mouse = new CanvasMouse(new Hands(), viewpoint);
     view.addMouseListener(mouse);
@@ -79,31 +82,18 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     whole.setName("canvas");
     whole.add(view);
     whole.add(strip.component(), BorderLayout.SOUTH);
-    bindKeys();
+    CanvasKeys.bind(view, commands, this::cancel);
     showing.listen(this::shownChanged);
     work.listen(this::heard);
   }
 
   private void heard(Topic topic) {
     if (topic == Topic.SELECTION) {
+      // The wood stays as it is: words are written anew, without a rougher picture in between.
+      pictures.askStill();
       view.repaint();
       tell();
     }
-  }
-
-  private void bindKeys() {
-    for (Views.KeyOf one : Views.keysOnTree()) {
-      Command command = command(one.command());
-      view.getInputMap(JComponent.WHEN_FOCUSED).put(one.key(), one.command());
-      view.getActionMap().put(one.command(), new Doing(command.run()));
-    }
-    view.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-        .put(KeyStroke.getKeyStroke("ESCAPE"), "tool.cancel");
-    view.getActionMap().put("tool.cancel", new Doing(this::cancel));
-  }
-
-  private Command command(String id) {
-    return commands.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
   }
 
   /** Forgets what a tool has begun; without a tool, what is picked. */
@@ -115,21 +105,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       work.select(Selection.NONE);
     }
     view.repaint();
-  }
-
-  /** A key's work. */
-  private static final class Doing extends AbstractAction {
-    private static final long serialVersionUID = 1L;
-    private final transient Runnable run;
-
-    Doing(Runnable run) {
-      this.run = run;
-    }
-
-    @Override
-    public void actionPerformed(ActionEvent event) {
-      run.run();
-    }
   }
 
   /** What can be done to the view by menu and key, ids {@code view.*} and {@code picture.*}. */
@@ -183,7 +158,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     tell();
   }
 
-  private void viewChanged() {
+  private void moved() {
     pictures.ask();
   }
 
@@ -192,38 +167,69 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       return;
     }
     viewpoint.resize(view.getWidth(), view.getHeight());
+    viewpoint.seeAllOf(showing.capsules().bounds());
     if (!framed) {
       framed = true;
-      viewpoint.seeAllOf(showing.capsules().bounds());
       viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
+    } else if (viewpoint.isWhole()) {
+      viewpoint.setAt(viewpoint.camera().angle(), overlay.everything());
     }
   }
 
   private LiveRenderer.Request wanted(Quality quality) {
     double scale = view.deviceScale();
+    boolean dark = Theme.tone() == Tone.DARK;
+    Looks looks = showing.looks();
+    pictures.write(
+        new SceneWords.Wanted(
+            scale * Theme.textSize().percent() / 100,
+            dark,
+            looks.has(Looks.Extra.MARKS),
+            looks.has(Looks.Extra.SCALE)));
     return new LiveRenderer.Request(
-        showing.shown(quality == Quality.STILL), viewpoint.camera().finer(scale), scale, quality);
-  }
-
-  private void take(LivePicture picture) {
-    view.show(picture);
+        showing.shown(quality == Quality.STILL),
+        viewpoint.camera().finer(scale),
+        scale,
+        new SceneRenderer.Ground(quality, dark));
   }
 
   private void cannotDraw(NoGraphicsException e) {
-    overlay.setTrouble(e.getMessage());
-    view.repaint();
+    view.say(e.getMessage() + " Tables and numbers work on, and so does the command line.");
   }
 
   private void paintBehind(Graphics2D pen) {
-    overlay.paintBehind(pen, shownCamera());
+    overlay.paintBehind(pen, viewpoint.camera());
     paint(pen, CanvasLayer.Place.BEHIND);
   }
 
   private void paintOver(Graphics2D pen) {
     Rectangle2D room = new Rectangle2D.Double(0, 0, view.getWidth(), view.getHeight());
-    overlay.paintOver(pen, shownCamera(), room);
+    overlay.paintOver(pen, viewpoint.camera());
+    overlay.paintHovered(pen, viewpoint.camera(), room);
     tool.ifPresent(t -> t.paint(pen));
     paint(pen, CanvasLayer.Place.OVER);
+  }
+
+  /** Copies what is seen to the clipboard. */
+  public void copy() {
+    if (view.picture().isPresent()) {
+      ImageClip.copy(
+          paper().compose(view.picture().get(), view.deviceScale(), viewpoint.camera()), view);
+      work.say(new Notice(Notice.Kind.DONE, "The picture is on the clipboard."));
+    }
+  }
+
+  /** Pictures of what is shown now; on this event thread, to be drawn on another one. */
+  public Snapshots snapshots() {
+    return new Snapshots(
+        pictures.renderer(),
+        paper(),
+        new Snapshots.Moment(
+            viewpoint.camera(), showing.shown(true), showing.before(), PoseSlider.words(showing)));
+  }
+
+  private CanvasPaper paper() {
+    return new CanvasPaper(new Sheet(), showing.looks(), view.deviceScale());
   }
 
   private void paint(Graphics2D pen, CanvasLayer.Place place) {
@@ -232,11 +238,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       layer.paint(own);
       own.dispose();
     }
-  }
-
-  /** The camera of the picture that is painted, in user pixels. */
-  private Camera shownCamera() {
-    return viewpoint.camera();
   }
 
   @Override
@@ -276,7 +277,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   @Override
   public void lookFlatFrom(double azimuth) {
-    viewpoint.setFlat(true);
+    show(Looks.Extra.PERSPECTIVE, false);
     viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
   }
 
@@ -285,7 +286,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     useNone();
     tool = Optional.of(next);
     view.setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
-    overlay.setHint(next.hint());
+    strip.hint(next.hint());
     view.repaint();
   }
 
@@ -295,7 +296,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     tool = Optional.empty();
     before.ifPresent(CanvasTool::cancelled);
     view.setCursor(Cursor.getDefaultCursor());
-    overlay.setHint("");
+    strip.hint("");
     view.repaint();
   }
 
@@ -370,6 +371,25 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       Optional<String> picked = hit(pointer.x(), pointer.y()).map(h -> h.spot().segment());
       boolean more = pointer.shift() || pointer.control();
       work.select(Picking.after(work.selection(), picked, more));
+    }
+  }
+
+  /** What lies behind and over the tree on a picture. */
+  private final class Sheet implements CanvasPaper.Layers {
+    @Override
+    public void behind(Graphics2D pen, Camera camera, boolean others) {
+      overlay.paintBehind(pen, camera);
+      if (others) {
+        paint(pen, CanvasLayer.Place.BEHIND);
+      }
+    }
+
+    @Override
+    public void over(Graphics2D pen, Camera camera, boolean others) {
+      if (others) {
+        overlay.paintOver(pen, camera);
+        paint(pen, CanvasLayer.Place.OVER);
+      }
     }
   }
 }
