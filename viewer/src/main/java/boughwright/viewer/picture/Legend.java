@@ -34,7 +34,7 @@ final class Legend {
     double above = top - page.u(10);
     page.write("squeezed", left, above, Page.Style.KEY_MORE);
     page.write("stretched", left + width, above, Page.Style.KEY_MORE.at(Page.Align.RIGHT));
-    String title = scale.isOpen() ? "strain, % (ends: and more)" : "bending strain, %";
+    String title = scale.isOpen() ? "strain, % or more" : "bending strain, %";
     page.write(title, left + width / 2, above, Page.Style.KEY.at(Page.Align.MIDDLE));
     List<String> numbers = numbers(scale);
     for (int n = 0; n < numbers.size(); n++) {

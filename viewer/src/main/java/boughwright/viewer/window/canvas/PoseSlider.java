@@ -24,7 +24,8 @@ final class PoseSlider {
   private final Showing showing;
   private final JSlider slider = new JSlider(0, STEPS, 0);
   private final JLabel words = Controls.heading(" ");
-  private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]", ""));
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 0, gapy 0, fillx, wrap 1", "[grow,fill]", ""));
   private boolean following;
   private boolean dragged;
 
@@ -40,7 +41,7 @@ final class PoseSlider {
     words.setName("canvas.pose-words");
     words.setLabelFor(slider);
     panel.setOpaque(false);
-    panel.add(words, "wmin 190");
+    panel.add(words, "wmin 0");
     panel.add(slider, "growx, wmin 120, hmin 36");
     follow();
   }

@@ -223,7 +223,10 @@ final class Showing {
     Optional<TrialResult> trial =
         preview.map(Preview::trial).or(() -> isBetween() ? Optional.empty() : stop().result());
     boolean released = preview.isEmpty() && stop().kind() == PoseStops.Kind.RELEASED;
-    Optional<Plan> drawn = plan().map(p -> released ? p.withProposals(List.of()) : p);
+    Optional<Plan> drawn =
+        plan()
+            .map(p -> released ? p.withProposals(List.of()) : p)
+            .map(p -> Seen.of(p, looks.visibility()));
     Optional<StrainScale> strain =
         scale().filter(s -> looks.has(Looks.Extra.STRAIN)).filter(s -> at > 0 || isPreview());
     Pose pose = preview.map(p -> tree.bent(p.trial())).orElseGet(this::pose);

@@ -10,7 +10,6 @@ import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.look.Command;
-import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.look.Tone;
 import boughwright.viewer.window.work.Notice;
@@ -20,26 +19,22 @@ import boughwright.viewer.window.work.Workspace;
 import java.awt.BorderLayout;
 import java.awt.Cursor;
 import java.awt.Graphics2D;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.KeyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 
 /** The tree of a workspace on the screen. Belongs to the event thread. */
 public final class TreeCanvas implements Canvas, AutoCloseable {
   private final Workspace work;
   private final Showing showing;
-  private final Viewpoint viewpoint = new Viewpoint(this::viewChanged);
+  private final Viewpoint viewpoint = new Viewpoint(this::moved);
   private final Pointing pointing;
   private final Pictures pictures;
   private final CanvasView view;
@@ -66,20 +61,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
+    pictures = new Pictures(this::wanted, view::show, this::cannotDraw);
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
     commands.addAll(branches.commands());
-    commands.add(
-        new Command(
-            "picture.copy",
-            "Copy the picture",
-            'p',
-            Optional.of(Keys.menuShift(KeyEvent.VK_C)),
-            "Copy what is seen to the clipboard, to paste it elsewhere",
-            this::copy,
-            () -> view.picture().isPresent()));
+    commands.add(ImageClip.command(this::copy, () -> view.picture().isPresent()));
     strip = new Strip(showing, commands);
     mouse = new CanvasMouse(new Hands(), viewpoint);
     view.addMouseListener(mouse);
@@ -95,7 +82,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     whole.setName("canvas");
     whole.add(view);
     whole.add(strip.component(), BorderLayout.SOUTH);
-    bindKeys();
+    CanvasKeys.bind(view, commands, this::cancel);
     showing.listen(this::shownChanged);
     work.listen(this::heard);
   }
@@ -109,21 +96,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     }
   }
 
-  private void bindKeys() {
-    for (Views.KeyOf one : Views.keysOnTree()) {
-      Command command = command(one.command());
-      view.getInputMap(JComponent.WHEN_FOCUSED).put(one.key(), one.command());
-      view.getActionMap().put(one.command(), new Doing(command.run()));
-    }
-    view.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
-        .put(KeyStroke.getKeyStroke("ESCAPE"), "tool.cancel");
-    view.getActionMap().put("tool.cancel", new Doing(this::cancel));
-  }
-
-  private Command command(String id) {
-    return commands.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-  }
-
   /** Forgets what a tool has begun; without a tool, what is picked. */
   private void cancel() {
     mouse.abort();
@@ -133,21 +105,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       work.select(Selection.NONE);
     }
     view.repaint();
-  }
-
-  /** A key's work. */
-  private static final class Doing extends AbstractAction {
-    private static final long serialVersionUID = 1L;
-    private final transient Runnable run;
-
-    Doing(Runnable run) {
-      this.run = run;
-    }
-
-    @Override
-    public void actionPerformed(ActionEvent event) {
-      run.run();
-    }
   }
 
   /** What can be done to the view by menu and key, ids {@code view.*} and {@code picture.*}. */
@@ -201,7 +158,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     tell();
   }
 
-  private void viewChanged() {
+  private void moved() {
     pictures.ask();
   }
 
@@ -210,10 +167,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       return;
     }
     viewpoint.resize(view.getWidth(), view.getHeight());
+    viewpoint.seeAllOf(showing.capsules().bounds());
     if (!framed) {
       framed = true;
-      viewpoint.seeAllOf(showing.capsules().bounds());
       viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
+    } else if (viewpoint.isWhole()) {
+      viewpoint.setAt(viewpoint.camera().angle(), overlay.everything());
     }
   }
 
@@ -232,10 +191,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         viewpoint.camera().finer(scale),
         scale,
         new SceneRenderer.Ground(quality, dark));
-  }
-
-  private void take(LivePicture picture) {
-    view.show(picture);
   }
 
   private void cannotDraw(NoGraphicsException e) {
@@ -257,14 +212,11 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   /** Copies what is seen to the clipboard. */
   public void copy() {
-    view.picture()
-        .ifPresent(
-            picture -> {
-              double scale = view.deviceScale();
-              ImageClip clip = new ImageClip(paper().compose(picture, scale, viewpoint.camera()));
-              view.getToolkit().getSystemClipboard().setContents(clip, null);
-              work.say(new Notice(Notice.Kind.DONE, "The picture is on the clipboard."));
-            });
+    if (view.picture().isPresent()) {
+      ImageClip.copy(
+          paper().compose(view.picture().get(), view.deviceScale(), viewpoint.camera()), view);
+      work.say(new Notice(Notice.Kind.DONE, "The picture is on the clipboard."));
+    }
   }
 
   /** Pictures of what is shown now; on this event thread, to be drawn on another one. */
@@ -277,25 +229,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   private CanvasPaper paper() {
-    CanvasPaper.Layers shown =
-        new CanvasPaper.Layers() {
-          @Override
-          public void behind(Graphics2D pen, Camera camera, boolean others) {
-            overlay.paintBehind(pen, camera);
-            if (others) {
-              paint(pen, CanvasLayer.Place.BEHIND);
-            }
-          }
-
-          @Override
-          public void over(Graphics2D pen, Camera camera, boolean others) {
-            if (others) {
-              overlay.paintOver(pen, camera);
-              paint(pen, CanvasLayer.Place.OVER);
-            }
-          }
-        };
-    return new CanvasPaper(shown, showing.looks(), view.deviceScale());
+    return new CanvasPaper(new Sheet(), showing.looks(), view.deviceScale());
   }
 
   private void paint(Graphics2D pen, CanvasLayer.Place place) {
@@ -343,7 +277,11 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   @Override
   public void lookFlatFrom(double azimuth) {
+<<<<<<< HEAD
     viewpoint.setFlat(true);
+=======
+    show(Looks.Extra.PERSPECTIVE, false);
+>>>>>>> 1e8ccc6e2a95be1010e2d5117a8de3c531fccd9d
     viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
   }
 
@@ -437,6 +375,25 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       Optional<String> picked = hit(pointer.x(), pointer.y()).map(h -> h.spot().segment());
       boolean more = pointer.shift() || pointer.control();
       work.select(Picking.after(work.selection(), picked, more));
+    }
+  }
+
+  /** What lies behind and over the tree on a picture. */
+  private final class Sheet implements CanvasPaper.Layers {
+    @Override
+    public void behind(Graphics2D pen, Camera camera, boolean others) {
+      overlay.paintBehind(pen, camera);
+      if (others) {
+        paint(pen, CanvasLayer.Place.BEHIND);
+      }
+    }
+
+    @Override
+    public void over(Graphics2D pen, Camera camera, boolean others) {
+      if (others) {
+        overlay.paintOver(pen, camera);
+        paint(pen, CanvasLayer.Place.OVER);
+      }
     }
   }
 }

@@ -26,6 +26,7 @@ final class Viewpoint {
   private final Runnable changed;
   private final Timer timer = new Timer(STEP_MS, event -> step());
   private boolean smooth = true;
+  private boolean whole;
   private Camera camera;
   private Camera from;
   private Camera to;
@@ -82,16 +83,19 @@ final class Viewpoint {
   }
 
   void turnBy(double azimuth, double elevation) {
+    whole = false;
     end();
     set(camera.from(camera.angle().turned(azimuth, elevation)));
   }
 
   void move(double right, double down) {
+    whole = false;
     end();
     set(Framing.moved(camera, right, down));
   }
 
   void zoom(double factor, double x, double y) {
+    whole = false;
     end();
     double scale = within(camera.pixelsPerMetre() * factor);
     set(Framing.zoomed(camera, scale / camera.pixelsPerMetre(), x, y));
@@ -101,13 +105,20 @@ final class Viewpoint {
     return Math.min(LARGEST_SCALE, Math.max(SMALLEST_SCALE, scale));
   }
 
+  /** Whether the view still holds the limbs it was fitted to last. */
+  boolean isWhole() {
+    return whole;
+  }
+
   /** Looks from another side at some limbs as a whole. */
   void lookAt(ViewAngle angle, List<StagesView.Outline> limbs) {
+    whole = true;
     glide(fitted(camera.from(angle), limbs));
   }
 
   /** Looks at some limbs as a whole at once, without gliding there. */
   void setAt(ViewAngle angle, List<StagesView.Outline> limbs) {
+    whole = true;
     end();
     set(fitted(camera.from(angle), limbs));
   }
@@ -115,6 +126,11 @@ final class Viewpoint {
   private static Camera fitted(Camera camera, List<StagesView.Outline> limbs) {
     Camera fit = Framing.fit(camera, limbs, MARGINS);
     return Framing.scaled(fit, within(fit.pixelsPerMetre()));
+  }
+
+  /** Keeps what is seen when the canvas gets another size. */
+  void keep() {
+    whole = false;
   }
 
   boolean isFlat() {

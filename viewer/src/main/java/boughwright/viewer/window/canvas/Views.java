@@ -88,6 +88,7 @@ final class Views {
     List<StagesView.Outline> picked = overlay.picked();
     if (!picked.isEmpty()) {
       viewpoint.lookAt(viewpoint.camera().angle(), picked);
+      viewpoint.keep();
     }
   }
 

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Proposal;
+import boughwright.viewer.scene.Visibility;
+import java.util.List;
+
+/** What of a plan is drawn while some segments are not. */
+final class Seen {
+  private Seen() {}
+
+  /** The plan without what is put on segments that are not shown in full; only to be drawn. */
+  static Plan of(Plan plan, Visibility visibility) {
+    if (visibility.isAll()) {
+      return plan;
+    }
+    List<Proposal> proposals =
+        plan.proposals().stream().map(proposal -> of(proposal, visibility)).toList();
+    return new Plan(
+        plan.id(),
+        plan.frontAzimuth(),
+        plan.planting(),
+        plan.cuts().stream().filter(cut -> isSeen(cut.segment(), visibility)).toList(),
+        plan.apex().filter(apex -> isSeen(apex, visibility)),
+        proposals,
+        plan.selfWeight(),
+        plan.stance(),
+        plan.clamp(),
+        plan.schedule(),
+        plan.extras());
+  }
+
+  private static Proposal of(Proposal all, Visibility visibility) {
+    return new Proposal(
+        all.id(),
+        all.about(),
+        all.guyLines().stream().filter(g -> isSeen(g.at().segment(), visibility)).toList(),
+        all.hungWeights().stream().filter(w -> isSeen(w.at().segment(), visibility)).toList(),
+        all.coils().stream().filter(c -> isSeen(c.to().segment(), visibility)).toList(),
+        all.handBends().stream().filter(h -> isSeen(h.at().segment(), visibility)).toList(),
+        all.aids().stream().filter(a -> isSeen(a.segment(), visibility)).toList(),
+        all.extras());
+  }
+
+  private static boolean isSeen(String segment, Visibility visibility) {
+    return visibility.of(segment) == Visibility.Way.SHOWN;
+  }
+}
