@@ -277,11 +277,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   @Override
   public void lookFlatFrom(double azimuth) {
-<<<<<<< HEAD
-    viewpoint.setFlat(true);
-=======
     show(Looks.Extra.PERSPECTIVE, false);
->>>>>>> 1e8ccc6e2a95be1010e2d5117a8de3c531fccd9d
     viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
   }
 
