@@ -30,7 +30,7 @@ final class Painter implements AutoCloseable {
   private final Program depth = new Program("depth.vert", "depth.frag");
   private final ShadowMap shadows = new ShadowMap();
 
-  void paint(GpuScene gpu, Camera camera, Target target, Hatch hatch) {
+  void paint(GpuScene gpu, Camera camera, Target target, Hatch hatch, Quality quality) {
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
     glEnable(GL_MULTISAMPLE);
@@ -38,8 +38,10 @@ final class Painter implements AutoCloseable {
     Matrix4f light = ShadowMap.lightMatrix(toLight, gpu.bounds());
     drawShadows(gpu, light);
     target.begin();
-    drawSolid(gpu, camera, toLight, light);
-    target.keepDepth();
+    drawSolid(gpu, camera, new Light(toLight, light, quality));
+    if (quality == Quality.STILL) {
+      target.keepDepth();
+    }
     drawGhosts(gpu, camera, hatch, gpu.bounds().diagonal());
   }
 
@@ -55,12 +57,16 @@ final class Painter implements AutoCloseable {
     gpu.draw(Body.Role.FITTING);
   }
 
-  private void drawSolid(GpuScene gpu, Camera camera, Vector3f toLight, Matrix4f light) {
+  /** Where the key light stands, what it sees, and how well its shadows are drawn. */
+  private record Light(Vector3f to, Matrix4f matrix, Quality quality) {}
+
+  private void drawSolid(GpuScene gpu, Camera camera, Light light) {
     wood.use();
     setCamera(wood, camera);
     wood.set("behind", 0f);
-    wood.set("toLight", toLight.x, toLight.y, toLight.z);
-    wood.set("lightMatrix", light);
+    wood.set("toLight", light.to().x, light.to().y, light.to().z);
+    wood.set("softness", light.quality() == Quality.STILL ? 2 : 0);
+    wood.set("lightMatrix", light.matrix());
     wood.set("shadows", 0);
     setTone(wood, "soil", Palette.SOIL);
     float grain = (float) camera.pixelsPerMetre() / GRAIN_PIXELS;
@@ -77,7 +83,7 @@ final class Painter implements AutoCloseable {
    * <p>First only the depth, so that of the translucent wood only the nearest skin is seen.
    */
   private void drawGhosts(GpuScene gpu, Camera camera, Hatch hatch, double size) {
-    float behind = (float) (GHOST_BEHIND * size / camera.depth());
+    float behind = (float) camera.clipShift(GHOST_BEHIND * size);
     drawGhostDepths(gpu, camera, behind);
     glDepthFunc(GL_LEQUAL);
     glEnable(GL_BLEND);
@@ -90,6 +96,10 @@ final class Painter implements AutoCloseable {
     gpu.draw(Body.Role.GHOST);
     setVeil(Veil.STAGE, 0);
     drawStages(gpu, ghost, behind);
+    ghost.set("behind", 0f);
+    setVeil(Veil.DIMMED, 0);
+    gpu.draw(Body.Role.DIMMED);
+    ghost.set("behind", behind);
     setVeil(Veil.GHOST, hatch.distance());
     ghost.set("hatchShift", (float) hatch.shift());
     setTone(ghost, "tone", Palette.REMOVED);
@@ -105,6 +115,8 @@ final class Painter implements AutoCloseable {
     drawStages(gpu, depth, behind);
     gpu.draw(Body.Role.GHOST);
     gpu.draw(Body.Role.REMOVED);
+    depth.set("behind", 0f);
+    gpu.draw(Body.Role.DIMMED);
     glColorMask(true, true, true, true);
   }
 
@@ -127,6 +139,7 @@ final class Painter implements AutoCloseable {
   private enum Veil {
     GHOST(0.30f, 0.45f, false),
     STAGE(0.34f, 0.50f, true),
+    DIMMED(0.16f, 0.40f, true),
     CONTAINER(0.13f, 0, false);
 
     private final float fill;

@@ -42,20 +42,33 @@ public final class Raster {
     return pixel(x, y) >>> 24;
   }
 
+  /** Whether the depths were read, so that it is known what hides what. */
+  public boolean knowsDepth() {
+    return depths.length > 0;
+  }
+
   /**
-   * Whether something solid stands in front of a point.
+   * Whether something solid stands in front of a point; no where the depths were not read.
    *
    * @param point the point [m, scene frame]
    * @param skin how deep under a surface a point still counts as seen [m]
    */
   public boolean hides(Point3 point, double skin) {
+    if (depths.length == 0) {
+      return false;
+    }
     Camera.Pixel at = camera.project(point);
     int x = (int) Math.floor(at.x());
     int y = (int) Math.floor(at.y());
     if (x < 0 || y < 0 || x >= width || y >= height) {
       return false;
     }
-    return depths[y * width + x] < camera.windowDepth(point) - skin / (2 * camera.depth());
+    Point3 nearer = point.plus(camera.angle().toViewer().times(skin));
+    return depths[y * width + x] < camera.windowDepth(nearer);
+  }
+
+  public Camera camera() {
+    return camera;
   }
 
   /** Copies all pixels row by row from the top. */

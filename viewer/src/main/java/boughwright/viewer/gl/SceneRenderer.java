@@ -5,6 +5,8 @@ import static org.lwjgl.opengl.GL33C.*;
 
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Scene;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * Draws scenes into images in memory. Belongs to the thread that opened it, which also closes it.
@@ -16,8 +18,8 @@ public final class SceneRenderer implements AutoCloseable {
   private final Thread owner = Thread.currentThread();
   private final GraphicsContext context;
   private final Painter painter;
-  private Scene uploaded;
-  private GpuScene gpu;
+  private final GpuScene gpu = new GpuScene();
+  private final Map<Quality, Target> targets = new EnumMap<>(Quality.class);
   private boolean closed;
 
   private SceneRenderer(GraphicsContext context) {
@@ -57,7 +59,10 @@ public final class SceneRenderer implements AutoCloseable {
    */
   public Raster draw(Scene scene, Camera camera, double unit) {
     enter();
-    upload(scene);
+    if (!camera.isFlat()) {
+      return draw(scene, camera, unit, Quality.STILL);
+    }
+    gpu.show(scene);
     int[] pixels = new int[camera.width() * camera.height()];
     float[] depths = new float[pixels.length];
     for (int top = 0; top < camera.height(); top += LARGEST_TILE) {
@@ -66,6 +71,37 @@ public final class SceneRenderer implements AutoCloseable {
       }
     }
     return new Raster(camera, pixels, depths);
+  }
+
+  /**
+   * Draws a scene into an image that is kept for the next one of that size; as a whole, so that the
+   * largest size depends on the machine.
+   *
+   * @param unit how wide the finest pen is [pixels]
+   */
+  public Raster draw(Scene scene, Camera camera, double unit, Quality quality) {
+    enter();
+    gpu.show(scene);
+    Target target = target(camera, quality);
+    float distance = (float) (HATCH * unit);
+    painter.paint(gpu, camera, target, new Painter.Hatch(distance, -camera.height()), quality);
+    int[] pixels = target.read();
+    boolean still = quality == Quality.STILL;
+    return new Raster(camera, pixels, still ? target.readDepth() : new float[0]);
+  }
+
+  private Target target(Camera camera, Quality quality) {
+    Target kept = targets.get(quality);
+    if (kept != null && kept.isSized(camera.width(), camera.height())) {
+      return kept;
+    }
+    if (kept != null) {
+      targets.remove(quality).close();
+    }
+    int samples = quality == Quality.STILL ? Target.SAMPLES : 1;
+    Target target = new Target(camera.width(), camera.height(), samples);
+    targets.put(quality, target);
+    return target;
   }
 
   /** Left upper corner of a tile, and the width of the finest pen [pixels]. */
@@ -78,7 +114,7 @@ public final class SceneRenderer implements AutoCloseable {
     try (Target target = new Target(width, height)) {
       float distance = (float) (HATCH * tile.unit());
       Painter.Hatch hatch = new Painter.Hatch(distance, tile.left() - tile.top() - height);
-      painter.paint(gpu, part, target, hatch);
+      painter.paint(gpu, part, target, hatch, Quality.STILL);
       int[] colours = target.read();
       float[] near = target.readDepth();
       for (int y = 0; y < height; y++) {
@@ -86,16 +122,6 @@ public final class SceneRenderer implements AutoCloseable {
         System.arraycopy(colours, y * width, pixels, to, width);
         System.arraycopy(near, y * width, depths, to, width);
       }
-    }
-  }
-
-  private void upload(Scene scene) {
-    if (uploaded != scene) {
-      if (gpu != null) {
-        gpu.close();
-      }
-      gpu = new GpuScene(scene);
-      uploaded = scene;
     }
   }
 
@@ -116,9 +142,8 @@ public final class SceneRenderer implements AutoCloseable {
       return;
     }
     enter();
-    if (gpu != null) {
-      gpu.close();
-    }
+    gpu.close();
+    targets.values().forEach(Target::close);
     painter.close();
     context.close();
     closed = true;

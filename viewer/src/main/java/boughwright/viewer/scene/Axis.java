@@ -15,6 +15,19 @@ import boughwright.modeller.geometry.Vector3;
  */
 record Axis(Point3 point, Direction3 direction, double strain, Vector3 tensionSide) {
 
+  /** Part of the way to another axis: 0 is this one, 1 the other. */
+  Axis toward(Axis other, double part) {
+    Vector3 way = direction.times(1 - part).plus(other.direction.times(part));
+    Vector3 pull =
+        tensionSide.times(strain * (1 - part)).plus(other.tensionSide.times(other.strain * part));
+    double size = pull.norm();
+    return new Axis(
+        point.toward(other.point, part),
+        way.norm() < 1e-9 ? direction : way.direction(),
+        size,
+        size < 1e-12 ? Vector3.ZERO : pull.times(1 / size));
+  }
+
   /** The axis of one limb as a curve. */
   interface Curve {
     /**

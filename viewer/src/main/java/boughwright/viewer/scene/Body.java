@@ -18,6 +18,8 @@ public record Body(Role role, List<Mesh> meshes) {
     GHOST,
     /** A pose on the way to the bend, translucent; one body for each, in order of time. */
     STAGE,
+    /** Wood that stands but is not looked at now, faint. */
+    DIMMED,
     /** Wood that the plan cuts away, translucent and hatched. */
     REMOVED,
     /** Lines, coils, pads, anchors, weights, solid. */

@@ -27,6 +27,10 @@ public record Box(Point3 low, Point3 high) {
             Math.max(high.z(), point.z())));
   }
 
+  Box with(Box other) {
+    return with(other.low).with(other.high);
+  }
+
   /** Length of the diagonal [m]. */
   public double diagonal() {
     return low.distance(high);

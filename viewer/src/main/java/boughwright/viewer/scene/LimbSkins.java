@@ -136,13 +136,18 @@ final class LimbSkins {
   }
 
   private Skin.Stretch staying(Limb limb) {
+    return staying(limb, kept);
+  }
+
+  /** What cuts leave of a limb. */
+  static Skin.Stretch staying(Limb limb, Cutting kept) {
     int count = limb.count(kept);
     return count == 0
         ? new Skin.Stretch(0, 0, 0, 0)
         : new Skin.Stretch(0, 0, count - 1, kept.left(limb.segments().get(count - 1)));
   }
 
-  private static Skin.Stretch going(Limb limb, Skin.Stretch stays) {
+  static Skin.Stretch going(Limb limb, Skin.Stretch stays) {
     int last = limb.segments().size() - 1;
     boolean endsAtNode = stays.toAlong() == 1 && stays.toSegment() < last;
     return endsAtNode
@@ -158,7 +163,7 @@ final class LimbSkins {
         .close(stations, whole ? SkinMesher.End.ROUNDED : SkinMesher.End.CUT);
   }
 
-  private static boolean isElsewhere(Limb limb, Skin.Stretch stretch, Pose pose, Pose... others) {
+  static boolean isElsewhere(Limb limb, Skin.Stretch stretch, Pose pose, Pose... others) {
     for (Pose other : others) {
       if (!differs(limb, stretch, pose, other)) {
         return false;

@@ -162,6 +162,18 @@ public sealed interface Mark {
     }
   }
 
+  /**
+   * Something a person asked to see beside a place, such as a caliper.
+   *
+   * @param at the place [m, scene frame]
+   * @param words what is said there
+   */
+  record Note(Point3 at, List<String> words) implements Mark {
+    public Note {
+      words = List.copyOf(words);
+    }
+  }
+
   /** The apex among some marks. */
   static Optional<Apex> apex(List<Mark> marks) {
     return marks.stream().filter(Apex.class::isInstance).map(Apex.class::cast).findFirst();

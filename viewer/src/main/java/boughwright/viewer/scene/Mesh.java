@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.geometry.Point3;
 import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
+import java.util.Optional;
 
 /**
  * Triangles with a normal and a colour at every corner, seen counter-clockwise from outside.
@@ -14,6 +16,9 @@ public final class Mesh {
 
   private final float[] vertices;
   private final int[] triangles;
+
+  /** Worked out when first asked for; the same whoever does it. */
+  private Optional<Box> bounds;
 
   Mesh(float[] vertices, int[] triangles) {
     this.vertices = vertices;
@@ -37,6 +42,30 @@ public final class Mesh {
    */
   public float part(int vertex, int part) {
     return vertices[vertex * STRIDE + part];
+  }
+
+  /** The box round it; empty where it has no vertex. */
+  public Optional<Box> bounds() {
+    if (bounds == null) {
+      bounds = boxed();
+    }
+    return bounds;
+  }
+
+  private Optional<Box> boxed() {
+    if (vertices.length == 0) {
+      return Optional.empty();
+    }
+    float[] low = {vertices[0], vertices[1], vertices[2]};
+    float[] high = low.clone();
+    for (int from = 0; from < vertices.length; from += STRIDE) {
+      for (int n = 0; n < 3; n++) {
+        low[n] = Math.min(low[n], vertices[from + n]);
+        high[n] = Math.max(high[n], vertices[from + n]);
+      }
+    }
+    return Optional.of(
+        new Box(new Point3(low[0], low[1], low[2]), new Point3(high[0], high[1], high[2])));
   }
 
   /** The same mesh in one colour. */

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Where the axis of every limb lies, in the scene frame: as measured, or as bent by a trial. */
-final class Pose {
+public final class Pose {
   private final Stand stand;
   private final List<Axis.Curve> curves = new ArrayList<>();
   private final int[] limbOf;
@@ -28,6 +28,12 @@ final class Pose {
         placeInLimb[limbs.get(n).segments().get(k)] = k;
       }
     }
+  }
+
+  private Pose(Pose alike) {
+    stand = alike.stand;
+    limbOf = alike.limbOf;
+    placeInLimb = alike.placeInLimb;
   }
 
   static Pose measured(Skeleton skeleton, List<Limb> limbs, Stand stand) {
@@ -50,6 +56,20 @@ final class Pose {
         Optional.ofNullable(byId.get(skeleton.segment(i).id())).ifPresent(run::add);
       }
       pose.curves.add(new BentCurve(skeleton, limb, run));
+    }
+    return pose;
+  }
+
+  /**
+   * A pose part of the way from this one to another of the same tree; each limb that is whole in
+   * both.
+   */
+  Pose between(Pose other, double part) {
+    Pose pose = new Pose(this);
+    for (int n = 0; n < curves.size(); n++) {
+      Axis.Curve from = curves.get(n);
+      Axis.Curve to = other.curves.get(n);
+      pose.curves.add((k, u) -> from.at(k, u).toward(to.at(k, u), part));
     }
     return pose;
   }

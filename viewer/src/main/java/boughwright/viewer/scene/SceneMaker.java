@@ -21,7 +21,7 @@ import java.util.Optional;
 /** Puts a scene together; used once. */
 final class SceneMaker {
   /** Half the thickness of a container's edges, as a share of the tree's size [1]. */
-  private static final double EDGE_SHARE = 0.0011;
+  static final double EDGE_SHARE = 0.0011;
 
   private final Skeleton skeleton;
   private final Optional<Plan> plan;
@@ -168,18 +168,22 @@ final class SceneMaker {
   }
 
   private Box bounds(List<Body> all) {
-    Box box = Box.around(base());
+    return bounds(base(), all);
+  }
+
+  /** The box round a point and some bodies. */
+  static Box bounds(Point3 base, List<Body> all) {
+    Box box = Box.around(base);
     for (Body body : all) {
       for (Mesh mesh : body.meshes()) {
-        for (int v = 0; v < mesh.vertexCount(); v++) {
-          box = box.with(new Point3(mesh.part(v, 0), mesh.part(v, 1), mesh.part(v, 2)));
-        }
+        box = mesh.bounds().map(box::with).orElse(box);
       }
     }
     return box;
   }
 
-  private static String trouble(Outcome outcome) {
+  /** Why no pose is shown, in a sentence or two. */
+  static String trouble(Outcome outcome) {
     String what =
         !outcome.converged()
             ? "No pose found in which the forces balance"

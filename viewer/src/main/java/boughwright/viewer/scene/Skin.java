@@ -22,6 +22,19 @@ final class Skin {
    * @param most most stations on one segment
    */
   record Detail(int sides, int most) {
+    /** For a tree that is being turned or bent. */
+    static Detail moving(int count) {
+      if (count <= 100) {
+        return new Detail(16, 12);
+      }
+      return count <= 600 ? new Detail(10, 8) : new Detail(7, 3);
+    }
+
+    /** For a tree on the screen that stands still. */
+    static Detail still(int count) {
+      return count <= 100 ? new Detail(28, 32) : new Detail(count <= 600 ? 18 : 10, 10);
+    }
+
     /** Fine for a tree measured by hand, coarser for thousands of segments. */
     static Detail forSegments(int count) {
       if (count <= 400) {

@@ -14,10 +14,10 @@ import java.util.Optional;
  * @param turn the turn
  * @param pivot the point that stays, the trunk base [m]
  */
-record Stand(Rotation turn, Point3 pivot) {
+public record Stand(Rotation turn, Point3 pivot) {
 
   /** The turn of a planting angle; none when there is no planting angle. */
-  static Stand of(Optional<Planting> planting, Point3 pivot) {
+  public static Stand of(Optional<Planting> planting, Point3 pivot) {
     Rotation turn =
         planting
             .filter(p -> p.tilt() != 0)
@@ -31,8 +31,19 @@ record Stand(Rotation turn, Point3 pivot) {
     return up.cross(Direction3.ofAzimuth(towardAzimuth).vector()).direction();
   }
 
-  Point3 place(Point3 point) {
+  /** Where a point of the tree frame as measured stands [m, scene frame]. */
+  public Point3 place(Point3 point) {
     return turn == Rotation.NONE ? point : pivot.plus(turn.turn(point.minus(pivot)));
+  }
+
+  /** Where a point of the scene lies in the tree frame as measured [m]. */
+  public Point3 measured(Point3 point) {
+    return turn == Rotation.NONE ? point : pivot.plus(turn.inverse().turn(point.minus(pivot)));
+  }
+
+  /** The way in the tree frame as measured of a direction in the scene. */
+  public Direction3 measured(Direction3 way) {
+    return turn == Rotation.NONE ? way : turn.inverse().turn(way);
   }
 
   Axis place(Axis axis) {

@@ -5,7 +5,7 @@ layout(location = 1) in vec3 normal;
 layout(location = 2) in vec3 colour;
 layout(location = 3) in vec4 grain;
 uniform mat4 viewProjection;
-// Pushes what is drawn away from the viewer, in clip space.
+// Pushes what is drawn away from the viewer, in clip space over w.
 uniform float behind;
 uniform mat3 toView;
 out vec3 vPosition;
@@ -21,5 +21,5 @@ void main() {
   vColour = colour;
   vGrain = grain;
   gl_Position = viewProjection * vec4(position, 1.0);
-  gl_Position.z += behind;
+  gl_Position.z += behind * gl_Position.w;
 }

@@ -9,6 +9,8 @@ uniform vec3 toLight;
 uniform mat4 lightMatrix;
 uniform sampler2DShadow shadows;
 uniform float grainPerMetre;
+// How many rows and columns of the shadow map are looked at to each side.
+uniform int softness;
 // What lies under the soil is seen faintly, in this tone.
 uniform vec3 soil;
 out vec4 outColour;
@@ -55,12 +57,13 @@ float lit(vec3 n) {
   q.z -= 0.0006;
   vec2 texel = 1.0 / vec2(textureSize(shadows, 0));
   float sum = 0.0;
-  for (int x = -2; x <= 2; x++) {
-    for (int y = -2; y <= 2; y++) {
+  for (int x = -softness; x <= softness; x++) {
+    for (int y = -softness; y <= softness; y++) {
       sum += texture(shadows, vec3(q.xy + vec2(x, y) * texel * 1.2, q.z));
     }
   }
-  return sum / 25.0;
+  float taps = float(2 * softness + 1);
+  return sum / (taps * taps);
 }
 
 void main() {

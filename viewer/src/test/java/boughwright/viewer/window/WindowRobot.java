@@ -267,11 +267,16 @@ public final class WindowRobot {
 
   /** Opens menus by their mnemonics: Alt with the first letter, then the others. */
   public void menu(String letters) {
+    waitFor("a window has the focus", WindowRobot::hasFocus);
     keys(KeyEvent.VK_ALT, KeyEvent.getExtendedKeyCodeForChar(letters.charAt(0)));
     for (char letter : letters.substring(1).toCharArray()) {
       waitFor("a menu is open", WindowRobot::isMenuOpen);
       keys(KeyEvent.getExtendedKeyCodeForChar(letter));
     }
+  }
+
+  private static boolean hasFocus() {
+    return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() != null;
   }
 
   private static boolean isMenuOpen() {

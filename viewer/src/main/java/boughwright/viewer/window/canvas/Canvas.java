@@ -31,6 +31,9 @@ public interface Canvas {
 
   double elevation();
 
+  /** Looks level and without perspective from an azimuth [rad], as photos are traced. */
+  void lookFlatFrom(double azimuth);
+
   /** Gives the main mouse button to a tool, after telling the one before. */
   void use(CanvasTool tool);
 

@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
  */
 public final class Workspace {
   private final List<Consumer<Topic>> listeners = new ArrayList<>();
+  private final Photos photos = new Photos();
   private History history;
   private Optional<Path> file;
   private Selection selection = Selection.NONE;
@@ -67,6 +68,11 @@ public final class Workspace {
 
   public Optional<Path> file() {
     return file;
+  }
+
+  /** The photos of the document that no folder holds yet. */
+  public Photos photos() {
+    return photos;
   }
 
   public Selection selection() {

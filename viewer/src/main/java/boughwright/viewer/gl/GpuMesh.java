@@ -6,11 +6,10 @@ import static org.lwjgl.opengl.GL33C.*;
 import boughwright.viewer.scene.Mesh;
 import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
-import java.util.List;
 import org.lwjgl.system.MemoryUtil;
 
-/** Meshes that are drawn alike, as one buffer on the graphics card. */
-final class GpuMeshes implements AutoCloseable {
+/** A mesh on the graphics card. */
+final class GpuMesh implements AutoCloseable {
   private static final int[] PARTS = {3, 3, 3, 4};
 
   private final int array = glGenVertexArrays();
@@ -18,22 +17,14 @@ final class GpuMeshes implements AutoCloseable {
   private final int corners = glGenBuffers();
   private final int cornerCount;
 
-  GpuMeshes(List<Mesh> meshes) {
-    int vertexCount = meshes.stream().mapToInt(Mesh::vertexCount).sum();
-    cornerCount = 3 * meshes.stream().mapToInt(Mesh::triangleCount).sum();
-    FloatBuffer vertexData = MemoryUtil.memAllocFloat(Math.max(1, vertexCount * Mesh.STRIDE));
+  GpuMesh(Mesh mesh) {
+    cornerCount = 3 * mesh.triangleCount();
+    FloatBuffer vertexData =
+        MemoryUtil.memAllocFloat(Math.max(1, mesh.vertexCount() * Mesh.STRIDE));
     IntBuffer cornerData = MemoryUtil.memAllocInt(Math.max(1, cornerCount));
     try {
-      int base = 0;
-      for (Mesh mesh : meshes) {
-        mesh.copyVertices(vertexData);
-        int from = cornerData.position();
-        mesh.copyTriangles(cornerData);
-        for (int i = from; i < cornerData.position(); i++) {
-          cornerData.put(i, cornerData.get(i) + base);
-        }
-        base += mesh.vertexCount();
-      }
+      mesh.copyVertices(vertexData);
+      mesh.copyTriangles(cornerData);
       upload(vertexData.flip(), cornerData.flip());
     } finally {
       MemoryUtil.memFree(vertexData);

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.gl;
+
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.LiveScene;
+import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.Shown;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Objects;
+import java.util.function.Consumer;
+
+/**
+ * Draws a tree for the screen on a thread of its own. Of the pictures that are asked for while one
+ * is drawn only the last is drawn. Any thread may call.
+ */
+public final class LiveRenderer implements AutoCloseable {
+  /** A picture takes no longer than this to be given up at the end [ms]. */
+  private static final long PATIENCE = 5000;
+
+  private final Consumer<Frame> frames;
+  private final Consumer<NoGraphicsException> none;
+  private final Thread thread = new Thread(this::work, "boughwright-gl");
+  private final Deque<Once> others = new ArrayDeque<>();
+  private Request waiting;
+  private boolean closed;
+
+  /**
+   * A picture that is asked for.
+   *
+   * @param shown what is drawn
+   * @param camera from where, and how large
+   * @param unit how wide the finest pen is [pixels]
+   * @param quality how much time it may take
+   */
+  public record Request(Shown shown, Camera camera, double unit, Quality quality) {
+    public Request {
+      Objects.requireNonNull(shown, "shown");
+      Objects.requireNonNull(camera, "camera");
+      Objects.requireNonNull(quality, "quality");
+    }
+  }
+
+  /**
+   * A picture.
+   *
+   * @param request what was asked for
+   * @param scene what was drawn
+   * @param raster its pixels
+   * @param nanoseconds how long it took to make the scene and draw it [ns]
+   */
+  public record Frame(Request request, Scene scene, Raster raster, long nanoseconds) {}
+
+  /** A picture that is drawn whatever else is asked for, and who gets it. */
+  private record Once(Request request, Consumer<Frame> done) {}
+
+  /**
+   * Starts the thread, which opens OpenGL.
+   *
+   * @param frames gets every picture, on the thread of this renderer
+   * @param none told once, on that thread, when this machine cannot draw
+   */
+  public LiveRenderer(Consumer<Frame> frames, Consumer<NoGraphicsException> none) {
+    this.frames = frames;
+    this.none = none;
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  /** Asks for a picture in place of one that still waits. */
+  public synchronized void draw(Request request) {
+    waiting = request;
+    notifyAll();
+  }
+
+  /** Asks for a picture that is drawn before those of {@link #draw}, and goes to one taker only. */
+  public synchronized void drawOnce(Request request, Consumer<Frame> done) {
+    others.add(new Once(request, done));
+    notifyAll();
+  }
+
+  private synchronized Once next() throws InterruptedException {
+    while (waiting == null && others.isEmpty() && !closed) {
+      wait();
+    }
+    if (closed) {
+      return null;
+    }
+    if (!others.isEmpty()) {
+      return others.remove();
+    }
+    Once next = new Once(waiting, frames);
+    waiting = null;
+    return next;
+  }
+
+  private void work() {
+    try (SceneRenderer renderer = SceneRenderer.open()) {
+      LiveScene scenes = new LiveScene();
+      for (Once next = next(); next != null; next = next()) {
+        next.done().accept(frame(renderer, scenes, next.request()));
+      }
+    } catch (NoGraphicsException e) {
+      none.accept(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (IllegalStateException | OutOfMemoryError e) {
+      none.accept(new NoGraphicsException("OpenGL stopped drawing (" + e.getMessage() + ")", e));
+    }
+  }
+
+  private static Frame frame(SceneRenderer renderer, LiveScene scenes, Request request) {
+    long from = System.nanoTime();
+    Scene scene = scenes.make(request.shown());
+    Raster raster = renderer.draw(scene, request.camera(), request.unit(), request.quality());
+    return new Frame(request, scene, raster, System.nanoTime() - from);
+  }
+
+  /** Ends the thread and frees everything; waits a little for the picture it is at. */
+  @Override
+  public void close() {
+    synchronized (this) {
+      closed = true;
+      notifyAll();
+    }
+    if (Thread.currentThread() == thread) {
+      return;
+    }
+    try {
+      thread.join(PATIENCE);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.viewer.window.look.Focus;
+import boughwright.viewer.window.look.Shade;
+import boughwright.viewer.window.look.Theme;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
+
+/** Where the tree is painted, layer over layer. */
+final class CanvasView extends JComponent {
+  private static final long serialVersionUID = 1L;
+
+  private final transient CanvasLayer behind;
+  private final transient CanvasLayer over;
+  private final transient Supplier<String> words;
+  private transient Optional<LivePicture> picture = Optional.empty();
+
+  /**
+   * @param behind what is painted before the wood
+   * @param over what is painted after it
+   * @param words what is shown and picked, for those who do not see it
+   */
+  CanvasView(CanvasLayer behind, CanvasLayer over, Supplier<String> words) {
+    this.behind = behind;
+    this.over = over;
+    this.words = words;
+    setName("canvas.view");
+    setFocusable(true);
+    setOpaque(true);
+  }
+
+  Optional<LivePicture> picture() {
+    return picture;
+  }
+
+  void show(LivePicture next) {
+    picture = Optional.of(next);
+    repaint();
+  }
+
+  /** Device pixels for each user pixel. */
+  double deviceScale() {
+    return getGraphicsConfiguration() == null
+        ? 1
+        : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D pen = (Graphics2D) graphics.create();
+    try {
+      pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      pen.setRenderingHint(
+          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+      pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      pen.setColor(Theme.colour(Shade.PAPER));
+      pen.fillRect(0, 0, getWidth(), getHeight());
+      behind.paint(pen);
+      picture.ifPresent(p -> pen.drawImage(p.wood(), 0, 0, getWidth(), getHeight(), null));
+      over.paint(pen);
+      if (isFocusOwner()) {
+        Focus.ring((Graphics2D) pen.create(), this);
+      }
+    } finally {
+      pen.dispose();
+    }
+  }
+
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext = new Accessible();
+    }
+    return accessibleContext;
+  }
+
+  /** Says what a person who does not see the tree would want to know of it. */
+  private final class Accessible extends AccessibleJComponent {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public AccessibleRole getAccessibleRole() {
+      return AccessibleRole.CANVAS;
+    }
+
+    @Override
+    public String getAccessibleName() {
+      return "Tree";
+    }
+
+    @Override
+    public String getAccessibleDescription() {
+      return words.get();
+    }
+  }
+}

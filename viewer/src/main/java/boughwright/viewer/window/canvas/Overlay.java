@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.tree.Segment;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.Capsules;
+import boughwright.viewer.scene.StagesView;
+import boughwright.viewer.window.look.Shade;
+import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.work.Workspace;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What is painted beside the wood: soil, picked and hovered segments, messages. */
+final class Overlay {
+  private static final double SOIL_REACH = 0.75;
+
+  private final Workspace work;
+  private final Showing showing;
+  private Optional<String> hovered = Optional.empty();
+  private Camera.Pixel mouse = new Camera.Pixel(0, 0);
+  private String hint = "";
+  private Optional<String> trouble = Optional.empty();
+
+  Overlay(Workspace work, Showing showing) {
+    this.work = work;
+    this.showing = showing;
+  }
+
+  void setHint(String words) {
+    hint = words;
+  }
+
+  void setTrouble(String words) {
+    trouble = Optional.of(words);
+  }
+
+  void forgetHovered() {
+    hovered = Optional.empty();
+  }
+
+  /** Takes what is under the mouse, and says whether that changes anything. */
+  boolean hover(Optional<Hit> hit, Pointer pointer) {
+    Optional<String> next = hit.map(h -> h.spot().segment());
+    boolean changed = !Objects.equals(next, hovered) || next.isPresent();
+    hovered = next;
+    mouse = new Camera.Pixel(pointer.x(), pointer.y());
+    return changed;
+  }
+
+  /** Every limb of the poses that a picture has to hold. */
+  List<StagesView.Outline> everything() {
+    List<StagesView.Outline> limbs = new ArrayList<>();
+    Skeleton skeleton = showing.tree().skeleton();
+    for (Capsules wood : showing.all()) {
+      for (int i = 0; i < skeleton.size(); i++) {
+        if (!showing.tree().kept().isGone(i)) {
+          limbs.add(wood.outline(i));
+        }
+      }
+    }
+    return limbs;
+  }
+
+  /** The picked segments that are there. */
+  List<StagesView.Outline> picked() {
+    Skeleton skeleton = showing.tree().skeleton();
+    return work.selection().segments().stream()
+        .filter(skeleton::has)
+        .map(skeleton::indexOf)
+        .filter(i -> !showing.tree().kept().isGone(i))
+        .map(showing.capsules()::outline)
+        .toList();
+  }
+
+  /** What is picked, in words. */
+  String pickedWords() {
+    List<String> picked = work.selection().segments();
+    return switch (picked.size()) {
+      case 0 -> "Nothing is picked. Click a branch; Ctrl and click adds another.";
+      case 1 ->
+          label(
+              showing.tree().skeleton().segment(showing.tree().skeleton().indexOf(picked.get(0))));
+      default -> picked.size() + " segments: " + String.join(", ", picked);
+    };
+  }
+
+  void paintBehind(Graphics2D pen, Camera camera) {
+    Point3 base = showing.tree().base();
+    if (showing.looks().has(Looks.Extra.SOIL)) {
+      double reach = SOIL_REACH * showing.capsules().bounds().diagonal();
+      SoilPen.soil(pen, camera, base, reach);
+    }
+  }
+
+  void paintOver(Graphics2D pen, Camera camera, Rectangle2D room) {
+    if (trouble.isPresent()) {
+      message(pen, trouble.get(), room);
+      return;
+    }
+    if (showing.looks().has(Looks.Extra.PLUMB)) {
+      double top = 1.05 * showing.capsules().bounds().high().z();
+      SoilPen.plumb(pen, camera, showing.tree().base(), top);
+    }
+    PickPen picks = new PickPen(pen, camera);
+    Capsules wood = showing.capsules();
+    Skeleton skeleton = showing.tree().skeleton();
+    for (String id : work.selection().segments()) {
+      if (skeleton.has(id) && !showing.tree().kept().isGone(skeleton.indexOf(id))) {
+        int i = skeleton.indexOf(id);
+        picks.outline(wood.outline(i), false);
+        Camera.Pixel end = camera.project(wood.axis(i, 0.6));
+        picks.plate(label(skeleton.segment(i)), new Camera.Pixel(end.x() + 14, end.y() - 34), room);
+      }
+    }
+    if (hovered.isPresent() && skeleton.has(hovered.get())) {
+      int i = skeleton.indexOf(hovered.get());
+      if (!work.selection().has(hovered.get())) {
+        picks.outline(wood.outline(i), true);
+      }
+      picks.plate(
+          label(skeleton.segment(i)), new Camera.Pixel(mouse.x() + 18, mouse.y() + 18), room);
+    }
+  }
+
+  private String label(Segment segment) {
+    return Notes.name(segment.id()) + "  " + Notes.calipers(segment, work.units());
+  }
+
+  private static void message(Graphics2D pen, String words, Rectangle2D room) {
+    pen.setColor(Theme.colour(Shade.INK));
+    pen.setFont(Theme.text());
+    pen.drawString(words, (float) room.getX() + 24, (float) room.getCenterY());
+  }
+
+  /** What is shown and picked, in words. */
+  String words() {
+    StringBuilder words = new StringBuilder();
+    words.append(Notes.name(work.document().tree().name())).append(", ");
+    words.append(showing.preview().isPresent() ? "while it is pulled" : showing.stop().name());
+    words.append(showing.isBetween() ? ", between poses" : "").append(". ");
+    List<String> picked = work.selection().segments();
+    words.append(
+        picked.isEmpty() ? "Nothing is picked." : "Picked: " + String.join(", ", picked) + ".");
+    return hint.isBlank() ? words.toString() : words + " " + hint;
+  }
+}

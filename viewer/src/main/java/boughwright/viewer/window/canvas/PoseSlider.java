@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.viewer.scene.PoseStops;
+import boughwright.viewer.window.look.Controls;
+import java.awt.event.ActionEvent;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSlider;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+
+/** Leads from the tree as measured by way of its stages to what stays of the bend. */
+final class PoseSlider {
+  /** Steps from one stop to the next. */
+  static final int STEPS = 20;
+
+  /** A slider that is let go so near to a stop goes there. */
+  private static final int CATCH = 3;
+
+  private final Showing showing;
+  private final JSlider slider = new JSlider(0, STEPS, 0);
+  private final JLabel words = Controls.label(" ");
+  private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]", ""));
+  private boolean following;
+  private boolean dragged;
+
+  PoseSlider(Showing showing) {
+    this.showing = showing;
+    Controls.named(slider, "canvas.pose", "Pose");
+    slider.setMajorTickSpacing(STEPS);
+    slider.setPaintTicks(true);
+    slider.setToolTipText("From the tree as measured to what stays; Page up and Page down jump");
+    slider.addChangeListener(event -> moved());
+    bind("PAGE_UP", +1);
+    bind("PAGE_DOWN", -1);
+    words.setName("canvas.pose-words");
+    words.setLabelFor(slider);
+    panel.setOpaque(false);
+    panel.add(words, "wmin 190");
+    panel.add(slider, "growx, wmin 120, hmin 36");
+    follow();
+  }
+
+  private void bind(String key, int step) {
+    slider.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), "stop" + step);
+    slider
+        .getActionMap()
+        .put(
+            "stop" + step,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                jump(step);
+              }
+            });
+  }
+
+  /** Goes to the next stop up or down. */
+  void jump(int step) {
+    double at = showing.at();
+    showing.setAt(step > 0 ? Math.floor(at) + 1 : Math.ceil(at) - 1);
+  }
+
+  JComponent component() {
+    return panel;
+  }
+
+  private void moved() {
+    if (following) {
+      return;
+    }
+    int value = slider.getValue();
+    int nearest = Math.round((float) value / STEPS) * STEPS;
+    boolean caught = !slider.getValueIsAdjusting() && dragged && Math.abs(value - nearest) <= CATCH;
+    dragged = slider.getValueIsAdjusting();
+    showing.setAt((double) (caught ? nearest : value) / STEPS);
+  }
+
+  /** Takes over what is shown. */
+  void follow() {
+    following = true;
+    int last = showing.stops().stops().size() - 1;
+    panel.setVisible(last > 0);
+    slider.setMaximum(Math.max(1, last) * STEPS);
+    slider.setValue((int) Math.round(showing.at() * STEPS));
+    slider.setEnabled(showing.preview().isEmpty());
+    words.setText(words(showing));
+    slider.getAccessibleContext().setAccessibleDescription(words.getText());
+    following = false;
+  }
+
+  /** What the shown pose is called. */
+  static String words(Showing showing) {
+    if (showing.preview().isPresent()) {
+      return "while you pull";
+    }
+    List<PoseStops.Stop> stops = showing.stops().stops();
+    if (!showing.isBetween()) {
+      return showing.stop().name();
+    }
+    int before = (int) Math.floor(showing.at());
+    return "between " + stops.get(before).name() + " and " + stops.get(before + 1).name();
+  }
+}

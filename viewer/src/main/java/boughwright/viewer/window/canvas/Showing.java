@@ -1,0 +1,247 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.modeller.plan.Plan;
+import boughwright.physics.trial.Peak;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.Capsules;
+import boughwright.viewer.scene.LiveTree;
+import boughwright.viewer.scene.Mark;
+import boughwright.viewer.scene.Palette;
+import boughwright.viewer.scene.Pose;
+import boughwright.viewer.scene.PoseStops;
+import boughwright.viewer.scene.Shown;
+import boughwright.viewer.scene.StrainScale;
+import boughwright.viewer.window.work.Answer;
+import boughwright.viewer.window.work.Topic;
+import boughwright.viewer.window.work.Workspace;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Which pose of the tree is shown, and with what. Belongs to the event thread. */
+final class Showing {
+  private final Workspace work;
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final Map<Integer, Pose> poses = new HashMap<>();
+  private LiveTree tree;
+  private PoseStops stops = PoseStops.MEASURED;
+  private double at;
+  private Looks looks = Looks.USUAL;
+  private Optional<Preview> preview = Optional.empty();
+  private Shown coarse;
+  private Shown fine;
+  private Capsules capsules;
+
+  Showing(Workspace work) {
+    this.work = work;
+    takeTree();
+    takeAnswer();
+    work.listen(this::heard);
+  }
+
+  /** Asks to be told of every change of what is shown. */
+  void listen(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  private void heard(Topic topic) {
+    switch (topic) {
+      case DOCUMENT, PLAN -> {
+        preview = Optional.empty();
+        takeTree();
+        takeAnswer();
+        changed();
+      }
+      case ANSWER -> {
+        takeAnswer();
+        changed();
+      }
+      case UNITS -> changed();
+      default -> {
+        // The rest does not change the tree.
+      }
+    }
+  }
+
+  private void changed() {
+    coarse = null;
+    fine = null;
+    capsules = null;
+    listeners.forEach(Runnable::run);
+  }
+
+  private void takeTree() {
+    Optional<Plan> plan = plan();
+    if (tree == null || !tree.fits(work.document().tree(), plan)) {
+      tree = new LiveTree(work.document().tree(), plan);
+      poses.clear();
+    }
+  }
+
+  private void takeAnswer() {
+    PoseStops.Kind kind = stop().kind();
+    String name = stop().name();
+    boolean hadBend = stops.stops().size() > 1;
+    stops =
+        work.answer()
+            .filter(known -> !known.plan().proposals().isEmpty())
+            .map(known -> PoseStops.of(known.trial(), known.course()))
+            .orElse(PoseStops.MEASURED);
+    poses.clear();
+    at = hadBend ? find(kind, name) : stops.find(PoseStops.Kind.BENT).orElse(0);
+  }
+
+  private double find(PoseStops.Kind kind, String name) {
+    for (int n = 0; n < stops.stops().size(); n++) {
+      if (stops.stops().get(n).kind() == kind && stops.stops().get(n).name().equals(name)) {
+        return n;
+      }
+    }
+    return stops.find(kind).orElse(stops.find(PoseStops.Kind.BENT).orElse(0));
+  }
+
+  LiveTree tree() {
+    return tree;
+  }
+
+  PoseStops stops() {
+    return stops;
+  }
+
+  /** Where between the stops the shown pose is: a whole number at a stop [1]. */
+  double at() {
+    return at;
+  }
+
+  /** Shows a pose at or between stops, counted from 0. */
+  void setAt(double place) {
+    double within = Math.min(stops.stops().size() - 1.0, Math.max(0, place));
+    if (within != at) {
+      at = within;
+      changed();
+    }
+  }
+
+  boolean isBetween() {
+    return at != Math.rint(at);
+  }
+
+  /** The stop that is shown, or the nearer one of the two beside it. */
+  PoseStops.Stop stop() {
+    return stops.stops().get((int) Math.min(stops.stops().size() - 1.0, Math.round(at)));
+  }
+
+  Looks looks() {
+    return looks;
+  }
+
+  void setLooks(Looks others) {
+    if (!looks.equals(others)) {
+      looks = others;
+      changed();
+    }
+  }
+
+  Optional<Preview> preview() {
+    return preview;
+  }
+
+  void setPreview(Optional<Preview> other) {
+    preview = other.filter(p -> p.trial().outcome().holds());
+    Optional<Plan> plan = plan();
+    if (!tree.fits(work.document().tree(), plan)) {
+      takeTree();
+    }
+    changed();
+  }
+
+  private Optional<Plan> plan() {
+    return preview.map(Preview::plan).or(work::plan);
+  }
+
+  /** What is drawn, fine for a tree that stands still. */
+  Shown shown(boolean isFine) {
+    if (coarse == null) {
+      coarse = make();
+      fine = coarse.with(true);
+    }
+    return isFine ? fine : coarse;
+  }
+
+  /** The wood that is shown, to be struck by lines of sight. */
+  Capsules capsules() {
+    if (capsules == null) {
+      capsules = tree.capsules(shown(false).pose());
+    }
+    return capsules;
+  }
+
+  /** The poses whose limbs the picture has to hold: that which is shown, and the measured one. */
+  List<Capsules> all() {
+    return List.of(tree.capsules(tree.measured()), capsules());
+  }
+
+  private Shown make() {
+    Optional<TrialResult> trial =
+        preview.map(Preview::trial).or(() -> isBetween() ? Optional.empty() : stop().result());
+    boolean released = preview.isEmpty() && stop().kind() == PoseStops.Kind.RELEASED;
+    Optional<Plan> drawn = plan().map(p -> released ? p.withProposals(List.of()) : p);
+    Optional<StrainScale> strain =
+        scale().filter(s -> looks.has(Looks.Extra.STRAIN)).filter(s -> at > 0 || isPreview());
+    Pose pose = preview.map(p -> tree.bent(p.trial())).orElseGet(this::pose);
+    List<Mark.Note> notes = Notes.of(this, work.units(), pose);
+    return new Shown(
+        tree,
+        drawn,
+        trial,
+        pose,
+        looks.has(Looks.Extra.GHOSTS) ? ghosts() : List.of(),
+        looks.visibility(),
+        new Shown.Options(strain, false, notes));
+  }
+
+  private boolean isPreview() {
+    return preview.isPresent();
+  }
+
+  private Optional<StrainScale> scale() {
+    Optional<TrialResult> trial =
+        preview.map(Preview::trial).or(() -> work.answer().map(Answer::trial));
+    return trial
+        .filter(t -> t.outcome().holds())
+        .map(t -> StrainScale.forPicture(t.peak().map(Peak::bendingStrain).orElse(0.0)));
+  }
+
+  private Pose pose() {
+    int before = (int) Math.floor(at);
+    return isBetween()
+        ? LiveTree.between(pose(before), pose(before + 1), at - before)
+        : pose(before);
+  }
+
+  private Pose pose(int stop) {
+    return poses.computeIfAbsent(
+        stop, n -> stops.stops().get(n).result().map(tree::bent).orElse(tree.measured()));
+  }
+
+  /** The other poses: those on the way, and that at the other end of the bend. */
+  private List<Shown.Ghost> ghosts() {
+    List<Shown.Ghost> ghosts = new ArrayList<>();
+    if (at > 0 || isPreview()) {
+      ghosts.add(new Shown.Ghost(tree.measured(), Optional.empty()));
+    }
+    if (isPreview()) {
+      return ghosts;
+    }
+    int last = stops.find(PoseStops.Kind.BENT).orElse(0);
+    for (int n = 1; n <= last; n++) {
+      if (Math.abs(n - at) >= 1 || n == last && at != last) {
+        ghosts.add(new Shown.Ghost(pose(n), Optional.of(Palette.stage(n - 1, Math.max(1, last)))));
+      }
+    }
+    return ghosts;
+  }
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.viewer.window.look.Command;
+import boughwright.viewer.window.look.Controls;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The controls under the tree: from where it is seen, and in which pose. */
+final class Strip {
+  private static final List<String> BUTTONS =
+      List.of("view.front", "view.back", "view.left", "view.right", "view.top", "view.fit");
+
+  private final PoseSlider slider;
+  private final JPanel panel =
+      new JPanel(new MigLayout("insets 8, gap 6 6, fillx, hidemode 3, wrap 1", "[grow,fill]", ""));
+
+  Strip(Showing showing, List<Command> commands) {
+    slider = new PoseSlider(showing);
+    panel.setName("canvas.strip");
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 6 0, fillx", "", "[]"));
+    row.setOpaque(false);
+    for (String id : BUTTONS) {
+      commands.stream()
+          .filter(command -> command.id().equals(id))
+          .forEach(command -> row.add(button(command), "wmin 0, growx, sg view, hmin 36"));
+    }
+    panel.add(slider.component());
+    panel.add(row);
+  }
+
+  private static JButton button(Command command) {
+    JButton button = Controls.button(command.name());
+    Controls.named(button, "canvas." + command.id().substring("view.".length()), command.name());
+    button.setToolTipText(command.tip());
+    button.getAccessibleContext().setAccessibleDescription(command.tip());
+    button.setMargin(new java.awt.Insets(6, 6, 6, 6));
+    button.addActionListener(event -> command.run().run());
+    return button;
+  }
+
+  JComponent component() {
+    return panel;
+  }
+
+  void follow() {
+    slider.follow();
+  }
+}

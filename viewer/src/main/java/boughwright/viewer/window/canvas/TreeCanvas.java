@@ -1,0 +1,375 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.viewer.gl.LiveRenderer;
+import boughwright.viewer.gl.NoGraphicsException;
+import boughwright.viewer.gl.Quality;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.ViewAngle;
+import boughwright.viewer.window.look.Command;
+import boughwright.viewer.window.work.Selection;
+import boughwright.viewer.window.work.Topic;
+import boughwright.viewer.window.work.Workspace;
+import java.awt.BorderLayout;
+import java.awt.Cursor;
+import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+
+/** The tree of a workspace on the screen. Belongs to the event thread. */
+public final class TreeCanvas implements Canvas, AutoCloseable {
+  private final Workspace work;
+  private final Showing showing;
+  private final Viewpoint viewpoint = new Viewpoint(this::viewChanged);
+  private final Pointing pointing;
+  private final Pictures pictures;
+  private final CanvasView view;
+  private final CanvasMouse mouse;
+  private final JPanel whole = new JPanel(new BorderLayout());
+  private final Overlay overlay;
+  private final Views views;
+  private final Branches branches;
+  private final Strip strip;
+  private final List<Command> commands = new ArrayList<>();
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final Map<CanvasLayer.Place, List<CanvasLayer>> layers =
+      new EnumMap<>(CanvasLayer.Place.class);
+  private Optional<CanvasTool> tool = Optional.empty();
+  private boolean framed;
+
+  /** A canvas on a workspace, which it listens to as long as that lives. */
+  public TreeCanvas(Workspace work) {
+    this.work = work;
+    for (CanvasLayer.Place place : CanvasLayer.Place.values()) {
+      layers.put(place, new ArrayList<>());
+    }
+    showing = new Showing(work);
+    pointing = new Pointing(showing, viewpoint);
+    overlay = new Overlay(work, showing);
+    view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
+    pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
+    views = new Views(work, showing, viewpoint, overlay);
+    branches = new Branches(work, showing);
+    commands.addAll(views.commands());
+    commands.addAll(branches.commands());
+    strip = new Strip(showing, commands);
+    mouse = new CanvasMouse(new Hands(), viewpoint);
+    view.addMouseListener(mouse);
+    view.addMouseMotionListener(mouse);
+    view.addMouseWheelListener(mouse);
+    view.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            resized();
+          }
+        });
+    whole.setName("canvas");
+    whole.add(view);
+    whole.add(strip.component(), BorderLayout.SOUTH);
+    bindKeys();
+    showing.listen(this::shownChanged);
+    work.listen(this::heard);
+  }
+
+  private void heard(Topic topic) {
+    if (topic == Topic.SELECTION) {
+      view.repaint();
+      tell();
+    }
+  }
+
+  private void bindKeys() {
+    for (Views.KeyOf one : Views.keysOnTree()) {
+      Command command = command(one.command());
+      view.getInputMap(JComponent.WHEN_FOCUSED).put(one.key(), one.command());
+      view.getActionMap().put(one.command(), new Doing(command.run()));
+    }
+    view.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW)
+        .put(KeyStroke.getKeyStroke("ESCAPE"), "tool.cancel");
+    view.getActionMap().put("tool.cancel", new Doing(this::cancel));
+  }
+
+  private Command command(String id) {
+    return commands.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** Forgets what a tool has begun; without a tool, what is picked. */
+  private void cancel() {
+    mouse.abort();
+    if (tool.isPresent()) {
+      tool.get().cancelled();
+    } else {
+      work.select(Selection.NONE);
+    }
+    view.repaint();
+  }
+
+  /** A key's work. */
+  private static final class Doing extends AbstractAction {
+    private static final long serialVersionUID = 1L;
+    private final transient Runnable run;
+
+    Doing(Runnable run) {
+      this.run = run;
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent event) {
+      run.run();
+    }
+  }
+
+  /** What can be done to the view by menu and key, ids {@code view.*} and {@code picture.*}. */
+  public List<Command> commands() {
+    return List.copyOf(commands);
+  }
+
+  /** Asks to be told when what is shown or picked has changed. */
+  public void listen(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  private void tell() {
+    strip.follow();
+    listeners.forEach(Runnable::run);
+  }
+
+  /** What a person has chosen to see. */
+  public Looks looks() {
+    return showing.looks();
+  }
+
+  public void setLooks(Looks looks) {
+    showing.setLooks(looks);
+  }
+
+  /** Shows something or not. */
+  public void show(Looks.Extra extra, boolean on) {
+    showing.setLooks(showing.looks().with(extra, on));
+  }
+
+  /** Whether changes of view glide, as they do, or come at once. */
+  public void setSmooth(boolean smooth) {
+    viewpoint.setSmooth(smooth);
+  }
+
+  /** What is picked, in words. */
+  String pickedWords() {
+    return overlay.pickedWords();
+  }
+
+  private void shownChanged() {
+    overlay.forgetHovered();
+    viewpoint.seeAllOf(showing.capsules().bounds());
+    boolean flat = !showing.looks().has(Looks.Extra.PERSPECTIVE);
+    if (viewpoint.isFlat() != flat) {
+      viewpoint.setFlat(flat);
+    }
+    pictures.ask();
+    view.repaint();
+    tell();
+  }
+
+  private void viewChanged() {
+    pictures.ask();
+  }
+
+  private void resized() {
+    if (view.getWidth() < 1 || view.getHeight() < 1) {
+      return;
+    }
+    viewpoint.resize(view.getWidth(), view.getHeight());
+    if (!framed) {
+      framed = true;
+      viewpoint.seeAllOf(showing.capsules().bounds());
+      viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
+    }
+  }
+
+  private LiveRenderer.Request wanted(Quality quality) {
+    double scale = view.deviceScale();
+    return new LiveRenderer.Request(
+        showing.shown(quality == Quality.STILL), viewpoint.camera().finer(scale), scale, quality);
+  }
+
+  private void take(LivePicture picture) {
+    view.show(picture);
+  }
+
+  private void cannotDraw(NoGraphicsException e) {
+    overlay.setTrouble(e.getMessage());
+    view.repaint();
+  }
+
+  private void paintBehind(Graphics2D pen) {
+    overlay.paintBehind(pen, shownCamera());
+    paint(pen, CanvasLayer.Place.BEHIND);
+  }
+
+  private void paintOver(Graphics2D pen) {
+    Rectangle2D room = new Rectangle2D.Double(0, 0, view.getWidth(), view.getHeight());
+    overlay.paintOver(pen, shownCamera(), room);
+    tool.ifPresent(t -> t.paint(pen));
+    paint(pen, CanvasLayer.Place.OVER);
+  }
+
+  private void paint(Graphics2D pen, CanvasLayer.Place place) {
+    for (CanvasLayer layer : layers.get(place)) {
+      Graphics2D own = (Graphics2D) pen.create();
+      layer.paint(own);
+      own.dispose();
+    }
+  }
+
+  /** The camera of the picture that is painted, in user pixels. */
+  private Camera shownCamera() {
+    return viewpoint.camera();
+  }
+
+  @Override
+  public JComponent component() {
+    return whole;
+  }
+
+  @Override
+  public Optional<Hit> hit(double x, double y) {
+    return pointing.hit(x, y);
+  }
+
+  @Override
+  public Ray ray(double x, double y) {
+    return pointing.ray(x, y);
+  }
+
+  @Override
+  public Camera.Pixel project(Point3 point) {
+    return pointing.project(point);
+  }
+
+  @Override
+  public Point3 beside(Point3 through, double x, double y) {
+    return pointing.beside(through, x, y);
+  }
+
+  @Override
+  public double azimuth() {
+    return pointing.azimuth();
+  }
+
+  @Override
+  public double elevation() {
+    return pointing.elevation();
+  }
+
+  @Override
+  public void lookFlatFrom(double azimuth) {
+    viewpoint.setFlat(true);
+    viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
+  }
+
+  @Override
+  public void use(CanvasTool next) {
+    useNone();
+    tool = Optional.of(next);
+    view.setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
+    overlay.setHint(next.hint());
+    view.repaint();
+  }
+
+  @Override
+  public void useNone() {
+    Optional<CanvasTool> before = tool;
+    tool = Optional.empty();
+    before.ifPresent(CanvasTool::cancelled);
+    view.setCursor(Cursor.getDefaultCursor());
+    overlay.setHint("");
+    view.repaint();
+  }
+
+  @Override
+  public void preview(Optional<Preview> preview) {
+    showing.setPreview(preview);
+  }
+
+  @Override
+  public void add(CanvasLayer layer, CanvasLayer.Place place) {
+    layers.get(place).add(layer);
+    view.repaint();
+  }
+
+  @Override
+  public void redraw() {
+    view.repaint();
+  }
+
+  /** Whether the picture on the screen is the good one of what is to be seen now. */
+  boolean isSettled() {
+    LiveRenderer.Request good = wanted(Quality.STILL);
+    return !viewpoint.isGliding()
+        && !pictures.isBusy()
+        && view.picture().filter(p -> p.frame().request().equals(good)).isPresent();
+  }
+
+  /** Stops drawing and frees what the drawing holds. */
+  @Override
+  public void close() {
+    pictures.close();
+  }
+
+  /** What the mouse does. */
+  private final class Hands implements CanvasMouse.Target {
+    @Override
+    public boolean pressed(Pointer pointer) {
+      boolean taken = tool.isPresent() && tool.get().pressed(pointer);
+      view.repaint();
+      return taken;
+    }
+
+    @Override
+    public void dragged(Pointer pointer) {
+      tool.ifPresent(t -> t.dragged(pointer));
+      view.repaint();
+    }
+
+    @Override
+    public void released(Pointer pointer) {
+      tool.ifPresent(t -> t.released(pointer));
+      view.repaint();
+    }
+
+    @Override
+    public void hovered(Pointer pointer) {
+      tool.ifPresent(t -> t.moved(pointer));
+      boolean changed = overlay.hover(hit(pointer.x(), pointer.y()), pointer);
+      if (changed || tool.isPresent()) {
+        view.repaint();
+      }
+    }
+
+    @Override
+    public void left() {
+      overlay.forgetHovered();
+      view.repaint();
+    }
+
+    @Override
+    public void clicked(Pointer pointer) {
+      Optional<String> picked = hit(pointer.x(), pointer.y()).map(h -> h.spot().segment());
+      boolean more = pointer.shift() || pointer.control();
+      work.select(Picking.after(work.selection(), picked, more));
+    }
+  }
+}
