@@ -7,6 +7,7 @@ import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.Shown;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 
@@ -24,6 +25,7 @@ public final class LiveRenderer implements AutoCloseable {
   private final Deque<Once> others = new ArrayDeque<>();
   private Request waiting;
   private boolean closed;
+  private NoGraphicsException fault;
 
   /**
    * A picture that is asked for.
@@ -31,13 +33,13 @@ public final class LiveRenderer implements AutoCloseable {
    * @param shown what is drawn
    * @param camera from where, and how large
    * @param unit how wide the finest pen is [pixels]
-   * @param quality how much time it may take
+   * @param ground how well, and on what
    */
-  public record Request(Shown shown, Camera camera, double unit, Quality quality) {
+  public record Request(Shown shown, Camera camera, double unit, SceneRenderer.Ground ground) {
     public Request {
       Objects.requireNonNull(shown, "shown");
       Objects.requireNonNull(camera, "camera");
-      Objects.requireNonNull(quality, "quality");
+      Objects.requireNonNull(ground, "ground");
     }
   }
 
@@ -52,7 +54,8 @@ public final class LiveRenderer implements AutoCloseable {
   public record Frame(Request request, Scene scene, Raster raster, long nanoseconds) {}
 
   /** A picture that is drawn whatever else is asked for, and who gets it. */
-  private record Once(Request request, Consumer<Frame> done) {}
+  private record Once(
+      Request request, Consumer<Frame> done, Consumer<NoGraphicsException> failed) {}
 
   /**
    * Starts the thread, which opens OpenGL.
@@ -73,9 +76,18 @@ public final class LiveRenderer implements AutoCloseable {
     notifyAll();
   }
 
-  /** Asks for a picture that is drawn before those of {@link #draw}, and goes to one taker only. */
-  public synchronized void drawOnce(Request request, Consumer<Frame> done) {
-    others.add(new Once(request, done));
+  /**
+   * Asks for a picture that is drawn before those of {@link #draw}, and goes to one taker only.
+   *
+   * @param failed told when it cannot be drawn
+   */
+  public synchronized void drawOnce(
+      Request request, Consumer<Frame> done, Consumer<NoGraphicsException> failed) {
+    if (fault != null) {
+      failed.accept(fault);
+      return;
+    }
+    others.add(new Once(request, done, failed));
     notifyAll();
   }
 
@@ -89,7 +101,7 @@ public final class LiveRenderer implements AutoCloseable {
     if (!others.isEmpty()) {
       return others.remove();
     }
-    Once next = new Once(waiting, frames);
+    Once next = new Once(waiting, frames, none);
     waiting = null;
     return next;
   }
@@ -98,21 +110,46 @@ public final class LiveRenderer implements AutoCloseable {
     try (SceneRenderer renderer = SceneRenderer.open()) {
       LiveScene scenes = new LiveScene();
       for (Once next = next(); next != null; next = next()) {
-        next.done().accept(frame(renderer, scenes, next.request()));
+        draw(renderer, scenes, next);
       }
     } catch (NoGraphicsException e) {
-      none.accept(e);
+      fail(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-    } catch (IllegalStateException | OutOfMemoryError e) {
-      none.accept(new NoGraphicsException("OpenGL stopped drawing (" + e.getMessage() + ")", e));
+    } catch (RuntimeException | OutOfMemoryError e) {
+      fail(
+          new NoGraphicsException(
+              "drawing stopped ("
+                  + e
+                  + "). Open the window again; if it comes back, update the graphics driver",
+              e));
+    }
+  }
+
+  private void fail(NoGraphicsException e) {
+    List<Once> left;
+    synchronized (this) {
+      fault = e;
+      left = List.copyOf(others);
+      others.clear();
+    }
+    none.accept(e);
+    left.forEach(once -> once.failed().accept(e));
+  }
+
+  private static void draw(SceneRenderer renderer, LiveScene scenes, Once one) {
+    try {
+      one.done().accept(frame(renderer, scenes, one.request()));
+    } catch (RuntimeException | OutOfMemoryError e) {
+      one.failed().accept(new NoGraphicsException("this picture cannot be drawn (" + e + ")", e));
+      throw e;
     }
   }
 
   private static Frame frame(SceneRenderer renderer, LiveScene scenes, Request request) {
     long from = System.nanoTime();
     Scene scene = scenes.make(request.shown());
-    Raster raster = renderer.draw(scene, request.camera(), request.unit(), request.quality());
+    Raster raster = renderer.draw(scene, request.camera(), request.unit(), request.ground());
     return new Frame(request, scene, raster, System.nanoTime() - from);
   }
 

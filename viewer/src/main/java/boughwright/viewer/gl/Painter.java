@@ -15,22 +15,25 @@ import org.joml.Vector3f;
 final class Painter implements AutoCloseable {
   private static final float FINEST_GRAIN_PER_METRE = 450;
   private static final double GHOST_BEHIND = 0.012;
+  private static final float LIFT = 0.45f;
   private static final float GRAIN_PIXELS = 3.5f;
 
   /**
-   * Hatching of wood that goes.
+   * How a picture is drawn.
    *
-   * @param distance from line to line across the page, 0 for none [pixels]
+   * @param distance from line to line of the hatching of wood that goes, across the page [pixels]
    * @param shift where this part of a picture lies along the hatching [pixels]
+   * @param quality how much time it may take
+   * @param dark whether it will lie on a dark ground, where dark lines would not be seen
    */
-  record Hatch(float distance, int shift) {}
+  record Manner(float distance, int shift, Quality quality, boolean dark) {}
 
   private final Program wood = new Program("scene.vert", "wood.frag");
   private final Program ghost = new Program("scene.vert", "ghost.frag");
   private final Program depth = new Program("depth.vert", "depth.frag");
   private final ShadowMap shadows = new ShadowMap();
 
-  void paint(GpuScene gpu, Camera camera, Target target, Hatch hatch, Quality quality) {
+  void paint(GpuScene gpu, Camera camera, Target target, Manner manner) {
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
     glEnable(GL_MULTISAMPLE);
@@ -38,11 +41,11 @@ final class Painter implements AutoCloseable {
     Matrix4f light = ShadowMap.lightMatrix(toLight, gpu.bounds());
     drawShadows(gpu, light);
     target.begin();
-    drawSolid(gpu, camera, new Light(toLight, light, quality));
-    if (quality == Quality.STILL) {
+    drawSolid(gpu, camera, new Light(toLight, light, manner));
+    if (manner.quality() == Quality.STILL) {
       target.keepDepth();
     }
-    drawGhosts(gpu, camera, hatch, gpu.bounds().diagonal());
+    drawGhosts(gpu, camera, manner, gpu.bounds().diagonal());
   }
 
   private void drawShadows(GpuScene gpu, Matrix4f light) {
@@ -57,22 +60,24 @@ final class Painter implements AutoCloseable {
     gpu.draw(Body.Role.FITTING);
   }
 
-  /** Where the key light stands, what it sees, and how well its shadows are drawn. */
-  private record Light(Vector3f to, Matrix4f matrix, Quality quality) {}
+  /** Where the key light stands, what it sees, and how it is drawn. */
+  private record Light(Vector3f to, Matrix4f matrix, Manner manner) {}
 
   private void drawSolid(GpuScene gpu, Camera camera, Light light) {
     wood.use();
     setCamera(wood, camera);
     wood.set("behind", 0f);
     wood.set("toLight", light.to().x, light.to().y, light.to().z);
-    wood.set("softness", light.quality() == Quality.STILL ? 2 : 0);
+    wood.set("softness", light.manner().quality() == Quality.STILL ? 2 : 0);
     wood.set("lightMatrix", light.matrix());
     wood.set("shadows", 0);
     setTone(wood, "soil", Palette.SOIL);
     float grain = (float) camera.pixelsPerMetre() / GRAIN_PIXELS;
     wood.set("grainPerMetre", Math.min(FINEST_GRAIN_PER_METRE, grain));
     shadows.bind();
+    wood.set("lift", 0f);
     gpu.draw(Body.Role.SOLID);
+    wood.set("lift", light.manner().dark() ? LIFT : 0f);
     gpu.draw(Body.Role.FITTING);
   }
 
@@ -82,7 +87,7 @@ final class Painter implements AutoCloseable {
    *
    * <p>First only the depth, so that of the translucent wood only the nearest skin is seen.
    */
-  private void drawGhosts(GpuScene gpu, Camera camera, Hatch hatch, double size) {
+  private void drawGhosts(GpuScene gpu, Camera camera, Manner hatch, double size) {
     float behind = (float) camera.clipShift(GHOST_BEHIND * size);
     drawGhostDepths(gpu, camera, behind);
     glDepthFunc(GL_LEQUAL);

@@ -60,7 +60,7 @@ public final class SceneRenderer implements AutoCloseable {
   public Raster draw(Scene scene, Camera camera, double unit) {
     enter();
     if (!camera.isFlat()) {
-      return draw(scene, camera, unit, Quality.STILL);
+      return draw(scene, camera, unit, new Ground(Quality.STILL, false));
     }
     gpu.show(scene);
     int[] pixels = new int[camera.width() * camera.height()];
@@ -79,16 +79,26 @@ public final class SceneRenderer implements AutoCloseable {
    *
    * @param unit how wide the finest pen is [pixels]
    */
-  public Raster draw(Scene scene, Camera camera, double unit, Quality quality) {
+  public Raster draw(Scene scene, Camera camera, double unit, Ground ground) {
     enter();
     gpu.show(scene);
-    Target target = target(camera, quality);
-    float distance = (float) (HATCH * unit);
-    painter.paint(gpu, camera, target, new Painter.Hatch(distance, -camera.height()), quality);
+    Target target = target(camera, ground.quality());
+    Painter.Manner manner =
+        new Painter.Manner(
+            (float) (HATCH * unit), -camera.height(), ground.quality(), ground.dark());
+    painter.paint(gpu, camera, target, manner);
     int[] pixels = target.read();
-    boolean still = quality == Quality.STILL;
+    boolean still = ground.quality() == Quality.STILL;
     return new Raster(camera, pixels, still ? target.readDepth() : new float[0]);
   }
+
+  /**
+   * How well a picture is drawn, and for what.
+   *
+   * @param quality how much time it may take
+   * @param dark whether it will lie on a dark ground
+   */
+  public record Ground(Quality quality, boolean dark) {}
 
   private Target target(Camera camera, Quality quality) {
     Target kept = targets.get(quality);
@@ -113,8 +123,8 @@ public final class SceneRenderer implements AutoCloseable {
     Camera part = camera.part(tile.left(), tile.top(), width, height);
     try (Target target = new Target(width, height)) {
       float distance = (float) (HATCH * tile.unit());
-      Painter.Hatch hatch = new Painter.Hatch(distance, tile.left() - tile.top() - height);
-      painter.paint(gpu, part, target, hatch, Quality.STILL);
+      int shift = tile.left() - tile.top() - height;
+      painter.paint(gpu, part, target, new Painter.Manner(distance, shift, Quality.STILL, false));
       int[] colours = target.read();
       float[] near = target.readDepth();
       for (int y = 0; y < height; y++) {

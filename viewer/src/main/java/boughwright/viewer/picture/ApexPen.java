@@ -42,10 +42,10 @@ final class ApexPen {
     shape.lineTo(x - half, top);
     shape.lineTo(x + half, top);
     shape.closePath();
-    page.pen().setColor(Ink.PAPER);
+    page.ink(Ink.PAPER);
     page.pen().setStroke(new BasicStroke((float) page.u(3)));
     page.pen().draw(shape);
-    page.pen().setColor(Ink.APEX);
+    page.ink(Ink.APEX);
     page.pen().fill(shape);
   }
 }

@@ -51,10 +51,10 @@ final class Glyph {
 
   /** Draws it on a rim of paper, dashed where what it marks is hidden. */
   static void draw(Page page, Shape shape, Color colour, boolean hidden) {
-    page.pen().setColor(Ink.PAPER);
+    page.ink(Ink.PAPER);
     page.pen().setStroke(new BasicStroke((float) page.u(6)));
     page.pen().draw(shape);
-    page.pen().setColor(colour);
+    page.ink(colour);
     float[] dash = {(float) page.u(4), (float) page.u(4)};
     page.pen()
         .setStroke(

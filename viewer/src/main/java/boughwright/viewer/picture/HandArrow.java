@@ -87,7 +87,7 @@ record HandArrow(double x, double y, double toX, double toY, boolean endOn, bool
     double r = page.u(GRIP + 4);
     Shape ring = new Ellipse2D.Double(atX - r, atY - r, 2 * r, 2 * r);
     fill(page, ring, Ink.PAPER);
-    page.pen().setColor(Ink.TEXT);
+    page.ink(Ink.TEXT);
     page.pen().setStroke(new BasicStroke((float) page.u(2.6)));
     page.pen().draw(ring);
     if (nearer) {
@@ -101,13 +101,13 @@ record HandArrow(double x, double y, double toX, double toY, boolean endOn, bool
   }
 
   private static void outlined(Page page, Shape shape) {
-    page.pen().setColor(Ink.PAPER);
+    page.ink(Ink.PAPER);
     page.pen().setStroke(new BasicStroke((float) page.u(4)));
     page.pen().draw(shape);
   }
 
   private static void fill(Page page, Shape shape, Color colour) {
-    page.pen().setColor(colour);
+    page.ink(colour);
     page.pen().fill(shape);
   }
 }

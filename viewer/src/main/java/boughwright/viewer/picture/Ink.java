@@ -4,6 +4,7 @@ package boughwright.viewer.picture;
 import boughwright.viewer.scene.Colour;
 import java.awt.Color;
 import java.util.List;
+import java.util.Map;
 
 /** Colours of paper, words and lines; our own choice. */
 final class Ink {
@@ -41,7 +42,34 @@ final class Ink {
           new Color(0x3D3A38),
           new Color(0xB08A00));
 
+  /** What each ink is on a dark ground: as far from it as the ink is from paper. */
+  private static final Map<Integer, Color> BY_NIGHT =
+      Map.ofEntries(
+          entry(PAPER, 0x1B1D1A),
+          entry(FRAME, 0x484A42),
+          entry(TEXT, 0xEAE7DE),
+          entry(QUIET, 0xB4B3A8),
+          entry(HAIR, 0x8F8F84),
+          entry(APEX, 0x7FD1BC),
+          entry(TROUBLE, 0xF4A093),
+          entry(SOIL, 0x9A8A70),
+          entry(STRETCHED, 0xF3A65A),
+          entry(SQUEEZED, 0x9DB8FF),
+          entry(STAGE, 0xCDAEDD),
+          entry(STAYS, 0x7FD1BC),
+          entry(SPRINGBACK, 0xC9B0EE));
+
   private Ink() {}
+
+  private static Map.Entry<Integer, Color> entry(Color ink, int other) {
+    return Map.entry(ink.getRGB(), new Color(other));
+  }
+
+  /** An ink as it is used on a dark ground, as clear as it is. */
+  static Color byNight(Color ink) {
+    Color other = BY_NIGHT.getOrDefault(ink.getRGB() | 0xFF000000, ink);
+    return new Color(other.getRed(), other.getGreen(), other.getBlue(), ink.getAlpha());
+  }
 
   static Color faded(Color colour, double alpha) {
     return new Color(

@@ -47,11 +47,17 @@ final class MarkPainter {
 
   /** Draws marks and words, as far as they find room and are not told in another view. */
   void paint(Raster raster, Told told) {
+    paint(raster, told, List.of());
+  }
+
+  /** The same with some room kept free of words. */
+  void paint(Raster raster, Told told, List<Rect> free) {
     told.nextView();
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
     LabelPlacer placer = new LabelPlacer(inside, occupancy, page.u(1));
     double soil = inView(scene.base().plus(new Vector3(0, 0, -scene.base().z())))[1];
+    free.forEach(placer::keepFree);
     if (frame.camera().angle().elevation() == 0) {
       placer.keepFreeOfWords(new Rect(0, soil - page.u(1), inside.width(), page.u(2)));
     }
@@ -77,6 +83,9 @@ final class MarkPainter {
   }
 
   private static int order(Mark mark) {
+    if (mark instanceof Mark.Note note) {
+      return note.picked() ? -1 : 6;
+    }
     if (mark instanceof Mark.Hardest || mark instanceof Mark.Failure) {
       return 0;
     }
@@ -104,8 +113,14 @@ final class MarkPainter {
     if (mark instanceof Mark.Weight weight) {
       clearance += 1.2 * weight.radius() * frame.camera().pixelsPerMetre() / page.u(1);
     }
+    if (mark instanceof Mark.Note note) {
+      clearance += note.radius() * frame.camera().scaleAt(note.at()) / page.u(1);
+    }
     boolean quiet =
-        mark instanceof Mark.StageEnd || mark instanceof Mark.Wire || mark instanceof Mark.AidPlace;
+        mark instanceof Mark.Note note && !note.picked()
+            || mark instanceof Mark.StageEnd
+            || mark instanceof Mark.Wire
+            || mark instanceof Mark.AidPlace;
     Label label = new Label(places, page.u(clearance), words(mark), colour(mark), quiet);
     return mark instanceof Mark.Failure && isHidden(mark, raster) ? label.firstLineOnly() : label;
   }

@@ -11,6 +11,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
+import java.util.function.UnaryOperator;
 
 /** The sheet that is drawn on: an image with its pens and letters. */
 final class Page implements AutoCloseable {
@@ -20,19 +21,40 @@ final class Page implements AutoCloseable {
   private final BufferedImage image;
   private final Graphics2D pen;
   private final double unit;
+  private final UnaryOperator<Color> tones;
 
+  /** A sheet of paper. */
   Page(PictureSize size) {
-    image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
+    this(
+        new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB),
+        size.unit(),
+        UnaryOperator.identity());
+    ink(Ink.PAPER);
+    pen.fillRect(0, 0, size.width(), size.height());
+  }
+
+  /**
+   * A sheet over an image as it is.
+   *
+   * @param unit what a pixel of the page of the default size is here [pixels]
+   * @param tones what each ink becomes on what lies under the sheet
+   */
+  Page(BufferedImage image, double unit, UnaryOperator<Color> tones) {
+    this.image = image;
+    this.unit = unit;
+    this.tones = tones;
     pen = image.createGraphics();
-    unit = size.unit();
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     pen.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     pen.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    pen.setColor(Ink.PAPER);
-    pen.fillRect(0, 0, size.width(), size.height());
+  }
+
+  /** Takes up a colour. */
+  void ink(Color colour) {
+    pen.setColor(tones.apply(colour));
   }
 
   /** A length of the page of the default size, on this page [pixels]. */
@@ -105,7 +127,7 @@ final class Page implements AutoCloseable {
   }
 
   private void write(TextLayout line, double x, double y, Style style) {
-    pen.setColor(style.colour());
+    ink(style.colour());
     line.draw(pen, (float) (x - style.align().share * line.getAdvance()), (float) y);
   }
 
@@ -125,16 +147,16 @@ final class Page implements AutoCloseable {
   void writeClear(String words, double x, double y, Style style) {
     TextLayout line = Lettering.line(words, style.weight(), u(style.size()));
     Shape outline = line.getOutline(AffineTransform.getTranslateInstance(x, y));
-    pen.setColor(Ink.faded(Ink.PAPER, 0.9));
+    ink(Ink.faded(Ink.PAPER, 0.9));
     pen.setStroke(new BasicStroke((float) u(5), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     pen.draw(outline);
-    pen.setColor(style.colour());
+    ink(style.colour());
     line.draw(pen, (float) x, (float) y);
   }
 
   /** A straight line of a width given on the page of the default size. */
   void rule(Line2D line, double width, Color colour) {
-    pen.setColor(colour);
+    ink(colour);
     pen.setStroke(new BasicStroke((float) u(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
     pen.draw(line);
   }
@@ -142,7 +164,7 @@ final class Page implements AutoCloseable {
   /** A dashed straight line. */
   void dashes(Line2D line, double width, Color colour) {
     float[] dash = {(float) u(7), (float) u(5)};
-    pen.setColor(colour);
+    ink(colour);
     pen.setStroke(
         new BasicStroke(
             (float) u(width), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dash, 0));

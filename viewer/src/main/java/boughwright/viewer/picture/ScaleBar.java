@@ -27,6 +27,11 @@ record ScaleBar(double length, double pixels) {
 
   /** Draws it with its left end at a point, and gives where it ends [pixels]. */
   double draw(Page page, double x, double y) {
+    return draw(page, x, y, words());
+  }
+
+  /** The same with other words. */
+  double draw(Page page, double x, double y, String words) {
     double end = page.u(7);
     page.rule(new Line2D.Double(x, y, x + pixels, y), 3, Ink.TEXT);
     page.rule(
@@ -35,7 +40,7 @@ record ScaleBar(double length, double pixels) {
         new Line2D.Double(x + pixels - page.u(0.75), y - end, x + pixels - page.u(0.75), y + end),
         1.5,
         Ink.TEXT);
-    page.write(words(), x + pixels / 2, y - page.u(14), Page.Style.KEY.at(Page.Align.MIDDLE));
+    page.write(words, x + pixels / 2, y - page.u(14), Page.Style.KEY.at(Page.Align.MIDDLE));
     return x + pixels;
   }
 

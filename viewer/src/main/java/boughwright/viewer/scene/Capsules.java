@@ -116,9 +116,25 @@ public final class Capsules {
     return new StagesView.Outline(axis, radii);
   }
 
+  /** The outlines of all segments that are there. */
+  public List<StagesView.Outline> outlines() {
+    List<StagesView.Outline> all = new ArrayList<>();
+    for (int i = 0; i < tree.skeleton.size(); i++) {
+      if (!tree.kept.isGone(i)) {
+        all.add(outline(i));
+      }
+    }
+    return all;
+  }
+
   /** A place on the axis in this pose [m, scene frame]. */
   public Point3 axis(int segment, double along) {
     return pose.at(segment, Math.min(along, tree.kept.left(segment))).point();
+  }
+
+  /** Half the thickness at a place [m]. */
+  public double radius(int segment, double along) {
+    return Thickness.radius(tree.skeleton.segment(segment), along);
   }
 
   /** The nearest wood on a line of sight, of the segments that may be struck. */

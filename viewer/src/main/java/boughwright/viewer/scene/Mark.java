@@ -165,10 +165,12 @@ public sealed interface Mark {
   /**
    * Something a person asked to see beside a place, such as a caliper.
    *
-   * @param at the place [m, scene frame]
+   * @param at the place on the axis [m, scene frame]
+   * @param radius half the thickness there [m]
    * @param words what is said there
+   * @param picked whether it is said of what a person has picked
    */
-  record Note(Point3 at, List<String> words) implements Mark {
+  record Note(Point3 at, double radius, List<String> words, boolean picked) implements Mark {
     public Note {
       words = List.copyOf(words);
     }

@@ -65,6 +65,12 @@ public record Scene(
     return new SceneMaker(document.tree(), plan, trial, course).make();
   }
 
+  /** The same scene; of its marks only the notes. */
+  public Scene withNotesOnly() {
+    List<Mark> notes = marks.stream().filter(Mark.Note.class::isInstance).toList();
+    return new Scene(bodies, notes, bounds, base, front, scale, trouble, risk, stages);
+  }
+
   /** Whether anything is drawn in some way. */
   public boolean has(Body.Role role) {
     return bodies.stream().anyMatch(b -> b.role() == role && !b.meshes().isEmpty());

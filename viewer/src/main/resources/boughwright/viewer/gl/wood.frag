@@ -13,6 +13,8 @@ uniform float grainPerMetre;
 uniform int softness;
 // What lies under the soil is seen faintly, in this tone.
 uniform vec3 soil;
+// How far dark things are made lighter, so that they are seen on a dark ground.
+uniform float lift;
 out vec4 outColour;
 
 vec3 linear(vec3 c) {
@@ -69,7 +71,7 @@ float lit(vec3 n) {
 void main() {
   vec3 n = normalize(vNormal);
   vec3 v = normalize(vViewNormal);
-  vec3 base = linear(vColour) * bark();
+  vec3 base = linear(mix(vColour, vec3(0.80, 0.82, 0.84), lift)) * bark();
   vec3 sky = vec3(0.60, 0.61, 0.64);
   vec3 ground = vec3(0.34, 0.31, 0.28);
   vec3 around = mix(ground, sky, 0.5 + 0.5 * n.z) * vGrain.w;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
@@ -12,6 +13,7 @@ import java.util.function.Supplier;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import net.miginfocom.swing.MigLayout;
 
 /** Where the tree is painted, layer over layer. */
 final class CanvasView extends JComponent {
@@ -45,6 +47,17 @@ final class CanvasView extends JComponent {
     repaint();
   }
 
+  /** Says something in place of the tree. */
+  void say(String message) {
+    removeAll();
+    setLayout(new MigLayout("fill, insets 40", "[center]", "[center]"));
+    JComponent prose = Controls.prose(message);
+    prose.setName("canvas.message");
+    add(prose, "growx, wmax 620");
+    revalidate();
+    repaint();
+  }
+
   /** Device pixels for each user pixel. */
   double deviceScale() {
     return getGraphicsConfiguration() == null
@@ -64,6 +77,9 @@ final class CanvasView extends JComponent {
       pen.fillRect(0, 0, getWidth(), getHeight());
       behind.paint(pen);
       picture.ifPresent(p -> pen.drawImage(p.wood(), 0, 0, getWidth(), getHeight(), null));
+      picture
+          .flatMap(LivePicture::words)
+          .ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
       over.paint(pen);
       if (isFocusOwner()) {
         Focus.ring((Graphics2D) pen.create(), this);

@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
-import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.units.DisplayUnits;
+import boughwright.modeller.units.LengthUnit;
 import boughwright.viewer.scene.Capsules;
 import boughwright.viewer.scene.LiveTree;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Pose;
 import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.look.Measure;
+import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,37 +23,61 @@ final class Notes {
   /** More than this no screen has room for; the thickest come first. */
   private static final int MOST = 60;
 
+  /** Of more picked segments the outlines tell enough. */
+  private static final int MOST_PICKED = 12;
+
   private Notes() {}
 
-  static List<Mark.Note> of(Showing showing, DisplayUnits units, Pose pose) {
+  static List<Mark.Note> of(Showing showing, Workspace work, Pose pose) {
     Looks looks = showing.looks();
+    LiveTree tree = showing.tree();
+    Capsules wood = tree.capsules(pose);
     List<Mark.Note> notes = new ArrayList<>();
+    for (String id : work.selection().segments()) {
+      if (notes.size() < MOST_PICKED && isThere(tree, id)) {
+        int i = tree.skeleton().indexOf(id);
+        Segment segment = tree.skeleton().segment(i);
+        notes.add(note(wood, i, 0.6, List.of(label(segment, work.units())), true));
+      }
+    }
     boolean names = looks.has(Looks.Extra.NAMES);
     boolean calipers = looks.has(Looks.Extra.CALIPERS);
     boolean heights = looks.has(Looks.Extra.HEIGHTS);
     if (!names && !calipers && !heights) {
       return notes;
     }
-    LiveTree tree = showing.tree();
-    Capsules wood = tree.capsules(pose);
     for (int i : thickestFirst(tree, looks)) {
-      List<String> words = new ArrayList<>();
       Segment segment = tree.skeleton().segment(i);
+      List<String> words = new ArrayList<>();
       if (names) {
         words.add(name(segment.id()));
       }
       if (calipers) {
-        words.add(calipers(segment, units));
+        words.add(calipers(segment, work.units()));
       }
-      if (!words.isEmpty()) {
-        notes.add(new Mark.Note(wood.axis(i, 0.55), words));
+      if (!words.isEmpty() && !work.selection().has(segment.id())) {
+        notes.add(note(wood, i, 0.55, List.of(String.join("  ", words)), false));
       }
-      if (heights && isTip(tree, i)) {
-        Point3 tip = wood.axis(i, 1);
-        notes.add(new Mark.Note(tip, List.of(length(tip.z(), units) + " high")));
+      if (heights && isTip(tree, i) && wood.axis(i, 1).z() > 0) {
+        String height = height(wood.axis(i, 1).z(), work.units());
+        notes.add(note(wood, i, 1, List.of(height), false));
       }
     }
     return notes;
+  }
+
+  private static boolean isThere(LiveTree tree, String id) {
+    return tree.skeleton().has(id) && !tree.kept().isGone(tree.skeleton().indexOf(id));
+  }
+
+  private static Mark.Note note(
+      Capsules wood, int segment, double along, List<String> words, boolean picked) {
+    return new Mark.Note(wood.axis(segment, along), wood.radius(segment, along), words, picked);
+  }
+
+  /** Name and calipers of a segment. */
+  static String label(Segment segment, DisplayUnits units) {
+    return name(segment.id()) + "  " + calipers(segment, units);
   }
 
   private static List<Integer> thickestFirst(LiveTree tree, Looks looks) {
@@ -90,9 +114,9 @@ final class Notes {
     return Measure.LENGTH.show(length, units) + " " + Measure.LENGTH.unit(units);
   }
 
-  /** A place in words, such as "b3, 40 mm along". */
-  static String place(LiveTree tree, Spot spot, DisplayUnits units) {
-    double along = spot.along() * tree.skeleton().length(tree.skeleton().indexOf(spot.segment()));
-    return name(spot.segment()) + ", " + length(along, units) + " along";
+  /** A height; the last tenth of a millimetre is more than a tape tells. */
+  private static String height(double height, DisplayUnits units) {
+    double told = units.length() == LengthUnit.INCH ? height : Math.round(height * 1000) / 1000.0;
+    return length(told, units) + " high";
   }
 }

@@ -5,14 +5,10 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.scene.Camera;
-import boughwright.viewer.scene.Capsules;
 import boughwright.viewer.scene.StagesView;
-import boughwright.viewer.window.look.Shade;
-import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -25,20 +21,10 @@ final class Overlay {
   private final Showing showing;
   private Optional<String> hovered = Optional.empty();
   private Camera.Pixel mouse = new Camera.Pixel(0, 0);
-  private String hint = "";
-  private Optional<String> trouble = Optional.empty();
 
   Overlay(Workspace work, Showing showing) {
     this.work = work;
     this.showing = showing;
-  }
-
-  void setHint(String words) {
-    hint = words;
-  }
-
-  void setTrouble(String words) {
-    trouble = Optional.of(words);
   }
 
   void forgetHovered() {
@@ -56,16 +42,7 @@ final class Overlay {
 
   /** Every limb of the poses that a picture has to hold. */
   List<StagesView.Outline> everything() {
-    List<StagesView.Outline> limbs = new ArrayList<>();
-    Skeleton skeleton = showing.tree().skeleton();
-    for (Capsules wood : showing.all()) {
-      for (int i = 0; i < skeleton.size(); i++) {
-        if (!showing.tree().kept().isGone(i)) {
-          limbs.add(wood.outline(i));
-        }
-      }
-    }
-    return limbs;
+    return showing.all().stream().flatMap(wood -> wood.outlines().stream()).toList();
   }
 
   /** The picked segments that are there. */
@@ -99,44 +76,31 @@ final class Overlay {
     }
   }
 
-  void paintOver(Graphics2D pen, Camera camera, Rectangle2D room) {
-    if (trouble.isPresent()) {
-      message(pen, trouble.get(), room);
-      return;
-    }
+  void paintOver(Graphics2D pen, Camera camera) {
     if (showing.looks().has(Looks.Extra.PLUMB)) {
       double top = 1.05 * showing.capsules().bounds().high().z();
       SoilPen.plumb(pen, camera, showing.tree().base(), top);
     }
     PickPen picks = new PickPen(pen, camera);
-    Capsules wood = showing.capsules();
+    picked().forEach(segment -> picks.outline(segment, false));
+  }
+
+  void paintHovered(Graphics2D pen, Camera camera, Rectangle2D room) {
     Skeleton skeleton = showing.tree().skeleton();
-    for (String id : work.selection().segments()) {
-      if (skeleton.has(id) && !showing.tree().kept().isGone(skeleton.indexOf(id))) {
-        int i = skeleton.indexOf(id);
-        picks.outline(wood.outline(i), false);
-        Camera.Pixel end = camera.project(wood.axis(i, 0.6));
-        picks.plate(label(skeleton.segment(i)), new Camera.Pixel(end.x() + 14, end.y() - 34), room);
-      }
+    if (hovered.filter(skeleton::has).isEmpty()) {
+      return;
     }
-    if (hovered.isPresent() && skeleton.has(hovered.get())) {
-      int i = skeleton.indexOf(hovered.get());
-      if (!work.selection().has(hovered.get())) {
-        picks.outline(wood.outline(i), true);
-      }
-      picks.plate(
-          label(skeleton.segment(i)), new Camera.Pixel(mouse.x() + 18, mouse.y() + 18), room);
+    PickPen picks = new PickPen(pen, camera);
+    int i = skeleton.indexOf(hovered.get());
+    if (!work.selection().has(hovered.get())) {
+      picks.outline(showing.capsules().outline(i), true);
     }
+    Camera.Pixel beside = new Camera.Pixel(mouse.x() + 18, mouse.y() + 18);
+    picks.plate(label(skeleton.segment(i)), beside, room);
   }
 
   private String label(Segment segment) {
-    return Notes.name(segment.id()) + "  " + Notes.calipers(segment, work.units());
-  }
-
-  private static void message(Graphics2D pen, String words, Rectangle2D room) {
-    pen.setColor(Theme.colour(Shade.INK));
-    pen.setFont(Theme.text());
-    pen.drawString(words, (float) room.getX() + 24, (float) room.getCenterY());
+    return Notes.label(segment, work.units());
   }
 
   /** What is shown and picked, in words. */
@@ -148,6 +112,6 @@ final class Overlay {
     List<String> picked = work.selection().segments();
     words.append(
         picked.isEmpty() ? "Nothing is picked." : "Picked: " + String.join(", ", picked) + ".");
-    return hint.isBlank() ? words.toString() : words + " " + hint;
+    return words.toString();
   }
 }

@@ -4,6 +4,7 @@ package boughwright.viewer.window.canvas;
 import boughwright.viewer.gl.LiveRenderer;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
+import boughwright.viewer.picture.SceneWords;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -25,6 +26,7 @@ final class Pictures implements AutoCloseable {
   private final AtomicReference<LivePicture> arrived = new AtomicReference<>();
   private final Timer still = new Timer(STILL_MS, event -> askStill());
   private Optional<LiveRenderer> renderer = Optional.empty();
+  private volatile SceneWords.Wanted words = new SceneWords.Wanted(1, false, false, false);
   private boolean asked;
   private boolean broken;
 
@@ -57,7 +59,13 @@ final class Pictures implements AutoCloseable {
     request(Quality.MOVING);
   }
 
-  private void askStill() {
+  /** Tells what is written over the pictures that are asked for from now on. */
+  void write(SceneWords.Wanted wanted) {
+    words = wanted;
+  }
+
+  /** A good picture now, where nothing moves. */
+  void askStill() {
     request(Quality.STILL);
   }
 
@@ -82,7 +90,7 @@ final class Pictures implements AutoCloseable {
 
   /** Comes on the renderer's thread. */
   private void arrived(LiveRenderer.Frame frame) {
-    LivePicture picture = LivePicture.of(frame);
+    LivePicture picture = LivePicture.of(frame, words);
     if (arrived.getAndSet(picture) == null) {
       SwingUtilities.invokeLater(() -> taker.accept(arrived.getAndSet(null)));
     }

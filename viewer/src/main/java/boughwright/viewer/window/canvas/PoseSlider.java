@@ -23,7 +23,7 @@ final class PoseSlider {
 
   private final Showing showing;
   private final JSlider slider = new JSlider(0, STEPS, 0);
-  private final JLabel words = Controls.label(" ");
+  private final JLabel words = Controls.heading(" ");
   private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill]", ""));
   private boolean following;
   private boolean dragged;

@@ -60,6 +60,10 @@ final class Showing {
         changed();
       }
       case UNITS -> changed();
+      case SELECTION -> {
+        coarse = null;
+        fine = null;
+      }
       default -> {
         // The rest does not change the tree.
       }
@@ -171,6 +175,37 @@ final class Showing {
     return isFine ? fine : coarse;
   }
 
+  /** The same tree as measured, nothing done to it. */
+  Shown before() {
+    Shown now = shown(true);
+    return new Shown(
+        tree,
+        Optional.empty(),
+        Optional.empty(),
+        tree.measured(),
+        List.of(),
+        now.visibility(),
+        new Shown.Options(Optional.empty(), true, List.of()));
+  }
+
+  /** Why something else is shown than a person may expect, in a sentence; blank where not. */
+  String remark() {
+    Optional<Plan> plan = plan();
+    if (isPreview()) {
+      return "";
+    }
+    if (stops.trouble().isPresent()) {
+      return stops.trouble().get();
+    }
+    if (plan.isEmpty()) {
+      return "There is no plan yet: the tree as measured.";
+    }
+    if (plan.get().proposals().isEmpty()) {
+      return "This plan bends nothing yet: the tree as measured.";
+    }
+    return work.answer().isEmpty() ? "This plan is not tried yet: the tree as measured." : "";
+  }
+
   /** The wood that is shown, to be struck by lines of sight. */
   Capsules capsules() {
     if (capsules == null) {
@@ -192,7 +227,7 @@ final class Showing {
     Optional<StrainScale> strain =
         scale().filter(s -> looks.has(Looks.Extra.STRAIN)).filter(s -> at > 0 || isPreview());
     Pose pose = preview.map(p -> tree.bent(p.trial())).orElseGet(this::pose);
-    List<Mark.Note> notes = Notes.of(this, work.units(), pose);
+    List<Mark.Note> notes = Notes.of(this, work, pose);
     return new Shown(
         tree,
         drawn,

@@ -3,9 +3,12 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Prose;
+import boughwright.viewer.window.look.Shade;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -14,12 +17,19 @@ final class Strip {
   private static final List<String> BUTTONS =
       List.of("view.front", "view.back", "view.left", "view.right", "view.top", "view.fit");
 
+  private final Showing showing;
   private final PoseSlider slider;
+  private final Prose remark = Controls.prose("");
+  private final JLabel hint = Controls.label("");
   private final JPanel panel =
       new JPanel(new MigLayout("insets 8, gap 6 6, fillx, hidemode 3, wrap 1", "[grow,fill]", ""));
 
   Strip(Showing showing, List<Command> commands) {
+    this.showing = showing;
     slider = new PoseSlider(showing);
+    remark.setName("canvas.remark");
+    hint.setName("canvas.hint");
+    hint.setVisible(false);
     panel.setName("canvas.strip");
     JPanel row = new JPanel(new MigLayout("insets 0, gap 6 0, fillx", "", "[]"));
     row.setOpaque(false);
@@ -28,8 +38,11 @@ final class Strip {
           .filter(command -> command.id().equals(id))
           .forEach(command -> row.add(button(command), "wmin 0, growx, sg view, hmin 36"));
     }
+    panel.add(hint, "wmin 0");
+    panel.add(remark, "wmin 0");
     panel.add(slider.component());
     panel.add(row);
+    follow();
   }
 
   private static JButton button(Command command) {
@@ -48,5 +61,14 @@ final class Strip {
 
   void follow() {
     slider.follow();
+    remark.say(
+        showing.remark(), showing.stops().trouble().isPresent() ? Shade.CAUTION : Shade.QUIET);
+    remark.setVisible(!showing.remark().isBlank());
+  }
+
+  /** Says what a tool does; blank for nothing. */
+  void hint(String words) {
+    hint.setText(words);
+    hint.setVisible(!words.isBlank());
   }
 }

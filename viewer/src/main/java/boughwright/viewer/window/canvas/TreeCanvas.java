@@ -5,9 +5,15 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.gl.LiveRenderer;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
+import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.look.Command;
+import boughwright.viewer.window.look.Keys;
+import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.look.Tone;
+import boughwright.viewer.window.work.Notice;
 import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
@@ -17,6 +23,7 @@ import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.KeyEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -64,6 +71,15 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
     commands.addAll(branches.commands());
+    commands.add(
+        new Command(
+            "picture.copy",
+            "Copy the picture",
+            'p',
+            Optional.of(Keys.menuShift(KeyEvent.VK_C)),
+            "Copy what is seen to the clipboard, to paste it elsewhere",
+            this::copy,
+            () -> view.picture().isPresent()));
     strip = new Strip(showing, commands);
     mouse = new CanvasMouse(new Hands(), viewpoint);
     view.addMouseListener(mouse);
@@ -86,6 +102,8 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   private void heard(Topic topic) {
     if (topic == Topic.SELECTION) {
+      // The wood stays as it is: words are written anew, without a rougher picture in between.
+      pictures.askStill();
       view.repaint();
       tell();
     }
@@ -201,8 +219,19 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   private LiveRenderer.Request wanted(Quality quality) {
     double scale = view.deviceScale();
+    boolean dark = Theme.tone() == Tone.DARK;
+    Looks looks = showing.looks();
+    pictures.write(
+        new SceneWords.Wanted(
+            scale * Theme.textSize().percent() / 100,
+            dark,
+            looks.has(Looks.Extra.MARKS),
+            looks.has(Looks.Extra.SCALE)));
     return new LiveRenderer.Request(
-        showing.shown(quality == Quality.STILL), viewpoint.camera().finer(scale), scale, quality);
+        showing.shown(quality == Quality.STILL),
+        viewpoint.camera().finer(scale),
+        scale,
+        new SceneRenderer.Ground(quality, dark));
   }
 
   private void take(LivePicture picture) {
@@ -210,20 +239,63 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   private void cannotDraw(NoGraphicsException e) {
-    overlay.setTrouble(e.getMessage());
-    view.repaint();
+    view.say(e.getMessage() + " Tables and numbers work on, and so does the command line.");
   }
 
   private void paintBehind(Graphics2D pen) {
-    overlay.paintBehind(pen, shownCamera());
+    overlay.paintBehind(pen, viewpoint.camera());
     paint(pen, CanvasLayer.Place.BEHIND);
   }
 
   private void paintOver(Graphics2D pen) {
     Rectangle2D room = new Rectangle2D.Double(0, 0, view.getWidth(), view.getHeight());
-    overlay.paintOver(pen, shownCamera(), room);
+    overlay.paintOver(pen, viewpoint.camera());
+    overlay.paintHovered(pen, viewpoint.camera(), room);
     tool.ifPresent(t -> t.paint(pen));
     paint(pen, CanvasLayer.Place.OVER);
+  }
+
+  /** Copies what is seen to the clipboard. */
+  public void copy() {
+    view.picture()
+        .ifPresent(
+            picture -> {
+              double scale = view.deviceScale();
+              ImageClip clip = new ImageClip(paper().compose(picture, scale, viewpoint.camera()));
+              view.getToolkit().getSystemClipboard().setContents(clip, null);
+              work.say(new Notice(Notice.Kind.DONE, "The picture is on the clipboard."));
+            });
+  }
+
+  /** Pictures of what is shown now; on this event thread, to be drawn on another one. */
+  public Snapshots snapshots() {
+    return new Snapshots(
+        pictures.renderer(),
+        paper(),
+        new Snapshots.Moment(
+            viewpoint.camera(), showing.shown(true), showing.before(), PoseSlider.words(showing)));
+  }
+
+  private CanvasPaper paper() {
+    CanvasPaper.Layers shown =
+        new CanvasPaper.Layers() {
+          @Override
+          public void behind(Graphics2D pen, Camera camera, boolean others) {
+            overlay.paintBehind(pen, camera);
+            if (others) {
+              paint(pen, CanvasLayer.Place.BEHIND);
+            }
+          }
+
+          @Override
+          public void over(Graphics2D pen, Camera camera, boolean others) {
+            if (others) {
+              overlay.paintOver(pen, camera);
+              paint(pen, CanvasLayer.Place.OVER);
+            }
+          }
+        };
+    return new CanvasPaper(shown, showing.looks(), view.deviceScale());
   }
 
   private void paint(Graphics2D pen, CanvasLayer.Place place) {
@@ -232,11 +304,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       layer.paint(own);
       own.dispose();
     }
-  }
-
-  /** The camera of the picture that is painted, in user pixels. */
-  private Camera shownCamera() {
-    return viewpoint.camera();
   }
 
   @Override
@@ -285,7 +352,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     useNone();
     tool = Optional.of(next);
     view.setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
-    overlay.setHint(next.hint());
+    strip.hint(next.hint());
     view.repaint();
   }
 
@@ -295,7 +362,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     tool = Optional.empty();
     before.ifPresent(CanvasTool::cancelled);
     view.setCursor(Cursor.getDefaultCursor());
-    overlay.setHint("");
+    strip.hint("");
     view.repaint();
   }
 

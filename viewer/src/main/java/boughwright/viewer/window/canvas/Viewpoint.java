@@ -21,7 +21,7 @@ final class Viewpoint {
 
   private static final int GLIDE_MS = 220;
   private static final int STEP_MS = 15;
-  private static final Framing.Margins MARGINS = new Framing.Margins(48, 56, 48, 56);
+  private static final Framing.Margins MARGINS = new Framing.Margins(48, 56, 48, 100);
 
   private final Runnable changed;
   private final Timer timer = new Timer(STEP_MS, event -> step());

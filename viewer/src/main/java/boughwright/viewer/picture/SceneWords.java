@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.viewer.gl.Raster;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.Scene;
+import java.awt.Color;
+import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** Marks and words of a scene as a clear sheet to be laid over a view of it. */
+public final class SceneWords {
+  private static final double EDGE = 22;
+  private static final double LONGEST_BAR = 200;
+  private static final double LEGEND_WIDTH = 400;
+  private static final double LEGEND_HEIGHT = 74;
+
+  private SceneWords() {}
+
+  /**
+   * What is written.
+   *
+   * @param unit what a pixel of a page of the default size is here [pixels]
+   * @param dark whether the sheet lies on a dark ground
+   * @param marks whether lines, coils, weak places and the apex are told of
+   * @param bar whether there is a scale bar
+   */
+  public record Wanted(double unit, boolean dark, boolean marks, boolean bar) {}
+
+  /** The sheet, as large as the view. */
+  public static BufferedImage sheet(Scene scene, Raster raster, Wanted wanted) {
+    BufferedImage image =
+        new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
+    UnaryOperator<Color> tones = wanted.dark() ? Ink::byNight : UnaryOperator.identity();
+    try (Page page = new Page(image, wanted.unit(), tones)) {
+      Rect whole = new Rect(0, 0, raster.width(), raster.height());
+      ViewFrame frame = new ViewFrame(whole, raster.camera(), "", "", 0);
+      List<Rect> free = foot(page, scene, frame, wanted);
+      new MarkPainter(page, wanted.marks() ? scene : scene.withNotesOnly(), frame)
+          .paint(raster, new Told(1), free);
+    }
+    return image;
+  }
+
+  /** Draws the scale bar and the legend at the foot, and says where they are. */
+  private static List<Rect> foot(Page page, Scene scene, ViewFrame frame, Wanted wanted) {
+    List<Rect> taken = new ArrayList<>();
+    double bottom = frame.area().bottom() - page.u(EDGE);
+    double legend = scene.scale().isPresent() ? page.u(LEGEND_WIDTH) : 0;
+    double room = frame.area().width() - 2 * page.u(EDGE) - legend;
+    if (legend > 0) {
+      double y = bottom - page.u(36);
+      double top = bottom - page.u(LEGEND_HEIGHT);
+      Rect plate =
+          new Rect(
+              frame.area().right() - legend - page.u(EDGE / 2),
+              top - page.u(8),
+              legend,
+              page.u(LEGEND_HEIGHT + 14));
+      plate(page, plate);
+      taken.add(plate);
+      Legend.draw(page, scene.scale().get(), frame.area().right() - page.u(EDGE), y);
+    }
+    if (wanted.bar() && room > page.u(60)) {
+      Camera camera = frame.camera();
+      double most = Math.min(page.u(LONGEST_BAR), room);
+      ScaleBar bar = ScaleBar.fitting(camera.scaleAt(scene.base()), most);
+      String words = camera.isFlat() ? bar.words() : bar.words() + " at the trunk";
+      double y = bottom - page.u(10);
+      double wide = Math.max(bar.pixels(), page.width(words, Page.Style.KEY));
+      Rect plate = new Rect(page.u(EDGE / 2), y - page.u(34), wide + page.u(EDGE), page.u(50));
+      plate(page, plate);
+      taken.add(plate);
+      bar.draw(page, page.u(EDGE) + (wide - bar.pixels()) / 2, y, words);
+    }
+    return taken;
+  }
+
+  /** A piece of the ground, nearly covering, so that what is written on it reads on anything. */
+  private static void plate(Page page, Rect rect) {
+    page.ink(Ink.faded(Ink.PAPER, 0.85));
+    page.pen()
+        .fill(
+            new RoundRectangle2D.Double(
+                rect.x(), rect.y(), rect.width(), rect.height(), page.u(10), page.u(10)));
+  }
+}
