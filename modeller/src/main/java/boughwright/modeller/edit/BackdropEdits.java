@@ -26,9 +26,21 @@ public final class BackdropEdits {
         });
   }
 
+  /** A negative zero is written as 0, and would not be the same when it is read again. */
+  private static Backdrop plain(Backdrop from) {
+    return new Backdrop(
+        from.photo(),
+        from.seenFrom() + 0.0,
+        from.metresPerPixel(),
+        from.baseX() + 0.0,
+        from.baseY() + 0.0,
+        from.shown() + 0.0,
+        from.extras());
+  }
+
   /** Adds a photo. */
   public static Edit add(Backdrop backdrop) {
-    return edit("Add photo " + backdrop.photo(), all -> all.add(backdrop));
+    return edit("Add photo " + backdrop.photo(), all -> all.add(plain(backdrop)));
   }
 
   /** Puts another photo, scale, place or strength in the place of one. */
@@ -37,7 +49,7 @@ public final class BackdropEdits {
         "Change photo " + backdrop.photo(),
         all -> {
           Named.requireIn(WHAT, all, at);
-          all.set(at, backdrop);
+          all.set(at, plain(backdrop));
         });
   }
 

@@ -5,6 +5,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Backdrop;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Finding.Words;
 import boughwright.modeller.tree.NameRules;
@@ -95,10 +96,11 @@ final class DocumentReader {
                     parts.pullTests(),
                     setting));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
+    List<Backdrop> backdrops = BackdropReader.backdrops(top.get());
     Map<String, Object> extras = top.get().extras();
     return problems.faults() > 0
         ? Optional.empty()
-        : tree.map(sound -> new Document(sound, plans, extras));
+        : tree.map(sound -> new Document(sound, plans, backdrops, extras));
   }
 
   private static Response usual(TreeWood wood) {

@@ -172,6 +172,11 @@ final class NumberReader {
     return tuple(field, Quantity.MILLIMETRES, 2);
   }
 
+  /** A place [x, y] in a picture, in pixels; a fault names the axis. */
+  Optional<double[]> pixel(String field) {
+    return tuple(field, Quantity.FRACTION, 2);
+  }
+
   /** A whole number that may be missing. */
   int count(String field, int least, int most, int usual) {
     double count = optional(field, Quantity.FRACTION, Range.ANY).orElse(usual);

@@ -78,7 +78,7 @@ final class SafeSave {
   }
 
   /** The file behind a link, so that saving replaces the file and not the link. */
-  private static Path realPath(Path path) throws InputException {
+  static Path realPath(Path path) throws InputException {
     try {
       return Files.exists(path) ? path.toRealPath() : path.toAbsolutePath();
     } catch (IOException e) {
@@ -148,7 +148,8 @@ final class SafeSave {
     }
   }
 
-  private static void writeForced(Path file, byte[] bytes) throws IOException {
+  /** Writes a new file and makes sure that the disk has it. */
+  static void writeForced(Path file, byte[] bytes) throws IOException {
     try (FileChannel channel = open(file)) {
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
@@ -166,7 +167,7 @@ final class SafeSave {
   }
 
   /** Asks for the folder's record to be forced to disk; Windows refuses, and does it unasked. */
-  private static void forceFolder(Path folder) {
+  static void forceFolder(Path folder) {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
     } catch (IOException e) {
@@ -174,7 +175,7 @@ final class SafeSave {
     }
   }
 
-  private static String reason(Exception e) {
+  static String reason(Exception e) {
     if (e instanceof NoSuchFileException) {
       return "there is no such folder";
     }

@@ -4,8 +4,10 @@ package boughwright.modeller.file;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
+import boughwright.modeller.tree.Backdrop;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /** Reads, checks and saves tree files, version 1. */
 public final class TreeFiles {
@@ -62,5 +64,32 @@ public final class TreeFiles {
    */
   public static void write(Document document, Path path) throws InputException {
     new SafeSave(SafeSave.Mover.ATOMIC).save(document, path);
+  }
+
+  /**
+   * Saves a document with photos that are not beside its file yet: first the photos, then the tree.
+   *
+   * <p>A photo never takes the place of another file: where its name is taken by another content,
+   * it gets another name. Photos no backdrop names are left out.
+   *
+   * @param document what to save
+   * @param path the file, new or to be replaced
+   * @param photos content of new photos by the name the backdrops use
+   * @return the document as it was saved, with the names the photos have now
+   * @throws InputException as {@link #write(Document, Path)}; the photos are then gone again
+   */
+  public static Document write(Document document, Path path, Map<String, byte[]> photos)
+      throws InputException {
+    return new PhotoSave(path).save(document, photos);
+  }
+
+  /**
+   * Where a photo of a tree file lies.
+   *
+   * @param path the tree file
+   * @throws InputException if a link leads out of the folder of the tree file
+   */
+  public static Path photo(Path path, Backdrop backdrop) throws InputException {
+    return new PhotoSave(path).place(backdrop.photo());
   }
 }

@@ -55,6 +55,7 @@ final class TreeJson {
     if (!document.plans().isEmpty()) {
       top.put("plans", document.plans().stream().map(PlanJson::plan).toList());
     }
+    BackdropJson.put(top, document.backdrops());
     top.putAll(document.extras());
     return JsonLayout.of(top);
   }

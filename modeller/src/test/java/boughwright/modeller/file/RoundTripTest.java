@@ -90,7 +90,8 @@ class RoundTripTest {
             "hook",
             "grip",
             "layers",
-            "weather");
+            "weather",
+            "lens");
     TreeFile read = TreeFiles.read("u", Sample.bytes("unknown-fields.tree.json"));
     assertThat(read.warnings()).extracting("kind").containsOnly("unknown-field");
     for (String name : names) {

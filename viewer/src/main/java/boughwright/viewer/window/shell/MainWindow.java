@@ -45,7 +45,7 @@ public final class MainWindow extends JFrame {
     jobs = new Jobs(workspace::say);
     parts = desk.maker().make(workspace, jobs);
     files = new FileWork(this, workspace, first.print(), desk::used);
-    keeping = new Keeping(desk.recovery(), workspace, jobs);
+    keeping = new Keeping(desk.recovery(), workspace, first.recovery());
     tabs = new ModeTabs(parts.panels());
     status = new StatusLine(jobs, () -> commands.run("help.notices"));
     setName("main");

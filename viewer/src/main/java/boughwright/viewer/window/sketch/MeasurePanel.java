@@ -112,8 +112,10 @@ public final class MeasurePanel implements ModePanel {
             Controls.row(buttons.get(0), buttons.get(1)),
             Controls.row(buttons.get(2), buttons.get(3)),
             buttons.get(4));
-    return column(
-        Controls.section("On the tree", Controls.row(draw, move)), add.component(), picked);
+    JPanel column = column(Controls.section("On the tree", Controls.row(draw, move)));
+    column.add(add.component(), "growx, wmin 0, gaptop 10");
+    column.add(picked, "growx, wmin 0, gaptop 10");
+    return column;
   }
 
   private void photosRead(Canvas canvas) {

@@ -5,6 +5,7 @@ import boughwright.viewer.window.look.Controls;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.Rectangle;
 import java.util.EnumMap;
 import java.util.Map;
@@ -51,6 +52,8 @@ final class Pages {
       Controls.named(
           button, "measure.page." + page.words.toLowerCase(java.util.Locale.ROOT), page.words);
       button.setMnemonic(page.letter);
+      button.setMargin(new Insets(2, 2, 2, 2));
+      button.putClientProperty("JComponent.minimumWidth", 0);
       button.addActionListener(event -> show(page));
       group.add(button);
       buttons.put(page, button);

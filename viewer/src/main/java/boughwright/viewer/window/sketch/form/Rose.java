@@ -13,13 +13,13 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 
 /**
  * A small picture of where a piece points: from above with the viewer at the lower edge, and from
  * the side with level as a line.
  */
-final class Rose extends JComponent {
+final class Rose extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int HEIGHT = 132;
   private static final double DOT = 4;
@@ -29,6 +29,7 @@ final class Rose extends JComponent {
 
   Rose() {
     setName("measure.add.rose");
+    setOpaque(false);
     show(0, 0);
   }
 
@@ -59,6 +60,7 @@ final class Rose extends JComponent {
 
   @Override
   protected void paintComponent(Graphics graphics) {
+    super.paintComponent(graphics);
     Graphics2D pen = (Graphics2D) graphics.create();
     pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     pen.setRenderingHint(

@@ -110,6 +110,7 @@ public final class TextEntry extends JPanel {
     value = text;
     if (!field.getText().equals(text)) {
       field.setText(text);
+      field.setCaretPosition(0);
     }
     tell("");
   }

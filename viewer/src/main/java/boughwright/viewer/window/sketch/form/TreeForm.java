@@ -13,6 +13,7 @@ import boughwright.viewer.window.look.QuantityField;
 import boughwright.viewer.window.sketch.entry.Typed;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
+import com.formdev.flatlaf.FlatClientProperties;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -64,6 +65,11 @@ public final class TreeForm {
             "Nine readings in ten lie within this of the truth.",
             "Read one place five times to see it.",
             "Nothing typed counts as 0.3 mm: common practice, no source."));
+    error
+        .field()
+        .putClientProperty(
+            FlatClientProperties.PLACEHOLDER_TEXT,
+            Measure.LENGTH.show(Tree.USUAL_CALIPER_ERROR, workspace.units()));
     error.onCommit(value -> workspace.edit(TreeEdits.caliperError(OptionalDouble.of(value))));
     unions =
         new Choice<>(

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch.table;
 
+import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import java.awt.Component;
 import javax.swing.BorderFactory;
@@ -26,6 +27,11 @@ final class CellText extends DefaultTableCellRenderer {
       JTable in, Object value, boolean picked, boolean focus, int row, int column) {
     super.getTableCellRendererComponent(in, value, picked, focus, row, column);
     SegmentColumn what = SegmentTableModel.column(column);
+    if (!picked && in.isRowSelected(row)) {
+      setBackground(Theme.colour(Shade.WASH));
+    } else if (!picked) {
+      setBackground(in.getBackground());
+    }
     setFont(what == SegmentColumn.ID ? Theme.strong() : Theme.text());
     setHorizontalAlignment(what.isNumber() ? SwingConstants.RIGHT : SwingConstants.LEFT);
     int generation = table.cells().rows().get(row).generation();

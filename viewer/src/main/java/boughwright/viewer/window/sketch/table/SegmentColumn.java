@@ -11,19 +11,18 @@ import boughwright.viewer.window.sketch.entry.Typed;
 
 /** A column of the table of segments. */
 enum SegmentColumn {
-  ID("Segment", "", 150, "Its name"),
-  PARENT("Grows on", "", 90, "The segment it starts on"),
-  ALONG("At", "", 64, "Where on that segment it starts: 0 is its start, 1 its end"),
-  KIND("Kind", "", 100, "Trunk, branch, root, sacrifice or deadwood"),
-  AZIMUTH(
-      "Azimuth", "\u00B0", 92, "Where it points: 0 toward you, 90 your left, clockwise from above"),
-  ELEVATION("Elevation", "\u00B0", 100, "How far it rises above level; down is negative"),
-  LENGTH("Length", "length", 92, "Along its axis, from the axis of what it grows on"),
-  CALIPER_START("Caliper start", "length", 120, "Over bark at its start, just outside the collar"),
-  CALIPER_END("Caliper end", "length", 120, "Over bark at its end"),
-  JOINS("Joins", "", 90, "Goes on: the same shoot. Branch: a branch on it"),
-  BARK("Bark", "length", 84, "One layer of its bark; empty for the tree's"),
-  LIVE("Live", "", 64, "Whether it carries live growth: yes, no or empty");
+  ID("Segment", "", 130, "Its name"),
+  PARENT("Grows on", "", 92, "The segment it starts on"),
+  ALONG("At", "", 60, "Where on that segment it starts: 0 is its start, 1 its end"),
+  KIND("Kind", "", 96, "Trunk, branch, root, sacrifice or deadwood"),
+  AZIMUTH("Azimuth", "\u00B0", 82, "Where it points: 0 toward you, 90 your left, from above"),
+  ELEVATION("Elevation", "\u00B0", 90, "How far it rises above level; down is negative"),
+  LENGTH("Length", "length", 76, "Along its axis, from the axis of what it grows on"),
+  CALIPER_START("Caliper at start", "length", 84, "Over bark, just outside the collar"),
+  CALIPER_END("Caliper at end", "length", 84, "Over bark at its end"),
+  JOINS("Joins", "", 84, "Goes on: the same shoot. Branch: a branch on it"),
+  BARK("Bark", "length", 68, "One layer of its bark; empty for the tree's"),
+  LIVE("Live", "", 56, "Whether it carries live growth: yes, no or empty");
 
   private final String title;
   private final String unit;
@@ -41,10 +40,12 @@ enum SegmentColumn {
     return title;
   }
 
-  /** The heading, with the unit of what stands below it. */
+  /** The heading in two lines, with the unit of what stands below it. */
   String heading(LengthUnit length) {
     String shown = unit.equals("length") ? length.symbol() : unit;
-    return shown.isEmpty() ? title : title + " (" + shown + ")";
+    String first = title.replaceFirst(" .*", "");
+    String rest = (title.substring(first.length()) + " " + shown).strip();
+    return "<html>" + first + "<br>" + (rest.isEmpty() ? "&nbsp;" : rest) + "</html>";
   }
 
   /** Width that is wide enough to read [user pixels at 100 %]. */
