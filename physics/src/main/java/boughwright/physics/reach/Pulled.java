@@ -62,18 +62,21 @@ public record Pulled(
     public boolean mustStopPad() {
       return angle < LineLimits.holdsFrom();
     }
+  }
 
-    /** Turns that draw the tackle of {@link Pulled#ASSUMED_TACKLE} in so far [1]. */
-    public double turns() {
-      double rest = at.length() + at.shortening();
-      return StrandTwist.spanning(rest, USUAL_CORD, 0, true).turns(at.length());
-    }
+  /**
+   * Turns of the tackle that is assumed.
+   *
+   * @param turns that draw a line in so far [1]
+   * @param most turns before its strands lie against each other [1]
+   */
+  public record Turns(double turns, double most) {}
 
-    /** Turns of that tackle before its strands lie against each other [1]. */
-    public double mostTurns() {
-      double rest = at.length() + at.shortening();
-      return StrandTwist.spanning(rest, USUAL_CORD, 0, true).turnsTouching();
-    }
+  /** Turns of the tackle of {@link #ASSUMED_TACKLE} for a line of which nobody gave any. */
+  public static Turns turns(LineTrial line) {
+    StrandTwist twist =
+        StrandTwist.spanning(line.length() + line.shortening(), USUAL_CORD, 0, true);
+    return new Turns(twist.turns(line.length()), twist.turnsTouching());
   }
 
   /**
