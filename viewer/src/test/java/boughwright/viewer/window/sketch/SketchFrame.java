@@ -78,7 +78,9 @@ final class SketchFrame {
 
   static SketchFrame open(Document document, Dimension size) {
     WindowRobot.requireDisplay();
-    return WindowRobot.onEvents(() -> new SketchFrame(document, size));
+    SketchFrame opened = WindowRobot.onEvents(() -> new SketchFrame(document, size));
+    new WindowRobot().waitFor("the window has the focus", opened.frame::isFocused);
+    return opened;
   }
 
   /** What the mouse draws on. */

@@ -4,10 +4,10 @@ package boughwright.viewer.window.sketch.entry;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
-import boughwright.modeller.units.AngleText;
 import boughwright.modeller.units.DecimalMark;
 import boughwright.modeller.units.DecimalText;
-import boughwright.modeller.units.LengthText;
+import boughwright.modeller.units.DisplayUnits;
+import boughwright.modeller.units.ForceUnit;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.modeller.units.UnreadableException;
 import java.time.LocalDate;
@@ -47,7 +47,7 @@ public record Typed(String heading, String text) {
   /** A length to either side [m]. */
   public double anyLength(LengthUnit unit) throws InputException {
     try {
-      return LengthText.read(text, unit, DecimalMark.EITHER).metres();
+      return new DisplayUnits(unit, ForceUnit.NEWTON).readLength(text);
     } catch (UnreadableException e) {
       throw new InputException(e.at(Place.of(heading)));
     }
@@ -77,7 +77,7 @@ public record Typed(String heading, String text) {
 
   private double degrees() throws InputException {
     try {
-      return AngleText.degrees(text, DecimalMark.EITHER);
+      return Math.toDegrees(DisplayUnits.USUAL.readAngle(text));
     } catch (UnreadableException e) {
       throw new InputException(e.at(Place.of(heading)));
     }

@@ -10,14 +10,17 @@ import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Component;
 import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.EventObject;
 import java.util.List;
+import javax.swing.AbstractAction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.event.ListSelectionEvent;
@@ -53,12 +56,44 @@ public final class SegmentTable extends JTable {
     follow();
   }
 
-  private static DefaultCellEditor editor() {
+  private DefaultCellEditor editor() {
     JTextField field = new JTextField();
     Controls.named(field, "measure.table.cell", "Cell");
+    field.setFocusTraversalKeysEnabled(false);
+    goesOn(field, KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "selectNextRowCell");
+    goesOn(
+        field,
+        KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK),
+        "selectPreviousRowCell");
+    goesOn(field, KeyStroke.getKeyStroke(KeyEvent.VK_TAB, 0), "selectNextColumnCell");
+    goesOn(
+        field,
+        KeyStroke.getKeyStroke(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK),
+        "selectPreviousColumnCell");
     DefaultCellEditor editor = new DefaultCellEditor(field);
     editor.setClickCountToStart(2);
     return editor;
+  }
+
+  /** A key in a cell that is edited takes what is typed and goes on as in the table. */
+  private void goesOn(JTextField field, KeyStroke key, String action) {
+    field.getInputMap().put(key, action);
+    field
+        .getActionMap()
+        .put(
+            action,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent event) {
+                if (isEditing()) {
+                  getCellEditor().stopCellEditing();
+                }
+                SegmentTable.this.run(action);
+                requestFocusInWindow();
+              }
+            });
   }
 
   SegmentTableModel cells() {
@@ -205,8 +240,8 @@ public final class SegmentTable extends JTable {
     workspace.say(notice);
   }
 
-  /** Runs what a key is bound to, for tests of the table without a window. */
-  void run(String action) {
+  /** Does what a key of the table does. */
+  private void run(String action) {
     getActionMap().get(action).actionPerformed(new ActionEvent(this, 0, action));
   }
 }
