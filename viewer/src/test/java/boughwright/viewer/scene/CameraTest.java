@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.geometry.Point3;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
 import org.joml.Vector3f;
 import org.junit.jupiter.api.Test;
 
@@ -59,5 +62,99 @@ class CameraTest {
     Vector3f clip = camera.viewProjection().transformPosition(0.1f, 0.2f, 0.3f, new Vector3f());
     assertThat(camera.windowDepth(new Point3(0.1, 0.2, 0.3)))
         .isCloseTo((clip.z + 1) / 2, within(1e-5));
+  }
+
+  private static Camera inPerspective(double azimuthDeg, double elevationDeg) {
+    return camera(azimuthDeg, elevationDeg).withEye(1.5);
+  }
+
+  private static List<Camera> all() {
+    return List.of(
+        camera(0, 0),
+        camera(37, 12),
+        camera(200, -65),
+        camera(90, 90),
+        camera(10, -90),
+        inPerspective(0, 0),
+        inPerspective(37, 12),
+        inPerspective(200, -65),
+        inPerspective(90, 90));
+  }
+
+  private static List<Point3> points() {
+    Random random = new Random(7);
+    return Stream.generate(
+            () ->
+                new Point3(
+                    random.nextDouble() - 0.5,
+                    random.nextDouble() - 0.5,
+                    0.6 * random.nextDouble()))
+        .limit(50)
+        .toList();
+  }
+
+  /** The matrices are put together by JOML; the pixels are worked out without them. */
+  @Test
+  void project_agreesWithTheMatrix_flatAndInPerspective() {
+    for (Camera camera : all()) {
+      for (Point3 point : points()) {
+        Vector3f clip =
+            camera
+                .viewProjection()
+                .transformProject(
+                    new Vector3f((float) point.x(), (float) point.y(), (float) point.z()));
+        assertPixel(camera, point, (clip.x + 1) / 2 * 800, (1 - clip.y) / 2 * 600);
+        assertThat(camera.windowDepth(point)).isCloseTo((clip.z + 1) / 2, within(1e-4));
+      }
+    }
+  }
+
+  /** Similar triangles: 0.5 m before a target that is 1.5 m away, things are 1.5 times as large. */
+  @Test
+  void project_inPerspective_isLargerNearTheEye() {
+    Camera camera = inPerspective(0, 0);
+    assertPixel(camera, new Point3(0.1, 0, 0.1), 500, 300);
+    assertPixel(camera, new Point3(0.1, -0.5, 0.1), 550, 300);
+    assertThat(camera.scaleAt(new Point3(0, -0.5, 0.1))).isCloseTo(1500, within(1e-6));
+  }
+
+  @Test
+  void project_fromStraightAbove_putsTheFrontAtTheFoot() {
+    assertPixel(camera(0, 90), new Point3(0, -0.1, 0.4), 400, 400);
+    assertPixel(camera(0, 90), new Point3(0.1, 0, 0.2), 500, 300);
+  }
+
+  @Test
+  void sight_throughTheProjectedPoint_passesThroughThePoint() {
+    for (Camera camera : all()) {
+      for (Point3 point : points()) {
+        Camera.Pixel pixel = camera.project(point);
+        Camera.Sight sight = camera.sight(pixel.x(), pixel.y());
+        double missed = point.minus(sight.from()).cross(sight.along().vector()).norm();
+        assertThat(missed).isLessThan(1e-9);
+        assertThat(point.minus(sight.from()).dot(sight.along().vector())).isPositive();
+      }
+    }
+  }
+
+  @Test
+  void beside_isUnderThePixel_andAsDeepAsThePoint() {
+    for (Camera camera : all()) {
+      for (Point3 point : points()) {
+        Point3 other = camera.beside(point, 123, 456);
+        assertPixel(camera, other, 123, 456);
+        assertThat(camera.windowDepth(other)).isCloseTo(camera.windowDepth(point), within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void clipShift_pushesTheTargetBackByThatMuch() {
+    for (Camera camera : List.of(camera(0, 0), inPerspective(0, 0))) {
+      double step = 1e-4;
+      Point3 back = camera.target().plus(camera.angle().toViewer().times(-step));
+      double moved = 2 * (camera.windowDepth(back) - camera.windowDepth(camera.target()));
+      assertThat(camera.clipShift(step)).isCloseTo(moved, within(1e-3 * moved));
+    }
   }
 }
