@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.shell;
 
+import boughwright.modeller.edit.Edit;
 import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
 import boughwright.viewer.window.work.Notice;
@@ -49,19 +51,23 @@ final class FileWork {
   boolean open(String what, Source source) {
     try {
       Opened opened = source.get();
-      return mayLeave() && take(opened);
+      if (!mayLeave()) {
+        return false;
+      }
+      take(opened);
+      return true;
     } catch (InputException e) {
       Trouble.tell(window, what + " cannot be opened", e.problems());
       return false;
     }
   }
 
-  private boolean take(Opened opened) {
+  /** Puts a tree in place of the one that is open, which may go. */
+  void take(Opened opened) {
     print = opened.print();
     workspace.open(opened.history(), opened.file());
     opened.file().ifPresent(used);
     welcome(opened);
-    return true;
   }
 
   /** Says that a tree is open, and what to look at in it. */
@@ -164,7 +170,12 @@ final class FileWork {
 
   private boolean write(Path to) {
     try {
-      TreeFiles.write(workspace.document(), to);
+      Document now = workspace.document();
+      Document written =
+          TreeFiles.write(now, to, workspace.photos().toWrite(now, workspace.file(), to));
+      if (!written.equals(now)) {
+        workspace.edit(new Edit("Name photos", document -> written));
+      }
     } catch (InputException e) {
       Trouble.tell(window, "Not saved", e.problems());
       return false;

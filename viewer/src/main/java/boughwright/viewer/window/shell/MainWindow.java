@@ -45,7 +45,7 @@ public final class MainWindow extends JFrame {
     jobs = new Jobs(workspace::say);
     parts = desk.maker().make(workspace, jobs);
     files = new FileWork(this, workspace, first.print(), desk::used);
-    keeping = new Keeping(desk.recovery(), workspace, jobs);
+    keeping = new Keeping(desk.recovery(), workspace, first.recovery());
     tabs = new ModeTabs(parts.panels());
     status = new StatusLine(jobs, () -> commands.run("help.notices"));
     setName("main");
@@ -56,6 +56,9 @@ public final class MainWindow extends JFrame {
     parts.panels().stream().map(ModePanel::commands).forEach(commands::addAll);
     WindowMenus menus = new WindowMenus(this, desk);
     setJMenuBar(menus.bar());
+    Mnemonics letters =
+        new Mnemonics(menus.bar(), tabs.row(), status, parts.canvas().component());
+    parts.panels().forEach(panel -> letters.settle(panel.component()));
     commands.bind(getRootPane());
     getRootPane().setTransferHandler(new FileDrop(this));
     workspace.listen(this::heard);

@@ -91,7 +91,10 @@ final class Menus {
     }
   }
 
-  /** Adds commands of the modes, each to its menu, a line before those of each mode. */
+  /**
+   * Adds commands of the modes, each to its menu, a line before those of each mode. What turns and
+   * moves the view goes into a menu of its own, so that no menu is higher than a small screen.
+   */
   void addAll(List<Command> more) {
     Set<Heading> begun = new HashSet<>();
     for (Command command : more) {
@@ -100,7 +103,60 @@ final class Menus {
       if (begun.add(heading) && menu.getItemCount() > 0) {
         menu.addSeparator();
       }
-      menu.add(commands.menuItem(command.id()));
+      inner(menu, command.id()).add(commands.menuItem(command.id()));
+    }
+  }
+
+  private static JMenu inner(JMenu menu, String id) {
+    for (Inner inner : Inner.values()) {
+      if (inner.ids.contains(id)) {
+        return inner.in(menu);
+      }
+    }
+    return menu;
+  }
+
+  /** Menus inside menus. */
+  private enum Inner {
+    FROM(
+        "Seen from",
+        'S',
+        Set.of("view.front", "view.back", "view.left", "view.right", "view.top")),
+    MOVING(
+        "Turn and move",
+        'T',
+        Set.of(
+            "view.turn-left",
+            "view.turn-right",
+            "view.raise",
+            "view.lower",
+            "view.move-left",
+            "view.move-right",
+            "view.move-up",
+            "view.move-down",
+            "view.closer",
+            "view.farther"));
+
+    private final String words;
+    private final char mnemonic;
+    private final Set<String> ids;
+
+    Inner(String words, char mnemonic, Set<String> ids) {
+      this.words = words;
+      this.mnemonic = mnemonic;
+      this.ids = ids;
+    }
+
+    private JMenu in(JMenu menu) {
+      for (int i = 0; i < menu.getItemCount(); i++) {
+        if (menu.getItem(i) instanceof JMenu there && there.getText().equals(words)) {
+          return there;
+        }
+      }
+      JMenu made = new JMenu(words);
+      made.setMnemonic(mnemonic);
+      menu.add(made);
+      return made;
     }
   }
 

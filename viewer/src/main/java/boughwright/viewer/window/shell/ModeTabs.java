@@ -5,6 +5,7 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.ModePanel;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -24,6 +25,7 @@ final class ModeTabs {
   private static final int USUAL_WIDTH = 420;
   private static final int LEAST_WIDTH = 380;
   private static final int TAB_HEIGHT = 44;
+  private static final String BOLD = "font: bold";
 
   /** The most of the window a panel takes, so that the tree stays the larger part [1]. */
   private static final double MOST_PART = 0.42;
@@ -52,7 +54,7 @@ final class ModeTabs {
       tab.addActionListener(event -> choose(n));
       group.add(tab);
       tabs.add(tab);
-      row.add(tab, "h " + Theme.px(TAB_HEIGHT) + "!, wmin " + Theme.px(112));
+      row.add(tab, "hmin " + Theme.px(TAB_HEIGHT) + ", wmin " + Theme.px(112));
       side.add(inScroll(mode.component()), String.valueOf(i));
     }
   }
@@ -87,6 +89,8 @@ final class ModeTabs {
       modes.get(before).hidden();
     }
     tabs.get(n).setSelected(true);
+    tabs.forEach(
+        tab -> tab.putClientProperty(FlatClientProperties.STYLE, tab.isSelected() ? BOLD : null));
     ((CardLayout) side.getLayout()).show(side, String.valueOf(n));
     modes.get(n).shown();
   }

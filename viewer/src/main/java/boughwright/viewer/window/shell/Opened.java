@@ -2,6 +2,8 @@
 package boughwright.viewer.window.shell;
 
 import boughwright.modeller.edit.NewTree;
+import boughwright.modeller.file.LeftBehind;
+import boughwright.modeller.file.Recovery;
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.history.History;
@@ -21,14 +23,34 @@ import java.util.Optional;
  * @param file where it is saved; empty if nowhere yet
  * @param print what that file held; empty if there is none
  * @param warnings what the person should look at
+ * @param recovery goes on keeping it, where it was left behind; empty if it was not
  */
 record Opened(
-    History history, Optional<Path> file, Optional<Fingerprint> print, List<Problem> warnings) {
+    History history,
+    Optional<Path> file,
+    Optional<Fingerprint> print,
+    List<Problem> warnings,
+    Optional<Recovery> recovery) {
   Opened {
     Objects.requireNonNull(history, "history");
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(print, "print");
     warnings = List.copyOf(warnings);
+    Objects.requireNonNull(recovery, "recovery");
+  }
+
+  private static Opened inNoFile(History history, List<Problem> warnings) {
+    return new Opened(history, Optional.empty(), Optional.empty(), warnings, Optional.empty());
+  }
+
+  /** What was left behind; its file is as it was saved last. */
+  static Opened recovered(LeftBehind.Taken taken) {
+    return new Opened(
+        History.unsaved(taken.document()),
+        taken.file(),
+        taken.file().flatMap(Fingerprint::of),
+        List.of(),
+        Optional.of(taken.recovery()));
   }
 
   /**
@@ -44,7 +66,7 @@ record Opened(
 
   /** A tree file that was read just now. */
   static Opened read(TreeFile tree, Path path, Optional<Fingerprint> print) {
-    return new Opened(History.opened(tree.document()), Optional.of(path), print, tree.warnings());
+    return new Opened(History.opened(tree.document()), Optional.of(path), print, tree.warnings(), Optional.empty());
   }
 
   /**
@@ -53,8 +75,7 @@ record Opened(
    * @throws InputException if it cannot be laid out
    */
   static Opened example(Example example) throws InputException {
-    return new Opened(
-        History.opened(example.read().document()), Optional.empty(), Optional.empty(), List.of());
+    return inNoFile(History.opened(example.read().document()), List.of());
   }
 
   /**
@@ -64,8 +85,7 @@ record Opened(
    */
   static Opened sheet(Path path) throws InputException {
     MeasuredTree tree = TapeSheet.read(path);
-    return new Opened(
-        History.unsaved(tree.document()), Optional.empty(), Optional.empty(), tree.warnings());
+    return inNoFile(History.unsaved(tree.document()), tree.warnings());
   }
 
   /**
@@ -74,10 +94,6 @@ record Opened(
    * @throws InputException if the name or the species cannot be kept
    */
   static Opened fresh(String name, String species) throws InputException {
-    return new Opened(
-        History.unsaved(NewTree.document(name, species)),
-        Optional.empty(),
-        Optional.empty(),
-        List.of());
+    return inNoFile(History.unsaved(NewTree.document(name, species)), List.of());
   }
 }

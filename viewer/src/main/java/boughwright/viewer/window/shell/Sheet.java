@@ -10,6 +10,7 @@ import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.GraphicsConfiguration;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.Window;
@@ -114,7 +115,19 @@ public final class Sheet {
     }
     dialog.setMinimumSize(new Dimension(Math.min(wide, Theme.px(320)), 160));
     dialog.setLocationRelativeTo(dialog.getOwner());
+    Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     dialog.setVisible(true);
+    giveBack(before);
+  }
+
+  /** The keyboard goes back to where it was, also where nobody else sees to that. */
+  private void giveBack(Component before) {
+    if (dialog.isModal() && dialog.getOwner().isShowing()) {
+      dialog.getOwner().requestFocus();
+      if (before != null && before.isShowing()) {
+        before.requestFocusInWindow();
+      }
+    }
   }
 
   private static Rectangle room(Window over) {

@@ -94,7 +94,7 @@ public final class Start {
   }
 
   private static void welcome(Desk desk, MainWindow window, boolean firstStart) {
-    Keeping.offer(desk, window);
+    new Rescue(desk, window).offer();
     if (firstStart) {
       new StartSheet(window).show();
       desk.change(Settings::withTourSeen);

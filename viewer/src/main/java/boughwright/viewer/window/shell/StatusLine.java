@@ -34,8 +34,8 @@ final class StatusLine extends JPanel {
     super(
         new MigLayout(
             "insets 6 16 6 16, hidemode 3",
-            "[grow,fill,0:pref][]12[0:pref]12[]12[]",
-            "[center," + Theme.px(Controls.TARGET) + "!]"));
+            "[grow,fill,0:pref]12[0:pref]12[]12[]12[]",
+            "[center]"));
     this.jobs = jobs;
     setName("status");
     said.setName("status.notice");
@@ -49,10 +49,11 @@ final class StatusLine extends JPanel {
     stop.setMnemonic('S');
     stop.addActionListener(event -> stopNewest());
     add(said, "wmin 0, growx, pushx");
-    add(history);
     add(work, "wmin 0");
     add(bar, "w " + Theme.px(120) + "!");
-    add(stop);
+    String high = "wmin pref, hmin " + Theme.px(Controls.TARGET);
+    add(stop, high);
+    add(history, high);
     jobs.listen(this::showWork);
     showWork();
   }

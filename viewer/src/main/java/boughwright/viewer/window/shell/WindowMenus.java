@@ -36,8 +36,8 @@ final class WindowMenus {
     file();
     edit();
     modes();
-    window.modeCommands().forEach(menus::addAll);
     choices();
+    window.modeCommands().forEach(menus::addAll);
     menus.add(
         Heading.HELP,
         List.of(
@@ -179,7 +179,8 @@ final class WindowMenus {
               "view.text-" + size.percent(), () -> desk.settings().textSize() == size));
     }
     List.of(units, colours, text).forEach(view::add);
-    menus.add(Heading.VIEW, List.of("-", "view.next-area", "view.area-before"));
+    view.addSeparator();
+    menus.add(Heading.VIEW, List.of("view.next-area", "view.area-before"));
   }
 
   private DisplayUnits now() {

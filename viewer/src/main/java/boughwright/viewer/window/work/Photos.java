@@ -69,6 +69,23 @@ public final class Photos {
         : plain.substring(Math.max(0, plain.length() - most)).replaceAll("^[.-]+", "");
   }
 
+  /** The photos of a document that are held here, by name; the bytes are not to be changed. */
+  public Map<String, byte[]> held(Document document) {
+    Map<String, byte[]> own = new LinkedHashMap<>();
+    for (Backdrop backdrop : document.backdrops()) {
+      byte[] bytes = held.get(backdrop.photo());
+      if (bytes != null) {
+        own.put(backdrop.photo(), bytes);
+      }
+    }
+    return own;
+  }
+
+  /** Holds photos that were held before the program ended, by their names. */
+  public void hold(Map<String, byte[]> photos) {
+    held.putAll(photos);
+  }
+
   /**
    * The file of a photo; empty if it is missing or cannot be read.
    *

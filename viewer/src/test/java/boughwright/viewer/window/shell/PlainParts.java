@@ -80,6 +80,11 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
+    public void lookFlatFrom(double azimuth) {
+      // draws nothing
+    }
+
+    @Override
     public void use(CanvasTool tool) {
       // draws nothing
     }
