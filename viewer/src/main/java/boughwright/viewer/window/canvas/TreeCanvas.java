@@ -8,6 +8,7 @@ import boughwright.viewer.gl.Quality;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Theme;
@@ -23,6 +24,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -276,9 +278,13 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   @Override
-  public void lookFlatFrom(double azimuth) {
+  public void lookFlatFrom(double azimuth, List<Point3> also) {
     show(Looks.Extra.PERSPECTIVE, false);
-    viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
+    List<StagesView.Outline> seen = new ArrayList<>(overlay.everything());
+    if (!also.isEmpty()) {
+      seen.add(new StagesView.Outline(also, Collections.nCopies(also.size(), 0.0)));
+    }
+    viewpoint.lookAt(ViewAngle.level(azimuth), seen);
   }
 
   @Override

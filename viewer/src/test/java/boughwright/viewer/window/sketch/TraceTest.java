@@ -180,7 +180,7 @@ class TraceTest {
     add(photo());
     robot.waitFor("the photo is there", () -> frame.workspace.document().backdrops().size() == 1);
 
-    WindowRobot.doOnEvents(() -> frame.canvas.lookFlatFrom(Math.toRadians(40)));
+    WindowRobot.doOnEvents(() -> frame.canvas.lookFlatFrom(Math.toRadians(40), List.of()));
     robot.waitFor(
         "it is told", () -> robot.words("photo.state").startsWith("Hidden: it was taken from 0"));
     robot.click("photo.go");

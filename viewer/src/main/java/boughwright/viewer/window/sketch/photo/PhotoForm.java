@@ -122,7 +122,7 @@ public final class PhotoForm {
   }
 
   private void listen() {
-    go.addActionListener(event -> picked().ifPresent(one -> canvas.lookFlatFrom(one.seenFrom())));
+    go.addActionListener(event -> look());
     azimuth.onCommit(value -> change(one -> with(one, turned(value), one.metresPerPixel())));
     known.onCommit(this::scaleByMarks);
     height.onCommit(this::scaleByHeight);
@@ -149,8 +149,13 @@ public final class PhotoForm {
   /** Looks from where the photo was taken, or it could not be clicked on. */
   private void stand() {
     if (where().isEmpty()) {
-      picked().ifPresent(one -> canvas.lookFlatFrom(one.seenFrom()));
+      look();
     }
+  }
+
+  /** Looks at tree and photo from where the picked photo was taken. */
+  private void look() {
+    picked().ifPresent(files::look);
   }
 
   private static double turned(double azimuth) {
