@@ -52,6 +52,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       new EnumMap<>(CanvasLayer.Place.class);
   private Optional<CanvasTool> tool = Optional.empty();
   private boolean framed;
+  private List<Point3> traced = List.of();
 
   /** A canvas on a workspace, which it listens to as long as that lives. */
   public TreeCanvas(Workspace work) {
@@ -174,7 +175,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       framed = true;
       viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
     } else if (viewpoint.isWhole()) {
-      viewpoint.setAt(viewpoint.camera().angle(), overlay.everything());
+      viewpoint.setAt(viewpoint.camera().angle(), everything());
     }
   }
 
@@ -280,11 +281,17 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   @Override
   public void lookFlatFrom(double azimuth, List<Point3> also) {
     show(Looks.Extra.PERSPECTIVE, false);
+    traced = List.copyOf(also);
+    viewpoint.lookAt(ViewAngle.level(azimuth), everything());
+  }
+
+  /** All that is to be in view: the tree, and the photo that is traced. */
+  private List<StagesView.Outline> everything() {
     List<StagesView.Outline> seen = new ArrayList<>(overlay.everything());
-    if (!also.isEmpty()) {
-      seen.add(new StagesView.Outline(also, Collections.nCopies(also.size(), 0.0)));
+    if (!traced.isEmpty()) {
+      seen.add(new StagesView.Outline(traced, Collections.nCopies(traced.size(), 0.0)));
     }
-    viewpoint.lookAt(ViewAngle.level(azimuth), seen);
+    return seen;
   }
 
   @Override

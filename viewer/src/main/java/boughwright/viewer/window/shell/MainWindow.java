@@ -56,8 +56,7 @@ public final class MainWindow extends JFrame {
     parts.panels().stream().map(ModePanel::commands).forEach(commands::addAll);
     WindowMenus menus = new WindowMenus(this, desk);
     setJMenuBar(menus.bar());
-    Mnemonics letters =
-        new Mnemonics(menus.bar(), tabs.row(), status, parts.canvas().component());
+    Mnemonics letters = new Mnemonics(menus.bar(), tabs.row(), status, parts.canvas().component());
     parts.panels().forEach(panel -> letters.settle(panel.component()));
     commands.bind(getRootPane());
     getRootPane().setTransferHandler(new FileDrop(this));

@@ -12,9 +12,6 @@ final class OwnParts implements PartsMaker {
   @Override
   public Parts make(Workspace workspace, Background background) {
     TreeCanvas canvas = new TreeCanvas(workspace);
-    return new Parts(
-        canvas,
-        List.of(new LookPanel(canvas)),
-        canvas::close);
+    return new Parts(canvas, List.of(new LookPanel(canvas)), canvas::close);
   }
 }

@@ -117,8 +117,7 @@ public final class PhotoImages {
   static Image decode(byte[] bytes, String name) throws InputException {
     Photo photo = Photo.read(name, bytes);
     BufferedImage whole = photo.image();
-    double scale =
-        Math.min(1, (double) MOST / Math.max(whole.getWidth(), whole.getHeight()));
+    double scale = Math.min(1, (double) MOST / Math.max(whole.getWidth(), whole.getHeight()));
     if (scale == 1) {
       return new Image(whole, photo.width(), photo.height());
     }
