@@ -203,14 +203,19 @@ public final class AddForm {
     int i = skeleton.indexOf(on);
     boolean free = isFree(skeleton, i);
     Polar below = Polar.between(skeleton.start(i), skeleton.end(i));
-    azimuth.setValue(below.azimuth());
-    elevation.setValue(below.elevation());
+    azimuth.setValue(legible(below.azimuth()));
+    elevation.setValue(legible(below.elevation()));
     if (length.value().isEmpty()) {
       length.setValue(USUAL_LENGTH);
     }
     (free ? onward : aside).setSelected(true);
     propose();
     showRose();
+  }
+
+  /** An angle to the tenth of a degree, which no protractor reads [rad]. */
+  private static double legible(double angle) {
+    return Math.toRadians(Math.round(10 * Math.toDegrees(angle)) / 10.0);
   }
 
   private static boolean isFree(Skeleton skeleton, int i) {
@@ -239,9 +244,7 @@ public final class AddForm {
               "no segment is called \u201C" + text.strip() + "\u201D",
               "Type a name of the table, or click on the tree");
     }
-    if (!text.equals(parent.field().getName())) {
-      workspace.select(Selection.of(text.strip()));
-    }
+    workspace.select(Selection.of(text.strip()));
   }
 
   private void place(String text) throws InputException {
