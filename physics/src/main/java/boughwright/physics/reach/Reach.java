@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  */
 public final class Reach {
   /** Errors while searching: a tenth of a millimetre on a limb of 300 mm. */
-  private static final RodOptions SEARCHING =
+  static final RodOptions SEARCHING =
       new RodOptions(RodOptions.Route.FOLLOWED, 3e-4, 1e-2, 1e-2, 4, RodOptions.Doubt.QUICK);
 
   /** Part of the risk allowed that is used while searching, for what loose solving hides [1]. */
@@ -39,7 +39,7 @@ public final class Reach {
   private static final double NOTHING = 0.1;
 
   /** How far off an anchor is suggested that is not there [m]. */
-  private static final double SUGGESTED_AT = 0.15;
+  static final double SUGGESTED_AT = 0.15;
 
   /** A suggested anchor must do better by this [m] and this part of the limb [1]. */
   private static final double SUGGESTED_BRINGS = 0.002;

@@ -69,6 +69,14 @@ final class RandomBranch {
     return new RandomBranch(seed).grow();
   }
 
+  /** A tree of one straight upright segment and a screw beside it. */
+  static Grown stick() {
+    RandomBranch stick = new RandomBranch(0);
+    stick.add("t1", null, 1, Kind.TRUNK, new Point3(0, 0, 0.25), 0.012, 0.008);
+    stick.limb.add("t1");
+    return stick.grown(List.of(point("s1", new Point3(0.2, 0, 0), AnchorKind.SCREW)));
+  }
+
   private double between(double low, double high) {
     return low + (high - low) * random.nextDouble();
   }
@@ -87,6 +95,10 @@ final class RandomBranch {
       anchors.add(
           point("f" + n, Point3.ORIGIN.plus(out).plus(up(between(0.1, 0.5))), AnchorKind.FRAME));
     }
+    return grown(anchors);
+  }
+
+  private Grown grown(List<AnchorPoint> anchors) {
     Tree tree =
         new Tree(
             "invented by chance",

@@ -4,7 +4,9 @@ package boughwright.viewer.command;
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.plan.Document;
 import boughwright.physics.stage.Course;
+import boughwright.physics.trial.HeldBy;
 import boughwright.physics.trial.LetGo;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
@@ -21,11 +23,7 @@ import java.util.Optional;
  * @param details whether the person wants to read everything
  */
 record BendAnswer(
-    TreeFile file,
-    List<Tried> tried,
-    Optional<String> picture,
-    OccasionOptions.Said said,
-    boolean details) {
+    TreeFile file, List<Tried> tried, Optional<String> picture, Said said, boolean details) {
   BendAnswer {
     tried = List.copyOf(tried);
   }
@@ -45,7 +43,7 @@ record BendAnswer(
       TrialResult trial,
       Optional<Mark.Apex> apex,
       Optional<LetGo> letGo,
-      Means means,
+      HeldBy means,
       Optional<Course> course) {
     static Tried of(Document document, PlanChoice choice, TrialResult trial) {
       boolean asked = choice.plan().apex().isPresent() && trial.outcome().holds();
@@ -54,10 +52,10 @@ record BendAnswer(
               ? Mark.apex(
                   Scene.of(document, Optional.of(choice.plan()), Optional.of(trial)).marks())
               : Optional.empty();
-      return new Tried(choice, trial, apex, Optional.empty(), Means.NONE, Optional.empty());
+      return new Tried(choice, trial, apex, Optional.empty(), HeldBy.NOTHING, Optional.empty());
     }
 
-    Tried with(Optional<LetGo> looked, Means by, Optional<Course> over) {
+    Tried with(Optional<LetGo> looked, HeldBy by, Optional<Course> over) {
       return new Tried(choice, trial, apex, looked, by, over);
     }
   }

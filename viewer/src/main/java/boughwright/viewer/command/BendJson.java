@@ -9,8 +9,10 @@ import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
 import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.LineTrial;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.SegmentTrial;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.scene.Mark;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -22,12 +24,12 @@ import java.util.Optional;
 final class BendJson {
   private final String response;
   private final Optional<Species> limits;
-  private final OccasionOptions.Said said;
+  private final Said said;
 
-  private BendJson(Tree tree, OccasionOptions.Said said) {
+  private BendJson(Tree tree, Said said) {
     this.said = said;
     response = ResponseWord.of(tree);
-    limits = Published.limitsOf(tree);
+    limits = TrialSpecies.limitsOf(tree);
   }
 
   static String of(BendAnswer answer) {
@@ -63,7 +65,7 @@ final class BendJson {
     trial.risk().ifPresent(risk -> node.set("risk", RiskJson.of(risk)));
     trial.verdict().ifPresent(v -> node.set("verdict", VerdictJson.of(v, limits)));
     tried.letGo().ifPresent(found -> node.set("let_go", letGo(found)));
-    tried.means().putInto(node);
+    Means.putInto(node, tried.means());
     WarmthText.putInto(node, said.celsius());
     tried
         .course()

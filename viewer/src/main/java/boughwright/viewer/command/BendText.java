@@ -9,6 +9,7 @@ import boughwright.physics.trial.LetGo;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Wording;
 import java.util.Arrays;
@@ -37,7 +38,7 @@ final class BendText {
   private String write() {
     List<TrialResult> trials = answer.tried().stream().map(BendAnswer.Tried::trial).toList();
     Tree tree = answer.file().document().tree();
-    OpeningText.write(page, trials, ResponseWord.of(tree), Published.limitsOf(tree));
+    OpeningText.write(page, trials, ResponseWord.of(tree), TrialSpecies.limitsOf(tree));
     answer.tried().forEach(this::plan);
     TrialText.warnings(page, trials);
     if (answer.details()) {
@@ -70,11 +71,11 @@ final class BendText {
       page.table(LineText.table(tried.choice(), trial.lines()));
       page.inner("Tighten by: against the straight distance, pad to anchor, before the bend.");
     }
-    tried.means().write(page, answer.details());
+    Means.write(page, tried.means(), answer.details());
     WarmthText.write(page, answer.said().celsius());
     trial.risk().ifPresent(risk -> risk(trial, risk));
     if (trial.risk().isEmpty()) {
-      peak(trial, Published.limitsOf(document.tree()));
+      peak(trial, TrialSpecies.limitsOf(document.tree()));
     }
     tried.letGo().ifPresent(this::letGo);
     tried
@@ -90,7 +91,7 @@ final class BendText {
   private void details(TrialResult trial) {
     trial.risk().ifPresent(risk -> ShareText.write(page, risk));
     if (trial.risk().isPresent()) {
-      peak(trial, Published.limitsOf(answer.file().document().tree()));
+      peak(trial, TrialSpecies.limitsOf(answer.file().document().tree()));
     }
     SegmentText.write(page, trial.segments());
     if (trial.peak().isPresent()) {

@@ -6,11 +6,11 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.rod.RodOptions;
-import boughwright.physics.stage.Course;
 import boughwright.physics.stage.CourseOptions;
-import boughwright.physics.trial.LetGo;
+import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
-import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import java.nio.file.Path;
@@ -120,8 +120,8 @@ final class BendVerb extends Verb {
           "one picture shows one plan, and the file has " + choices.get().size(),
           "Say which one with --plan");
     }
-    Optional<Sampling.Draws> draws = sampling.read(faults);
-    OccasionOptions.Said said = occasion.read(faults);
+    Optional<Trying.Draws> draws = sampling.read(faults);
+    Said said = occasion.read(faults);
     Optional<CourseOptions> asked = course.read(faults, said);
     faults.throwIfAny();
     BendAnswer answer;
@@ -130,8 +130,7 @@ final class BendVerb extends Verb {
           tried(
               tree.orElseThrow(),
               choices.orElseThrow(),
-              new TrialRun(draws, said, progress),
-              asked);
+              new TrialRun(new Trying(draws, said, asked), progress));
       answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said, details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
@@ -159,7 +158,7 @@ final class BendVerb extends Verb {
   }
 
   private static List<BendAnswer.Tried> tried(
-      TreeFile tree, List<PlanChoice> choices, TrialRun run, Optional<CourseOptions> asked) {
+      TreeFile tree, List<PlanChoice> choices, TrialRun run) {
     Document document = tree.document();
     List<BendAnswer.Tried> tried = new ArrayList<>();
     for (PlanChoice choice : choices) {
@@ -168,14 +167,13 @@ final class BendVerb extends Verb {
               document.tree(),
               choice.plan(),
               choice.proposals(),
-              Published.speciesOf(document.tree()),
+              TrialSpecies.of(document.tree()),
               RodOptions.DEFAULT);
-      TrialResult trial = run.of(request, "plan " + choice.plan().id());
-      run.progress().now("Looking at what holds plan " + choice.plan().id());
-      Optional<LetGo> letGo = trial.risk().isPresent() ? LetGo.of(request) : Optional.empty();
-      Means means = Means.of(request, trial);
-      Optional<Course> over = CourseAsked.of(asked, request, trial);
-      tried.add(BendAnswer.Tried.of(document, choice, trial).with(letGo, means, over));
+      Trying.Tried whole =
+          run.trying().whole(request, "plan " + choice.plan().id(), run.progress());
+      tried.add(
+          BendAnswer.Tried.of(document, choice, whole.trial())
+              .with(whole.letGo(), whole.heldBy(), whole.course()));
     }
     return tried;
   }

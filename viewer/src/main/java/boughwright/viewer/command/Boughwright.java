@@ -13,22 +13,28 @@ public final class Boughwright {
   /** Runs one command, in the same words everywhere, and leaves with its exit code. */
   public static void main(String[] args) {
     Locale.setDefault(Locale.ROOT);
-    System.exit(run(Console.ofProcess(), List.of(args)));
+    System.exit(run(Console.ofProcess(), WindowOpener.OF_PROCESS, List.of(args)));
+  }
+
+  /** Runs one command where there is no display; never throws. */
+  static int run(Console console, List<String> args) {
+    return run(console, WindowOpener.NONE, args);
   }
 
   /** Runs one command and gives its exit code; never throws. */
-  static int run(Console console, List<String> args) {
+  static int run(Console console, WindowOpener opener, List<String> args) {
     ProblemHandler handler = new ProblemHandler(console);
     try {
-      int code = commandLine(console, handler).execute(args.toArray(String[]::new));
+      int code = commandLine(console, opener, handler).execute(args.toArray(String[]::new));
       return console.out().checkError() ? handler.unprinted() : code;
     } catch (RuntimeException | Error e) {
       return handler.defect(e);
     }
   }
 
-  static CommandLine commandLine(Console console, ProblemHandler handler) {
-    CommandLine line = new CommandLine(new Program(console));
+  private static CommandLine commandLine(
+      Console console, WindowOpener opener, ProblemHandler handler) {
+    CommandLine line = new CommandLine(new Program(console, opener));
     line.addSubcommand(new CheckVerb(console));
     line.addSubcommand(new BendVerb(console));
     line.addSubcommand(new ReachVerb(console));
@@ -36,7 +42,7 @@ public final class Boughwright {
     line.addSubcommand(new PullTestVerb(console));
     line.addSubcommand(new SpeciesVerb(console));
     line.addSubcommand(new MeasureVerb(console));
-    line.addSubcommand(new ViewVerb(console));
+    line.addSubcommand(new ViewVerb(console, opener));
     line.setExpandAtFiles(false);
     line.setPosixClusteredShortOptionsAllowed(false);
     line.setOut(new PrintWriter(console.out(), true));

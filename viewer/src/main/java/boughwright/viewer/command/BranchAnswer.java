@@ -29,7 +29,7 @@ record BranchAnswer(
     OptionalDouble celsius) {
 
   static BranchAnswer of(TipPull pull, Species species, TrialRun run) {
-    boolean judged = run.draws().isPresent() && pull.trial().outcome().holds();
+    boolean judged = run.trying().draws().isPresent() && pull.trial().outcome().holds();
     return new BranchAnswer(
         pull,
         species,

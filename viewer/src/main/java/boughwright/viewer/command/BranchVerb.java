@@ -3,7 +3,9 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.species.Species;
+import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.PlainBranch;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TipPull;
 import java.util.List;
 import java.util.Locale;
@@ -105,13 +107,13 @@ final class BranchVerb extends Verb {
     if (isGiven("--tip-mm", tip, "how far the tip is to come down", faults)) {
       down = down(branch, new OptionValues(faults));
     }
-    Optional<Sampling.Draws> draws = sampling.read(faults);
-    OccasionOptions.Said said = occasion.read(faults);
+    Optional<Trying.Draws> draws = sampling.read(faults);
+    Said said = occasion.read(faults);
     faults.throwIfAny();
     BranchAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
       TipPull pull = TipPull.of(branch.orElseThrow(), wood.orElseThrow(), down.orElseThrow());
-      TrialRun run = new TrialRun(draws, said, progress);
+      TrialRun run = new TrialRun(new Trying(draws, said, Optional.empty()), progress);
       answer = BranchAnswer.of(pull, wood.get(), run);
     }
     console().answer(json() ? BranchJson.of(answer) : BranchText.of(answer));

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
-import boughwright.physics.stage.Course;
 import boughwright.physics.stage.CourseOptions;
-import boughwright.physics.stage.Courses;
-import boughwright.physics.trial.TrialRequest;
-import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.Said;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
@@ -38,7 +35,7 @@ final class CourseAsked {
   private boolean none;
 
   /** What was asked for; empty if no course is wanted. */
-  Optional<CourseOptions> read(Faults faults, OccasionOptions.Said said) {
+  Optional<CourseOptions> read(Faults faults, Said said) {
     if (none && risk != null) {
       fault(faults);
     }
@@ -51,7 +48,7 @@ final class CourseAsked {
   }
 
   /** The same where the odds count without a course too. */
-  Optional<CourseOptions> read(Faults faults, OccasionOptions.Said said, double most) {
+  Optional<CourseOptions> read(Faults faults, Said said, double most) {
     double kept = part("--stays", stays, CourseOptions.USUAL_TARGET, faults);
     if (none && (stays != null || repots)) {
       fault(faults);
@@ -74,12 +71,5 @@ final class CourseAsked {
     OptionValues.Range range =
         new OptionValues.Range(option, 0.001, 0.999, "a part of one, such as 0.05");
     return new OptionValues(faults).number(text, range).orElse(otherwise);
-  }
-
-  /** The course of a plan that holds, where one is wanted. */
-  static Optional<Course> of(
-      Optional<CourseOptions> asked, TrialRequest request, TrialResult result) {
-    boolean bends = result.outcome().holds() && result.peak().isPresent();
-    return bends ? asked.map(options -> Courses.of(request, result, options)) : Optional.empty();
   }
 }

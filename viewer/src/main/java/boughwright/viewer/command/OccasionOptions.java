@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
-import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Hemisphere;
+import boughwright.physics.trial.Said;
 import boughwright.physics.wood.WarmDay;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -69,36 +69,6 @@ final class OccasionOptions {
       order = 56,
       description = "Temperature of the wood while it is bent, in degrees Celsius.")
   private String temperature;
-
-  /**
-   * The day and what was said of the tree.
-   *
-   * @param on the day
-   * @param hemisphere where it grows, if said
-   * @param repotted last repotting, if said
-   * @param collected when it was dug, if said
-   * @param worked last hard work, if said
-   * @param frost whether it is frozen
-   * @param celsius temperature of the wood, if said [°C]
-   */
-  record Said(
-      LocalDate on,
-      Optional<Hemisphere> hemisphere,
-      Optional<LocalDate> repotted,
-      Optional<LocalDate> collected,
-      Optional<LocalDate> worked,
-      boolean frost,
-      OptionalDouble celsius) {
-
-    /** What is said here before what the file says. */
-    Condition over(Condition file) {
-      return new Condition(
-          hemisphere.or(file::hemisphere),
-          repotted.or(file::repottedOn),
-          collected.or(file::collectedOn),
-          worked.or(file::workedOn));
-    }
-  }
 
   Said read(Faults faults) {
     LocalDate day = day(faults);

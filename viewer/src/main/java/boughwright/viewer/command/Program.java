@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.problem.InputException;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -8,7 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** The command line without a verb: says what there is. */
+/** The command line without a verb: opens the window; without a display, says what there is. */
 @Command(
     name = "boughwright",
     sortOptions = false,
@@ -17,6 +19,7 @@ import picocli.CommandLine.Spec;
     header = "A measured tree, and what it takes to bend its branches.",
     commandListHeading = "%nVerbs:%n",
     optionListHeading = "%nOptions:%n",
+    description = {"", "Without a verb it opens the window on the tree you worked on last."},
     footer = {
       "",
       "Each verb explains itself: java -jar boughwright.jar bend --help",
@@ -29,6 +32,7 @@ import picocli.CommandLine.Spec;
     })
 final class Program implements Callable<Integer> {
   private final Console console;
+  private final WindowOpener opener;
 
   @Spec private CommandSpec spec;
 
@@ -44,12 +48,17 @@ final class Program implements Callable<Integer> {
       description = "Show the version.")
   private boolean version;
 
-  Program(Console console) {
+  Program(Console console, WindowOpener opener) {
     this.console = console;
+    this.opener = opener;
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws InputException {
+    if (opener.hasDisplay()) {
+      opener.open(Optional.empty());
+      return ExitCode.DONE;
+    }
     console.answer(spec.commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF));
     return ExitCode.DONE;
   }

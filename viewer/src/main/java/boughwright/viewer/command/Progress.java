@@ -2,12 +2,13 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.problem.VisibleText;
+import boughwright.physics.stage.Trying;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 
 /** Says on stderr what is going on, once it takes longer than a second. */
-final class Progress implements AutoCloseable {
+final class Progress implements Trying.Watch, AutoCloseable {
   private static final long FIRST_SECONDS = 1;
   private static final int WIDTH = TextPage.WIDTH - 1;
 
@@ -44,14 +45,14 @@ final class Progress implements AutoCloseable {
     return progress;
   }
 
-  /** Says what is done now. */
-  void now(String what) {
+  @Override
+  public void now(String what) {
     doing = VisibleText.of(what);
     part = 0;
   }
 
-  /** Says how much of it is done, 0 to 1. */
-  void part(double done) {
+  @Override
+  public void part(double done) {
     part = done;
   }
 

@@ -2,9 +2,6 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.species.Species;
-import boughwright.modeller.species.SpeciesTable;
-import boughwright.modeller.tree.Tree;
-import boughwright.modeller.tree.TreeWood;
 import boughwright.physics.wood.WoodLimits;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
@@ -12,21 +9,6 @@ import java.util.Optional;
 /** The limits published for a wood, to stand beside a computed strain. */
 final class Published {
   private Published() {}
-
-  /** What a tree's wood is computed with, or what stands in for it. */
-  static Species speciesOf(Tree tree) {
-    SpeciesTable table = SpeciesTable.bundled();
-    return tree.wood() instanceof TreeWood.OfSpecies named
-        ? table.woodFor(named.key())
-        : table.generic();
-  }
-
-  /** The species whose limits count for a tree; none for wood of one's own. */
-  static Optional<Species> limitsOf(Tree tree) {
-    return tree.wood() instanceof TreeWood.OfSpecies
-        ? Optional.of(speciesOf(tree))
-        : Optional.empty();
-  }
 
   /** The limits as rows beside a strain, then where they come from. */
   static void write(TextPage page, String strainWords, double strain, Optional<Species> species) {

@@ -11,6 +11,7 @@ import boughwright.physics.trial.RiskOptions;
 import boughwright.physics.trial.RiskTrial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -66,6 +67,6 @@ record PullTestAnswer(PullAnswer pull, Document after, List<Change> plans) {
   private static TrialResult trial(Document document, Plan plan, Progress progress) {
     RiskOptions options = new RiskOptions(SAMPLES, RiskOptions.DEFAULT.seed(), progress::part);
     return RiskTrial.run(
-        TrialRequest.of(document.tree(), plan, Published.speciesOf(document.tree())), options);
+        TrialRequest.of(document.tree(), plan, TrialSpecies.of(document.tree())), options);
   }
 }

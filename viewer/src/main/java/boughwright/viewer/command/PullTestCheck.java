@@ -9,6 +9,7 @@ import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.WoodOverride;
 import boughwright.physics.trial.PullAnswer;
 import boughwright.physics.trial.PullNote;
+import boughwright.physics.trial.TrialSpecies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ final class PullTestCheck {
   PullTestCheck(Tree tree, PullTestReading.Given given) {
     this.tree = tree;
     this.given = given;
-    species = Published.speciesOf(tree);
+    species = TrialSpecies.of(tree);
   }
 
   /**

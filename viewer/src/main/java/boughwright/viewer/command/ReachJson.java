@@ -13,6 +13,7 @@ import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.Choice;
 import boughwright.physics.reach.Target;
 import boughwright.physics.trial.LineTrial;
+import boughwright.physics.trial.TrialSpecies;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
@@ -106,7 +107,8 @@ final class ReachJson {
             verdict ->
                 node.set(
                     "verdict",
-                    VerdictJson.of(verdict, Published.limitsOf(answer.file().document().tree()))));
+                    VerdictJson.of(
+                        verdict, TrialSpecies.limitsOf(answer.file().document().tree()))));
     ArrayNode lines = node.putArray("guy_lines");
     for (int n = 0; n < choice.lines().size(); n++) {
       lines.add(line(choice, n, drawn));

@@ -14,6 +14,7 @@ import boughwright.physics.reach.AnchorSort;
 import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Target;
 import boughwright.physics.reach.Targets;
+import boughwright.physics.trial.TrialSpecies;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -70,7 +71,7 @@ final class ReachReading {
       return Optional.empty();
     }
     Tree tree = document.get().tree();
-    Species species = Published.speciesOf(tree);
+    Species species = TrialSpecies.of(tree);
     Targets targets = new Targets(tree, plan.orElseThrow(), species);
     Optional<Spot> left = left(spot.orElseThrow(), targets);
     List<Proposal> kept = options.keep ? plan.get().proposals() : List.of();

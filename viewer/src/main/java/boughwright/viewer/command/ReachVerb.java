@@ -14,8 +14,10 @@ import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Reached;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.stage.CourseOptions;
+import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.CoilHold;
 import boughwright.physics.trial.Hardware;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.picture.PictureSize;
@@ -87,12 +89,7 @@ final class ReachVerb extends Verb {
 
   /** How the choices are drawn and kept. */
   private record Doing(
-      Path file,
-      Optional<Path> picture,
-      PictureSize pixels,
-      int choice,
-      TrialRun run,
-      Optional<CourseOptions> course) {}
+      Path file, Optional<Path> picture, PictureSize pixels, int choice, TrialRun run) {}
 
   @Override
   int act() throws InputException {
@@ -106,16 +103,16 @@ final class ReachVerb extends Verb {
                 options, course.mostRisk(faults, ReachRequest.Wishes.USUAL.mostRisk()), faults)
             .read(tree.map(TreeFile::document));
     tree.ifPresent(read -> planIsFree(read.document(), faults));
-    Optional<Sampling.Draws> draws = sampling.read(faults, DRAWS);
-    OccasionOptions.Said said = occasion.read(faults);
+    Optional<Trying.Draws> draws = sampling.read(faults, DRAWS);
+    Said said = occasion.read(faults);
     Optional<CourseOptions> asked =
         request.flatMap(one -> course.read(faults, said, one.wishes().mostRisk()));
     int choice = choice(faults, draws.isPresent() || asked.isPresent());
     faults.throwIfAny();
     ReachAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
-      TrialRun run = new TrialRun(draws, said, progress);
-      Doing doing = new Doing(file.orElseThrow(), picture, pixels, choice, run, asked);
+      TrialRun run = new TrialRun(new Trying(draws, said, asked), progress);
+      Doing doing = new Doing(file.orElseThrow(), picture, pixels, choice, run);
       answer = answer(tree.orElseThrow(), request.orElseThrow(), doing, progress);
     }
     console().answer(json() ? ReachJson.of(answer) : ReachText.of(answer));
@@ -210,7 +207,7 @@ final class ReachVerb extends Verb {
         choice.bend().isPresent()
             ? CoilHold.of(trial).stream().filter(one -> isOf(one, drawn.choice())).toList()
             : List.of();
-    return drawn.with(coils, CourseAsked.of(doing.course, trial, drawn.trial()));
+    return drawn.with(coils, doing.run.trying().course(trial, drawn.trial()));
   }
 
   private static boolean isOf(CoilHold hold, Choice choice) {

@@ -1,17 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.physics.stage.Trying;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** Options on how the risk is drawn. */
 final class Sampling {
-  /** Draws when nothing is said. */
-  static final int DEFAULT_SAMPLES = 4_000;
-
   private static final int FEWEST = 100;
   private static final int MOST = 200_000;
-  private static final long DEFAULT_SEED = 1;
 
   /** The largest whole number that programs of any kind read back exactly. */
   private static final long LARGEST_SEED = 1L << 53;
@@ -36,17 +33,9 @@ final class Sampling {
       description = "Only the best guess: no draws, no probabilities, no verdict.")
   private boolean none;
 
-  /**
-   * How many draws, from which seed.
-   *
-   * @param samples number of draws
-   * @param seed seed
-   */
-  record Draws(int samples, long seed) {}
-
   /** What was asked for; empty if no risk is wanted. */
-  Optional<Draws> read(Faults faults) {
-    return read(faults, DEFAULT_SAMPLES);
+  Optional<Trying.Draws> read(Faults faults) {
+    return read(faults, Trying.Draws.USUAL.samples());
   }
 
   /**
@@ -54,7 +43,7 @@ final class Sampling {
    *
    * @param usual draws when nothing is said
    */
-  Optional<Draws> read(Faults faults, int usual) {
+  Optional<Trying.Draws> read(Faults faults, int usual) {
     OptionValues values = new OptionValues(faults);
     long count =
         values.whole(
@@ -65,7 +54,7 @@ final class Sampling {
         values.whole(
             seed,
             new OptionValues.Range("--seed", 0, LARGEST_SEED, "a whole number such as 1"),
-            DEFAULT_SEED);
+            Trying.Draws.USUAL.seed());
     if (none && (samples != null || seed != null)) {
       faults.add(
           samples != null ? "--samples" : "--seed",
@@ -73,6 +62,6 @@ final class Sampling {
           "nothing is drawn with --no-risk",
           "Leave one of the two out");
     }
-    return none ? Optional.empty() : Optional.of(new Draws((int) count, start));
+    return none ? Optional.empty() : Optional.of(new Trying.Draws((int) count, start));
   }
 }

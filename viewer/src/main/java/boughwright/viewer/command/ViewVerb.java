@@ -6,11 +6,15 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
+import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import boughwright.viewer.scene.ViewAngle;
+import boughwright.viewer.window.shell.Start;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,11 +24,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Draws one view of a tree. */
+/** Opens the window on a tree, or draws one view of it. */
 @Command(
     name = "view",
-    header = "Draw the tree as a picture, from any side.",
+    header = "Open the window on a tree, or draw it as a picture.",
     customSynopsis = {
+      "java -jar boughwright.jar view FILE [--plan ID]",
       "java -jar boughwright.jar view FILE --screenshot OUT.png [--size WxH]",
       "                                    [--plan ID] [--front DEGREES] [--json]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
@@ -32,9 +37,9 @@ import picocli.CommandLine.Parameters;
       "        [--months-since-collecting N] [--months-since-hard-work N]"
     },
     description = {
-      "Draws one frame of what a window would show, without a display. Without --plan",
-      "the tree stands as it was measured; with it, cut, bent and planted as planned,",
-      "with the verdict and what it risks. There is no window yet."
+      "Opens the window on the tree. With --screenshot it draws one picture instead,",
+      "without a display: without --plan the tree stands as it was measured; with it,",
+      "cut, bent and planted as planned, with the verdict and what it risks."
     },
     footer = {
       "Example: java -jar boughwright.jar view larch.tree.json --screenshot larch.png",
@@ -83,22 +88,54 @@ final class ViewVerb extends Verb {
 
   @Mixin private OccasionOptions occasion;
 
-  ViewVerb(Console console) {
+  private final WindowOpener opener;
+
+  ViewVerb(Console console, WindowOpener opener) {
     super(console);
+    this.opener = opener;
   }
 
   @Override
   int act() throws InputException {
+    return screenshot == null ? openWindow() : drawPicture();
+  }
+
+  private int openWindow() throws InputException {
+    Faults faults = new Faults();
+    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
+    if (!opener.hasDisplay()) {
+      faults.add(
+          "view",
+          "no-display",
+          "there is no display to open a window on",
+          "Add --screenshot OUT.png for a picture, or start it where there is a screen");
+    }
+    if (size != null || front != null || json()) {
+      faults.add(
+          "view",
+          "picture-only",
+          "--size, --front and --json are about a picture",
+          "Add --screenshot OUT.png, or leave them out");
+    }
+    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    if (plan != null && tree.isPresent()) {
+      faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
+    }
+    faults.throwIfAny();
+    opener.open(
+        Optional.of(
+            new Start.Given(tree.orElseThrow(), file.orElseThrow(), Optional.ofNullable(plan))));
+    return ExitCode.DONE;
+  }
+
+  private int drawPicture() throws InputException {
     Faults faults = new Faults();
     Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
     OptionValues values = new OptionValues(faults);
     PictureSize pixels = values.size(size);
     Optional<Double> azimuth = azimuth(values);
     Optional<Path> out = Optional.empty();
-    if (screenshot == null) {
-      faults.add(
-          "view", "no-window", "there is no window yet", "Add --screenshot OUT.png for a picture");
-    } else if (file.isPresent()) {
+    if (file.isPresent()) {
       out = faults.tryTo(() -> OutputFile.forPicture(screenshot, file.get()));
     }
     Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
@@ -106,13 +143,18 @@ final class ViewVerb extends Verb {
     if (plan != null && tree.isPresent()) {
       chosen = faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
     }
-    Optional<Sampling.Draws> draws = sampling.read(faults);
-    OccasionOptions.Said said = occasion.read(faults);
+    Optional<Trying.Draws> draws = sampling.read(faults);
+    Said said = occasion.read(faults);
     faults.throwIfAny();
     try (Progress progress = Progress.of(console(), json())) {
       Document document = tree.orElseThrow().document();
       Optional<TrialResult> trial =
-          chosen.map(one -> trial(document, one, new TrialRun(draws, said, progress)));
+          chosen.map(
+              one ->
+                  trial(
+                      document,
+                      one,
+                      new TrialRun(new Trying(draws, said, Optional.empty()), progress)));
       progress.now("Drawing the picture");
       draw(new PrintedPicture.Subject(document, chosen, trial), azimuth, pixels)
           .write(out.orElseThrow());
@@ -131,8 +173,7 @@ final class ViewVerb extends Verb {
   }
 
   private static TrialResult trial(Document document, Plan one, TrialRun run) {
-    TrialRequest request =
-        TrialRequest.of(document.tree(), one, Published.speciesOf(document.tree()));
+    TrialRequest request = TrialRequest.of(document.tree(), one, TrialSpecies.of(document.tree()));
     return run.of(request, "plan " + one.id());
   }
 

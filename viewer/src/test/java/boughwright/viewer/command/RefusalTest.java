@@ -104,7 +104,7 @@ class RefusalTest {
           bend F/branched.tree.json --months-since-hard-work x        | 1 | --months-since-hard-work
           bend F/branched.tree.json --frost=maybe                     | 1 | --frost
           bend F/branched.tree.json --on soon --samples 1 --hemisphere up | 3 | --on
-          view F/branched.tree.json                                   | 1 | no window yet
+          view F/branched.tree.json                                   | 1 | no display
           view F/branched.tree.json --screenshot F/x.png --front north | 1 | --front
           view F/branched.tree.json --screenshot F/x.png --front 1234 | 1 | -360
           view F/branched.tree.json --screenshot F/x.png --plan c     | 1 | "a", "b"

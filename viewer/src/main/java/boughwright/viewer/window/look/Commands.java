@@ -9,11 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
@@ -24,7 +26,11 @@ public final class Commands {
   private final Map<KeyStroke, String> keys = new LinkedHashMap<>();
   private final List<Shown> shown = new ArrayList<>();
 
+  private final List<Choice> choices = new ArrayList<>();
+
   private record Shown(Command command, AbstractButton control) {}
+
+  private record Choice(AbstractButton item, BooleanSupplier chosen) {}
 
   /**
    * Adds commands.
@@ -103,6 +109,17 @@ public final class Commands {
     return item;
   }
 
+  /** A menu item for a command that is one choice of several, marked while it is the chosen one. */
+  public JMenuItem choiceItem(String id, BooleanSupplier chosen) {
+    Command command = get(id);
+    JRadioButtonMenuItem item = new JRadioButtonMenuItem(command.name());
+    command.key().ifPresent(item::setAccelerator);
+    dress(item, command, "menu.");
+    choices.add(new Choice(item, chosen));
+    item.setSelected(chosen.getAsBoolean());
+    return item;
+  }
+
   /** A button for a command. */
   public JButton button(String id) {
     Command command = get(id);
@@ -116,7 +133,11 @@ public final class Commands {
     control.setMnemonic(command.mnemonic());
     control.getAccessibleContext().setAccessibleDescription(command.tip());
     control.setToolTipText(tip(command));
-    control.addActionListener(event -> run(command));
+    control.addActionListener(
+        event -> {
+          run(command);
+          refresh();
+        });
     control.setEnabled(command.enabled().getAsBoolean());
     shown.add(new Shown(command, control));
   }
@@ -127,6 +148,7 @@ public final class Commands {
 
   /** Looks again which menu items and buttons can be used. */
   public void refresh() {
+    choices.forEach(one -> one.item().setSelected(one.chosen().getAsBoolean()));
     shown.forEach(one -> one.control().setEnabled(one.command().enabled().getAsBoolean()));
   }
 

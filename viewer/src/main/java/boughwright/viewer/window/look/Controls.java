@@ -25,6 +25,9 @@ public final class Controls {
   /** The least height of what is clicked [user pixels at 100 %]. */
   public static final int TARGET = 36;
 
+  /** Client property of a mode's component that asks for more of the window than usual. */
+  public static final String WIDE = "boughwright.wide";
+
   private Controls() {}
 
   /** An empty column that fills its width; add parts with {@code growx}. */

@@ -15,6 +15,9 @@ public interface Measure {
   /** Angles, in degrees for people [rad]. */
   Measure ANGLE = new Measures.Angle();
 
+  /** Masses, in kilograms or pounds as forces are [kg]. */
+  Measure MASS = new Measures.Mass();
+
   /** Plain numbers with a word or a unit after them that never changes, such as {@code kg}. */
   static Measure number(String unit) {
     return new Measures.Plain(unit);

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.look;
 
-import boughwright.modeller.units.AngleText;
 import boughwright.modeller.units.DecimalMark;
 import boughwright.modeller.units.DecimalText;
 import boughwright.modeller.units.DisplayUnits;
-import boughwright.modeller.units.LengthText;
+import boughwright.modeller.units.ForceUnit;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.modeller.units.UnreadableException;
 import java.math.BigDecimal;
@@ -14,22 +13,14 @@ import java.util.Locale;
 
 /** The sorts of quantity there are. */
 final class Measures {
+  private static final int DECIMALS = 4;
+
   private Measures() {}
 
-  /** A number with at most so many decimals and no needless zeros. */
-  static String plain(double value, int decimals) {
-    BigDecimal shown =
-        new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
-    return (shown.signum() == 0 ? BigDecimal.ZERO : shown).toPlainString();
-  }
-
-  private static double number(String text, String unit) throws UnreadableException {
-    String typed = text.strip();
-    String low = typed.toLowerCase(Locale.ROOT);
-    if (!unit.isEmpty() && low.endsWith(unit.toLowerCase(Locale.ROOT))) {
-      typed = typed.substring(0, typed.length() - unit.length());
-    }
-    return DecimalText.read(typed, DecimalMark.EITHER).doubleValue();
+  private static String without(String unit, String shown) {
+    return shown.endsWith(unit)
+        ? shown.substring(0, shown.length() - unit.length()).strip()
+        : shown;
   }
 
   /** Lengths. */
@@ -41,12 +32,12 @@ final class Measures {
 
     @Override
     public String show(double value, DisplayUnits units) {
-      return plain(units.length().fromMetres(value), units.length() == LengthUnit.INCH ? 3 : 1);
+      return without(unit(units), units.lengthToEdit(value));
     }
 
     @Override
     public double read(String text, DisplayUnits units) throws UnreadableException {
-      return LengthText.read(text, units.length(), DecimalMark.EITHER).metres();
+      return units.readLength(text);
     }
 
     @Override
@@ -64,17 +55,17 @@ final class Measures {
 
     @Override
     public String show(double value, DisplayUnits units) {
-      return plain(units.force().fromNewtons(value), 2);
+      return without(unit(units), units.forceToEdit(value));
     }
 
     @Override
     public double read(String text, DisplayUnits units) throws UnreadableException {
-      return units.force().toNewtons(number(text, units.force().symbol()));
+      return units.readForce(text);
     }
 
     @Override
     public double step(DisplayUnits units) {
-      return units.force().toNewtons(units.force().fromNewtons(1) >= 1 ? 1 : 0.1);
+      return units.force().toNewtons(units.force() == ForceUnit.NEWTON ? 1 : 0.1);
     }
   }
 
@@ -87,17 +78,41 @@ final class Measures {
 
     @Override
     public String show(double value, DisplayUnits units) {
-      return plain(Math.toDegrees(value), 1);
+      return without("\u00B0", units.angleToEdit(value));
     }
 
     @Override
     public double read(String text, DisplayUnits units) throws UnreadableException {
-      return Math.toRadians(AngleText.degrees(text, DecimalMark.EITHER));
+      return units.readAngle(text);
     }
 
     @Override
     public double step(DisplayUnits units) {
       return Math.toRadians(1);
+    }
+  }
+
+  /** Masses, in the unit that goes with forces. */
+  static final class Mass implements Measure {
+    @Override
+    public String unit(DisplayUnits units) {
+      String shown = units.mass(1);
+      return shown.substring(shown.lastIndexOf(' ') + 1);
+    }
+
+    @Override
+    public String show(double value, DisplayUnits units) {
+      return without(unit(units), units.mass(value));
+    }
+
+    @Override
+    public double read(String text, DisplayUnits units) throws UnreadableException {
+      return units.readMass(text);
+    }
+
+    @Override
+    public double step(DisplayUnits units) {
+      return 0.1;
     }
   }
 
@@ -114,12 +129,18 @@ final class Measures {
 
     @Override
     public String show(double value, DisplayUnits units) {
-      return plain(value, 3);
+      BigDecimal shown =
+          new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
+      return (shown.signum() == 0 ? BigDecimal.ZERO : shown).toPlainString();
     }
 
     @Override
     public double read(String text, DisplayUnits units) throws UnreadableException {
-      return number(text, unit);
+      String typed = text.strip();
+      String low = typed.toLowerCase(Locale.ROOT);
+      boolean named = !unit.isEmpty() && low.endsWith(unit.toLowerCase(Locale.ROOT));
+      String number = named ? typed.substring(0, typed.length() - unit.length()) : typed;
+      return DecimalText.read(number, DecimalMark.EITHER).doubleValue();
     }
 
     @Override

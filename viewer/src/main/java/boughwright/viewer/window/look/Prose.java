@@ -4,6 +4,7 @@ package boughwright.viewer.window.look;
 import java.awt.Dimension;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Text that breaks its lines to the width there is; only to be read. */
 public final class Prose extends JTextArea {
@@ -20,6 +21,8 @@ public final class Prose extends JTextArea {
     setLineWrap(true);
     setWrapStyleWord(true);
     setHighlighter(null);
+    // saying something else must not scroll what it stands in
+    ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     getAccessibleContext().setAccessibleName(words);
     dress();
   }

@@ -3,6 +3,8 @@ package boughwright.viewer.window.work;
 
 /** What has changed in a workspace. */
 public enum Topic {
+  /** Another document took the place of the one before; all else is told after it. */
+  OPENED,
   /** The document, by an edit, undo or redo. */
   DOCUMENT,
   /** The picked segments. */

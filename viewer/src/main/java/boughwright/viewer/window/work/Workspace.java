@@ -22,6 +22,7 @@ import java.util.stream.Collectors;
  */
 public final class Workspace {
   private final List<Consumer<Topic>> listeners = new ArrayList<>();
+  private final Photos photos = new Photos();
   private History history;
   private Optional<Path> file;
   private Selection selection = Selection.NONE;
@@ -67,6 +68,11 @@ public final class Workspace {
 
   public Optional<Path> file() {
     return file;
+  }
+
+  /** The photos of the document that no folder holds yet. */
+  public Photos photos() {
+    return photos;
   }
 
   public Selection selection() {
@@ -182,6 +188,19 @@ public final class Workspace {
   public void say(Notice said) {
     notice = Optional.of(said);
     tell(Topic.NOTICE);
+  }
+
+  /** Puts another document in the place of this one, with its own history. */
+  public void open(History other, Optional<Path> where) {
+    history = Objects.requireNonNull(other, "other");
+    file = Objects.requireNonNull(where, "where");
+    selection = Selection.NONE;
+    plan = firstPlan();
+    answer = Optional.empty();
+    for (Topic topic :
+        List.of(Topic.OPENED, Topic.DOCUMENT, Topic.SELECTION, Topic.PLAN, Topic.FILE)) {
+      tell(topic);
+    }
   }
 
   private static String words(InputException e) {

@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.pull;
+
+import boughwright.modeller.tree.Tree;
+import boughwright.modeller.units.DisplayUnits;
+import boughwright.physics.reach.Choice;
+import boughwright.physics.reach.Pulled;
+import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.FailureMode;
+import boughwright.physics.trial.FailureRisk;
+import boughwright.physics.trial.LineHardware;
+import boughwright.physics.trial.LineTrial;
+import boughwright.physics.trial.Odds;
+import boughwright.physics.trial.Range;
+import boughwright.physics.trial.Risk;
+import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.Wording;
+import boughwright.viewer.window.look.Measure;
+import boughwright.viewer.window.look.Reading;
+import java.util.Comparator;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The big numbers of a bend. */
+final class Figures {
+  private final JPanel panel =
+      new JPanel(new MigLayout("wrap 2, fillx, insets 0, gap 0", "[grow,fill,50%][grow,fill,50%]"));
+  private final Reading pull = new Reading("pull.tension", "Pull");
+  private final Reading drawn = new Reading("pull.shortening", "Drawn in");
+  private final Reading turns = new Reading("pull.turns", "Turns");
+  private final Reading miss = new Reading("pull.miss", "Stays off");
+  private final Reading strain = new Reading("pull.strain", "Bent hardest");
+  private final Reading breaking = new Reading("pull.breaking", "Breaking");
+  private final Reading kink = new Reading("pull.kink", "Kink on the inside");
+
+  /**
+   * What is shown.
+   *
+   * @param tree the tree
+   * @param units units of display
+   * @param trial what the wood does
+   * @param draft what is pulled, where that is shown
+   * @param full everything that is told of it, once that is known
+   */
+  record Subject(
+      Tree tree,
+      DisplayUnits units,
+      TrialResult trial,
+      Optional<Draft> draft,
+      Optional<Trying.Tried> full) {
+    /** The trial with its risk, once that is known. */
+    TrialResult best() {
+      return full.map(Trying.Tried::trial).orElse(trial);
+    }
+
+    Explanations explain() {
+      return Explanations.of(tree, trial);
+    }
+  }
+
+  Figures() {
+    panel.setOpaque(false);
+    for (Reading reading : new Reading[] {pull, drawn, turns, miss}) {
+      panel.add(reading, "growx, wmin 0");
+    }
+    for (Reading reading : new Reading[] {strain, breaking, kink}) {
+      panel.add(reading, "span 2, growx, wmin 0");
+    }
+  }
+
+  JComponent component() {
+    return panel;
+  }
+
+  /** Nothing is known, and why. */
+  void clear(String why) {
+    for (Reading reading : new Reading[] {pull, drawn, turns, miss, strain, breaking, kink}) {
+      reading.clear("");
+    }
+    pull.clear(why);
+  }
+
+  void show(Subject of) {
+    Optional<LineTrial> line = line(of);
+    if (line.isPresent()) {
+      line(of, line.get());
+    } else {
+      hand(of);
+    }
+    of.draft()
+        .ifPresentOrElse(
+            draft ->
+                miss.show(Measure.LENGTH.words(draft.miss(), of.units()), "", of.explain().miss()),
+            () -> miss.clear("nothing is pulled now"));
+    of.trial()
+        .peak()
+        .ifPresentOrElse(
+            peak ->
+                strain.show(
+                    Wording.percent(peak.bendingStrain()),
+                    PullWords.place(peak, of.units()),
+                    of.explain().strain()),
+            () -> strain.clear("nothing is bent"));
+    odds(of);
+  }
+
+  /** The line that is pulled, or the one of the plan that pulls hardest. */
+  private static Optional<LineTrial> line(Subject of) {
+    if (of.draft().isPresent()) {
+      return of.draft().get().drawn().map(Pulled.Line::at);
+    }
+    return of.trial().lines().stream().max(Comparator.comparingDouble(LineTrial::tension));
+  }
+
+  private void line(Subject of, LineTrial line) {
+    String range = range(of, line.id()).orElse("");
+    String name = of.draft().isEmpty() ? "line " + line.id() : "";
+    pull.show(
+        line.slack() ? "loose" : Measure.FORCE.words(line.tension(), of.units()),
+        (name + (name.isEmpty() || range.isEmpty() ? "" : ": ") + range).strip(),
+        of.explain().pull());
+    drawn.show(
+        Measure.LENGTH.words(line.shortening(), of.units()),
+        "to " + Measure.LENGTH.words(line.length(), of.units()),
+        of.explain().drawnIn());
+    turns(of, line);
+  }
+
+  private Optional<String> range(Subject of, String id) {
+    String planned =
+        of.draft().isEmpty()
+            ? id
+            : of.full()
+                .map(full -> full.trial().lines())
+                .filter(lines -> !lines.isEmpty())
+                .map(lines -> lines.get(lines.size() - 1).id())
+                .orElse(id);
+    return of.best()
+        .risk()
+        .map(Risk::tensions)
+        .map(all -> all.get(planned))
+        .map(range -> words(range, of.units()));
+  }
+
+  private static String words(Range range, DisplayUnits units) {
+    return Measure.FORCE.show(range.low(), units)
+        + " to "
+        + Measure.FORCE.words(range.high(), units);
+  }
+
+  private void turns(Subject of, LineTrial line) {
+    Optional<LineHardware.Turns> said =
+        of.full()
+            .flatMap(full -> full.heldBy().hardware())
+            .flatMap(
+                all -> all.lines().stream().filter(one -> one.line().equals(line.id())).findFirst())
+            .flatMap(LineHardware::turns);
+    if (said.isPresent()) {
+      turns.show(
+          PullWords.turns(said.get().in() + said.get().toAdd()),
+          "to add: " + PullWords.turns(said.get().toAdd()),
+          of.explain().turns("as the plan says"));
+      return;
+    }
+    Pulled.Turns usual = Pulled.turns(line);
+    turns.show(
+        PullWords.turns(usual.turns()),
+        usual.turns() > usual.most()
+            ? "too many for 2 mm cord: its strands jam at " + PullWords.turns(usual.most())
+            : "if double 2 mm cord",
+        of.explain().turns(Pulled.ASSUMED_TACKLE));
+  }
+
+  private void hand(Subject of) {
+    drawn.clear("");
+    turns.clear("");
+    Optional<Draft> hand = of.draft().filter(draft -> draft.force().isPresent());
+    if (hand.isEmpty()) {
+      pull.clear(of.draft().isPresent() ? "no line does it" : "the plan has no line");
+      return;
+    }
+    pull.show(
+        Measure.FORCE.words(hand.get().force().get().norm(), of.units()),
+        "by hand",
+        of.explain().force());
+    hand.get()
+        .coil()
+        .flatMap(Choice::bend)
+        .ifPresent(
+            bend ->
+                drawn.show(
+                    Measure.LENGTH.words(bend.hand().move(), of.units()),
+                    "by hand, then let go",
+                    of.explain().miss()));
+  }
+
+  private void odds(Subject of) {
+    Optional<Risk> risk = of.best().risk();
+    if (risk.isPresent()) {
+      breaking.show(
+          Odds.words(risk.get().breaking()), "", of.explain().drawn(risk.get().samples()));
+      Optional<FailureRisk> kinks = risk.get().of(FailureMode.KINK);
+      kinks.ifPresentOrElse(
+          one ->
+              kink.show(Odds.words(one.probability()), "", of.explain().kink(risk.get().samples())),
+          () -> kink.clear(""));
+      return;
+    }
+    Optional<Draft> draft = of.draft();
+    if (draft.isEmpty()) {
+      breaking.clear("is being worked out");
+      kink.clear("");
+      return;
+    }
+    String guess = draft.get().settled() ? "a guess, until it is drawn" : "guess while you drag";
+    breaking.show(Odds.words(draft.get().risk().breaking()), guess, of.explain().guessed());
+    kink.show(Odds.words(draft.get().risk().kink()), guess, of.explain().kink(0));
+  }
+}

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.pull;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.problem.VisibleText;
+import boughwright.modeller.tree.AnchorKind;
+import boughwright.modeller.units.DisplayUnits;
+import boughwright.physics.reach.AnchorPlace;
+import boughwright.physics.reach.AnchorSort;
+import boughwright.physics.reach.Pulled;
+import boughwright.physics.trial.Peak;
+import boughwright.viewer.scene.Wording;
+import boughwright.viewer.window.look.Measure;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Lines, anchors and places in a grower's words. */
+final class PullWords {
+  private PullWords() {}
+
+  /** An anchor, such as {@code screw s1} or {@code root r2, 40 % along}. */
+  static String anchor(AnchorPlace anchor) {
+    String name = VisibleText.of(anchor.name());
+    if (anchor.anchor() instanceof Anchor.OnTree tree) {
+      String sort =
+          anchor.sort() == AnchorSort.ROOT
+              ? "root"
+              : anchor.sort() == AnchorSort.TRUNK ? "trunk" : "branch";
+      return sort
+          + " "
+          + name
+          + String.format(Locale.ROOT, ", %.0f %% along", 100 * tree.spot().along());
+    }
+    if (anchor.sort() == AnchorSort.RIM) {
+      return "rim, " + bearing(anchor.at());
+    }
+    return kind(anchor.kind()) + " " + name;
+  }
+
+  private static String bearing(Point3 at) {
+    String across = at.x() > 0.005 ? "right" : at.x() < -0.005 ? "left" : "";
+    String along = at.y() > 0.005 ? "back" : at.y() < -0.005 ? "front" : "";
+    String where = (along + " " + across).strip();
+    return String.format(Locale.ROOT, "%s (%.0f, %.0f mm)", where, 1000 * at.x(), 1000 * at.y());
+  }
+
+  private static String kind(Optional<AnchorKind> kind) {
+    return kind.map(
+            one ->
+                switch (one) {
+                  case SCREW -> "screw";
+                  case RIM -> "rim";
+                  case PEG -> "peg";
+                  case FRAME -> "frame";
+                })
+        .orElse("point");
+  }
+
+  /** A line of a plan: from where to what. */
+  static String line(GuyLine line) {
+    String to =
+        line.anchor() instanceof Anchor.OnTree tree
+            ? VisibleText.of(tree.spot().segment())
+            : kind(line.tackle().anchorKind());
+    return VisibleText.of(line.id()) + ": " + VisibleText.of(line.at().segment()) + " to " + to;
+  }
+
+  /** Where wood is bent hardest. */
+  static String place(Peak peak, DisplayUnits units) {
+    String from =
+        peak.fromUnion().isPresent()
+            ? Measure.LENGTH.words(peak.fromUnion().getAsDouble(), units) + " from the union"
+            : String.format(Locale.ROOT, "%.0f %% along", 100 * peak.along());
+    return VisibleText.of(peak.segment()) + ", " + side(peak.side()) + ", " + from;
+  }
+
+  private static String side(String side) {
+    return side.equals("left") || side.equals("right") ? side + " side" : side;
+  }
+
+  /** A strain, as everywhere. */
+  static String strain(double strain) {
+    return Wording.percent(strain);
+  }
+
+  /** Turns, to a tenth. */
+  static String turns(double turns) {
+    return String.format(Locale.ROOT, "%.1f", turns);
+  }
+
+  /** What is wrong with a line that was pulled, in sentences; empty for nothing. */
+  static String trouble(Pulled pulled) {
+    StringBuilder said = new StringBuilder();
+    pulled
+        .why()
+        .ifPresent(
+            why ->
+                said.append(sentence(why.found()))
+                    .append(
+                        pulled.line().isPresent() ? " The last pose that holds is shown. " : " ")
+                    .append(sentence(why.remedy())));
+    pulled
+        .line()
+        .filter(line -> !pulled.stays())
+        .ifPresent(
+            line -> {
+              if (line.blocked()) {
+                said.append(" Wood stands in the way of this line.");
+              }
+              if (line.mustStopPad()) {
+                said.append(
+                    String.format(
+                        Locale.ROOT,
+                        " Stop its pad from sliding: the line meets the branch at %.0f degrees.",
+                        Math.toDegrees(line.angle())));
+              }
+            });
+    pulled
+        .missing()
+        .ifPresent(
+            missing ->
+                said.append(
+                    String.format(
+                        Locale.ROOT,
+                        " No anchor there is does it. One at %.0f, %.0f, %.0f mm (right, back, up)"
+                            + " would leave %.0f mm.",
+                        1000 * missing.at().x(),
+                        1000 * missing.at().y(),
+                        1000 * missing.at().z(),
+                        1000 * missing.miss())));
+    return said.toString().strip();
+  }
+
+  static String sentence(String words) {
+    String full = words.endsWith(".") ? words : words + ".";
+    return full.substring(0, 1).toUpperCase(Locale.ROOT) + full.substring(1);
+  }
+}

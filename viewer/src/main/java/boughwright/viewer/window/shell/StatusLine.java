@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.shell;
+
+import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Shade;
+import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.work.Jobs;
+import boughwright.viewer.window.work.Notice;
+import java.awt.Graphics;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import net.miginfocom.swing.MigLayout;
+
+/** The foot of a window: what was said last, and the work that is going on. */
+final class StatusLine extends JPanel {
+  private static final long serialVersionUID = 1L;
+  private static final int PERMILLE = 1000;
+  private static final int MOST_KEPT = 500;
+
+  private final JLabel said = Controls.label(" ");
+  private final JButton history = Controls.button("Notices");
+  private final JLabel work = Controls.note("");
+  private final JProgressBar bar = new JProgressBar(0, PERMILLE);
+  private final JButton stop = Controls.button("Stop");
+  private final transient Jobs jobs;
+  private final transient List<Notice> notices = new ArrayList<>();
+
+  StatusLine(Jobs jobs, Runnable openHistory) {
+    super(
+        new MigLayout(
+            "insets 6 16 6 16, hidemode 3",
+            "[grow,fill,0:pref]12[0:pref]12[]12[]12[]",
+            "[center]"));
+    this.jobs = jobs;
+    setName("status");
+    said.setName("status.notice");
+    work.setName("status.work");
+    Controls.named(history, "status.history", "All notices");
+    history.setMnemonic('O');
+    history.setToolTipText("Everything that was said since this window was opened");
+    history.addActionListener(event -> openHistory.run());
+    Controls.named(bar, "status.progress", "Progress");
+    Controls.named(stop, "status.stop", "Stop the work that is going on");
+    stop.setMnemonic('S');
+    stop.addActionListener(event -> stopNewest());
+    add(said, "wmin 0, growx, pushx");
+    add(work, "wmin 0");
+    add(bar, "w " + Theme.px(120) + "!");
+    String high = "wmin pref, hmin " + Theme.px(Controls.TARGET);
+    add(stop, high);
+    add(history, high);
+    jobs.listen(this::showWork);
+    showWork();
+  }
+
+  private void stopNewest() {
+    List<Jobs.State> running = jobs.running();
+    if (!running.isEmpty()) {
+      running.get(running.size() - 1).job().cancel();
+    }
+  }
+
+  /** Says something. */
+  void say(Notice notice) {
+    notices.add(notice);
+    if (notices.size() > MOST_KEPT) {
+      notices.remove(0);
+    }
+    String[] lines = notice.words().split("\n");
+    String more = lines.length > 1 ? "  (and " + (lines.length - 1) + " more)" : "";
+    said.setText(lead(notice.kind()) + lines[0] + more);
+    said.setToolTipText(notice.words().replace("\n", "  "));
+    said.getAccessibleContext().setAccessibleName(said.getText());
+    paintSaid(notice.kind());
+  }
+
+  static String lead(Notice.Kind kind) {
+    return switch (kind) {
+      case DONE -> "";
+      case CAUTION -> "Caution: ";
+      case FAULT -> "Not done: ";
+    };
+  }
+
+  private void paintSaid(Notice.Kind kind) {
+    said.setForeground(
+        Theme.colour(
+            switch (kind) {
+              case DONE -> Shade.INK;
+              case CAUTION -> Shade.CAUTION;
+              case FAULT -> Shade.FAULT;
+            }));
+  }
+
+  /** All that was said, the oldest first. */
+  List<Notice> notices() {
+    return List.copyOf(notices);
+  }
+
+  private void showWork() {
+    List<Jobs.State> running = jobs.running();
+    boolean any = !running.isEmpty();
+    work.setVisible(any);
+    bar.setVisible(any);
+    stop.setVisible(any);
+    if (any) {
+      Jobs.State state = running.get(running.size() - 1);
+      String others = running.size() > 1 ? "  (" + running.size() + " at once)" : "";
+      work.setText((state.now().isEmpty() ? state.name() : state.now()) + others);
+      bar.setIndeterminate(state.part() < 0);
+      bar.setValue((int) Math.round(Math.max(0, state.part()) * PERMILLE));
+    }
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBorder(BorderFactory.createEmptyBorder(1, 0, 0, 0));
+    if (notices != null && !notices.isEmpty()) {
+      javax.swing.SwingUtilities.invokeLater(
+          () -> paintSaid(notices.get(notices.size() - 1).kind()));
+    }
+  }
+
+  @Override
+  protected void paintComponent(Graphics pen) {
+    super.paintComponent(pen);
+    pen.setColor(Theme.colour(Shade.RULE));
+    pen.fillRect(0, 0, getWidth(), 1);
+  }
+}

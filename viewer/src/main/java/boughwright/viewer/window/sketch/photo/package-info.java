@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
+/** Photos behind the tree: placing, scaling, tracing. */
+package boughwright.viewer.window.sketch.photo;

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.shell;
+
+import boughwright.viewer.window.WindowRobot;
+import boughwright.viewer.window.shell.kept.Settings;
+import java.nio.file.Path;
+import java.util.function.UnaryOperator;
+
+/** A desk with one window on the hornbeam, for tests. */
+final class TestDesk {
+  final WindowRobot robot = new WindowRobot();
+  final Desk desk;
+  final MainWindow window;
+
+  /**
+   * @param home folder of its settings
+   * @param maker fills its windows
+   */
+  TestDesk(Path home, PartsMaker maker) {
+    this(home, maker, settings -> settings);
+  }
+
+  TestDesk(Path home, PartsMaker maker, UnaryOperator<Settings> liked) {
+    desk = WindowRobot.onEvents(() -> new Desk(home, liked.apply(Settings.FIRST), maker));
+    window = WindowRobot.onEvents(() -> desk.open(Opened.example(Example.HORNBEAM)));
+    robot.waitFor("the window has the focus", () -> window.isFocused());
+  }
+
+  /** The example it began with, changed, so that it is not saved. */
+  void change(String name) {
+    WindowRobot.doOnEvents(
+        () -> window.workspace().edit(boughwright.modeller.edit.TreeEdits.name(name)));
+  }
+
+  /** Resizes the window and waits until it is laid out. */
+  void resize(int width, int height) {
+    WindowRobot.doOnEvents(() -> window.setBounds(0, 0, width, height));
+    robot.waitFor(
+        "it has its size", () -> window.getWidth() == width && window.getHeight() == height);
+    robot.settle();
+  }
+}

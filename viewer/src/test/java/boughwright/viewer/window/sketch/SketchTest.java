@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.sketch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Segment;
+import boughwright.modeller.tree.TreeWood;
+import boughwright.viewer.window.WindowRobot;
+import boughwright.viewer.window.look.TextSize;
+import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.look.Tone;
+import boughwright.viewer.window.work.Selection;
+import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sketches a tree from nothing, as a person does: some segments typed, some drawn. */
+class SketchTest {
+  private final WindowRobot robot = new WindowRobot();
+  @TempDir private Path folder;
+  private SketchFrame frame;
+
+  @BeforeAll
+  static void theme() {
+    WindowRobot.requireDisplay();
+    WindowRobot.doOnEvents(() -> Theme.apply(Tone.LIGHT, TextSize.USUAL));
+  }
+
+  @BeforeEach
+  void open() {
+    frame = SketchFrame.open(Sketches.fresh());
+    robot.click("measure.page.draw");
+  }
+
+  @AfterEach
+  void close() {
+    frame.close();
+  }
+
+  private List<Segment> segments() {
+    return WindowRobot.onEvents(() -> frame.workspace.document().tree().segments());
+  }
+
+  private void waitForFocus(String name) {
+    robot.waitFor(
+        name + " has the focus", () -> WindowRobot.focused().map(name::equals).orElse(false));
+  }
+
+  /** Azimuth, elevation, length and both calipers, one after the other, without the mouse. */
+  private void typeSegment(String... values) {
+    String[] fields = {"azimuth", "elevation", "length", "start", "end"};
+    robot.keys(KeyEvent.VK_INSERT);
+    int before = segments().size();
+    for (int i = 0; i < fields.length; i++) {
+      waitForFocus("measure.add." + fields[i]);
+      robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+      robot.type(values[i]);
+      robot.keys(KeyEvent.VK_ENTER);
+    }
+    robot.waitFor("it was added", () -> segments().size() == before + 1);
+    waitForFocus("measure.add.azimuth");
+  }
+
+  private void draw(Point3 from, Point3 to) {
+    Point start = WindowRobot.onEvents(() -> pixel(from));
+    Point end = WindowRobot.onEvents(() -> pixel(to));
+    robot.drag(frame.view(), start, end);
+  }
+
+  private Point pixel(Point3 at) {
+    var seen = frame.canvas.project(at);
+    return new Point((int) Math.round(seen.x()), (int) Math.round(seen.y()));
+  }
+
+  private void pick(String id) {
+    WindowRobot.doOnEvents(() -> frame.workspace.select(Selection.of(id)));
+  }
+
+  @Test
+  void aTreeOfSixSegments_typedAndDrawn_isTheSameAfterSavingAndReading() throws Exception {
+    typeSegment("0", "88", "60", "25", "22");
+    typeSegment("90", "80", "4 cm", "22", "18");
+    Point3 top = segments().get(2).end();
+    pick("t1");
+    robot.click("measure.add.aside");
+    typeSegment("270", "20", "80", "9", "7");
+    robot.keys(KeyEvent.VK_F7);
+    draw(top, new Point3(top.x() - 0.03, 0, top.z() + 0.02));
+    Point3 tip = segments().get(3).end();
+    draw(tip, new Point3(tip.x() + 0.02, 0, tip.z() - 0.01));
+    assertThat(segments()).hasSize(6);
+    robot.keys(KeyEvent.VK_F7);
+
+    robot.click("measure.page.tree");
+    robot.fill("measure.name", "Sketched hornbeam");
+    robot.write("measure.species", "carpinus betulus");
+    robot.keys(KeyEvent.VK_ENTER);
+    robot.click("measure.page.wounds");
+    pick("t1");
+    robot.click("measure.wound.add");
+    robot.fill("measure.wound.width", "12");
+
+    Path file = folder.resolve("sketch.tree.json");
+    Document sketched = WindowRobot.onEvents(frame.workspace::document);
+    TreeFiles.write(sketched, file);
+
+    assertThat(TreeFiles.read(file).document()).isEqualTo(sketched);
+    assertThat(sketched.tree().name()).isEqualTo("Sketched hornbeam");
+    assertThat(sketched.tree().wood()).isEqualTo(new TreeWood.OfSpecies("carpinus-betulus"));
+    assertThat(sketched.tree().wounds()).hasSize(1);
+    assertThat(sketched.tree().wounds().get(0).width()).isEqualTo(0.012);
+  }
+
+  /** 80 mm at azimuth 270 and 20 degrees: 75.175 mm to the right and 27.362 mm up. */
+  @Test
+  void aTypedBranch_endsWhereTapeAndProtractorSay() {
+    robot.click("measure.add.aside");
+    typeSegment("270", "20", "80", "9", "7");
+
+    Segment branch = segments().get(1);
+    assertThat(branch.kind()).isEqualTo(Kind.BRANCH);
+    assertThat(branch.end().x()).isCloseTo(0.075175, within(1e-6));
+    assertThat(branch.end().z()).isCloseTo(0.127362, within(1e-6));
+    assertThat(branch.caliperStart()).isEqualTo(0.009);
+  }
+
+  @Test
+  void twelveSegments_areTypedOneAfterTheOther_withoutTheMouse() {
+    for (int i = 0; i < 11; i++) {
+      typeSegment("0", "80", "30", String.valueOf(24 - i), String.valueOf(23 - i));
+    }
+
+    assertThat(segments()).hasSize(12);
+    assertThat(segments().get(11).parent()).contains(segments().get(10).id());
+  }
+
+  @Test
+  void theNextSegment_startsAsThickAsTheOneBeforeEnds() {
+    typeSegment("0", "80", "30", "24", "21.5");
+
+    assertThat(robot.words("measure.add.start")).isEqualTo("21.5");
+    assertThat(robot.words("measure.add.parent")).isEqualTo("t2");
+  }
+
+  @Test
+  void aSpecies_isFoundByApartOfItsName_andSaysWhatStandsInForIt() {
+    robot.click("measure.page.tree");
+
+    robot.write("measure.species", "hornb");
+    robot.keys(KeyEvent.VK_DOWN);
+    robot.keys(KeyEvent.VK_UP);
+    robot.keys(KeyEvent.VK_ENTER);
+
+    assertThat(robot.words("measure.species")).containsIgnoringCase("hornbeam");
+    assertThat(robot.words("measure.species.values")).isNotBlank();
+  }
+
+  @Test
+  void everyStepOfSketching_isUndoneToTheStart() {
+    Document start = WindowRobot.onEvents(frame.workspace::document);
+    typeSegment("0", "80", "30", "24", "21.5");
+    typeSegment("90", "10", "50", "8", "6");
+    robot.keys(KeyEvent.VK_F7);
+    Point3 top = segments().get(2).end();
+    draw(top, new Point3(top.x() + 0.02, 0, top.z() + 0.02));
+    int steps = segments().size() - 1;
+
+    for (int i = 0; i < steps; i++) {
+      WindowRobot.doOnEvents(frame.workspace::undo);
+    }
+
+    assertThat(WindowRobot.onEvents(frame.workspace::document)).isEqualTo(start);
+  }
+}
