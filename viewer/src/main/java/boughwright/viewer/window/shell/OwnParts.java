@@ -3,6 +3,8 @@ package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.canvas.LookPanel;
 import boughwright.viewer.window.canvas.TreeCanvas;
+import boughwright.viewer.window.pull.PullPanel;
+import boughwright.viewer.window.sketch.MeasurePanel;
 import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Workspace;
 import java.util.List;
@@ -14,7 +16,10 @@ final class OwnParts implements PartsMaker {
     TreeCanvas canvas = new TreeCanvas(workspace);
     return new Parts(
         canvas,
-        List.of(new LookPanel(canvas)),
+        List.of(
+            new LookPanel(canvas),
+            new MeasurePanel(workspace, canvas, background),
+            new PullPanel(workspace, canvas, background)),
         canvas::close);
   }
 }
