@@ -6,6 +6,8 @@ import java.util.Optional;
 
 /** Reads a length as a person writes it in a cell or on a command line. */
 public final class LengthText {
+  private static final int LONGEST_FRACTION = 40;
+
   private LengthText() {}
 
   /**
@@ -18,12 +20,19 @@ public final class LengthText {
 
   /**
    * A number in a unit known beforehand, or with its own unit beside it ({@code 24 mm}), which then
-   * counts.
+   * counts. In inches it may be a fraction ({@code 1 1/2}), as the tape shows it.
    *
    * @throws UnreadableException if there is no plain number or the unit is not known
    */
   public static Reading read(String text, LengthUnit unit, DecimalMark mark)
       throws UnreadableException {
+    if (LengthUnit.named(Measures.unit(text)).orElse(unit) == LengthUnit.INCH) {
+      String plain = Fraction.plain(text.substring(0, Math.min(text.length(), LONGEST_FRACTION)));
+      String number = Measures.number(plain);
+      if (text.length() <= LONGEST_FRACTION && Fraction.is(number)) {
+        return new Reading(LengthUnit.INCH.toMetres(Fraction.read(number)), writtenUnit(text));
+      }
+    }
     BigDecimal number = DecimalText.read(Measures.number(text), mark);
     Optional<LengthUnit> written = writtenUnit(text);
     return new Reading(written.orElse(unit).toMetres(number), written);

@@ -2,11 +2,7 @@
 package boughwright.modeller.units;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.text.Normalizer;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A measure as a person types it into a field.
@@ -16,12 +12,6 @@ import java.util.regex.Pattern;
  */
 record Typed(String text, String unit) {
   private static final int MOST_CHARACTERS = 100;
-
-  /** A whole number and a fraction, joined by a space, a hyphen or nothing but the fraction. */
-  private static final Pattern FRACTION =
-      Pattern.compile("([+-]?)(?:([0-9]{1,6})[ -]+)?([0-9]{1,6}) ?/ ?([0-9]{1,6})");
-
-  private static final MathContext DIGITS = new MathContext(25);
 
   /**
    * Takes a measure apart.
@@ -33,29 +23,9 @@ record Typed(String text, String unit) {
       throw new UnreadableException(
           "not-a-number", Measures.shown(typed) + " is no measure", "Write it shorter: 12.5");
     }
-    String plain = plain(typed);
+    String plain = Fraction.plain(typed);
     String unit = Measures.unit(plain).toLowerCase(Locale.ROOT);
     return new Typed(plain, unit.isEmpty() ? usual.toLowerCase(Locale.ROOT) : unit);
-  }
-
-  /** Signs of one meaning as one sign: spaces, minus, and fractions that are one character. */
-  private static String plain(String typed) {
-    StringBuilder out = new StringBuilder();
-    for (char sign : typed.toCharArray()) {
-      String spelled = Normalizer.normalize(String.valueOf(sign), Normalizer.Form.NFKD);
-      if (Character.isSpaceChar(sign) || sign == '\t') {
-        out.append(' ');
-      } else if (sign == '\u2212') {
-        out.append('-');
-      } else if (sign == '\u2044') {
-        out.append('/');
-      } else if (spelled.indexOf('\u2044') > 0) {
-        out.append(' ').append(spelled.replace('\u2044', '/')).append(' ');
-      } else {
-        out.append(sign);
-      }
-    }
-    return out.toString().strip().replaceAll(" +", " ");
   }
 
   /**
@@ -65,26 +35,16 @@ record Typed(String text, String unit) {
    */
   BigDecimal number(boolean fractions) throws UnreadableException {
     String number = Measures.number(text);
-    Matcher fraction = FRACTION.matcher(number);
-    if (!fraction.matches()) {
+    if (!Fraction.is(number)) {
       return DecimalText.read(number, DecimalMark.EITHER);
     }
-    if (!fractions) {
-      throw new UnreadableException(
-          "fraction",
-          Measures.shown(text) + " is a fraction, which is read in inches only",
-          "Write a decimal number such as 12.5, or inches such as 1 1/2 in");
+    if (fractions) {
+      return Fraction.read(number);
     }
-    long whole = fraction.group(2) == null ? 0 : Long.parseLong(fraction.group(2));
-    long top = Long.parseLong(fraction.group(3));
-    long bottom = Long.parseLong(fraction.group(4));
-    if (bottom == 0) {
-      throw new UnreadableException(
-          "fraction", Measures.shown(text) + " is divided by 0", "Write it as 1 1/2 in");
-    }
-    BigDecimal value =
-        BigDecimal.valueOf(whole * bottom + top).divide(BigDecimal.valueOf(bottom), DIGITS);
-    return fraction.group(1).equals("-") ? value.negate() : value;
+    throw new UnreadableException(
+        "fraction",
+        Measures.shown(text) + " is a fraction, which is read in inches only",
+        "Write a decimal number such as 12.5, or inches such as 1 1/2 in");
   }
 
   UnreadableException unknownUnit(String known, String what) {

@@ -128,7 +128,7 @@ class TapeSheetTest {
     assertThat(tree.segments().get(3).joins()).contains(Joint.CONTINUES);
   }
 
-  /** The same tree written in four ways: inch 25.4 mm exactly. */
+  /** The same tree written in several ways: inch 25.4 mm exactly. */
   @Test
   void unitsOfTheHeadings_areEachRead() throws InputException {
     String rows = "segment,parent,kind,azimuth_deg,elevation_deg,length_%s,caliper_start_%s,";
@@ -137,7 +137,10 @@ class TapeSheetTest {
         Sheets.tree(Sheets.TITLE + (rows + mm).formatted("mm", "mm", "mm", "127", "25.4", "12.7"));
     Tree mixed =
         Sheets.tree(Sheets.TITLE + (rows + mm).formatted("cm", "in", "inch", "12.7", "1", "0.5"));
+    Tree fractions =
+        Sheets.tree(Sheets.TITLE + (rows + mm).formatted("in", "in", "mm", "5", "1", "1/2 in"));
     assertThat(mixed).isEqualTo(inMm);
+    assertThat(fractions).isEqualTo(inMm);
     assertThat(inMm.segments().get(0).caliperEnd()).isEqualTo(0.0127);
   }
 

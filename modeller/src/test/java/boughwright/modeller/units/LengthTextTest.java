@@ -32,11 +32,24 @@ class LengthTextTest {
         "1\"|0.0254",
         "0.5 inch|0.0127",
         "1.2 m|1.2",
-        "1\u201D|0.0254"
+        "1\u201D|0.0254",
+        "1 1/2 in|0.0381",
+        "3/8\"|0.009525",
+        "1\u00BD in|0.0381"
       })
   void length_isRead(String text, double metres) throws UnreadableException {
     assertThat(LengthText.read(text, LengthUnit.MILLIMETRE, DecimalMark.POINT).metres())
         .isEqualTo(metres);
+  }
+
+  @Test
+  void fraction_isRead_whereInchesAreMeant() throws UnreadableException {
+    assertThat(LengthText.read("1 1/2", LengthUnit.INCH, DecimalMark.COMMA).metres())
+        .isEqualTo(0.0381);
+    assertThatThrownBy(() -> LengthText.read("1 1/2 mm", LengthUnit.INCH, DecimalMark.POINT))
+        .isInstanceOf(UnreadableException.class);
+    assertThatThrownBy(() -> LengthText.read("1/0", LengthUnit.INCH, DecimalMark.POINT))
+        .hasMessageContaining("0");
   }
 
   @Test
