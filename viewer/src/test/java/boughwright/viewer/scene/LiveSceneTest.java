@@ -83,7 +83,11 @@ class LiveSceneTest {
     Scene dimmed = scenes.make(shown(TREE.measured(), new Visibility(Set.of(), branch())));
     assertThat(meshes(hidden, Body.Role.SOLID)).hasSizeLessThan(all);
     assertThat(meshes(hidden, Body.Role.DIMMED)).isEmpty();
-    assertThat(meshes(dimmed, Body.Role.DIMMED)).isNotEmpty();
+    assertThat(meshes(dimmed, Body.Role.DIMMED))
+        .isNotEmpty()
+        .allSatisfy(mesh -> assertThat(Meshes.openEdges(mesh)).isZero());
+    assertThat(meshes(hidden, Body.Role.SOLID))
+        .allSatisfy(mesh -> assertThat(Meshes.openEdges(mesh)).isZero());
   }
 
   /** A pose half-way has the end of a straight way half-way. */
