@@ -62,8 +62,16 @@ public final class Layout {
     boolean wide = box.x < left - ROUNDING || box.x + box.width > parent.getWidth() + ROUNDING;
     boolean high = box.y < -ROUNDING || box.y + box.height > parent.getHeight() + ROUNDING;
     if (wide || high && !(parent instanceof JViewport)) {
-      faults.add(named(child) + " at " + words(box) + " is cut off by " + named(parent) + " of "
-          + parent.getWidth() + " x " + parent.getHeight());
+      faults.add(
+          named(child)
+              + " at "
+              + words(box)
+              + " is cut off by "
+              + named(parent)
+              + " of "
+              + parent.getWidth()
+              + " x "
+              + parent.getHeight());
     }
     boolean seen =
         !(parent instanceof JScrollBar)
@@ -103,7 +111,9 @@ public final class Layout {
     }
   }
 
-  /** What is said at the foot of the window can be longer than any line; its whole is one key away. */
+  /**
+   * What is said at the foot of the window can be longer than any line; its whole is one key away.
+   */
   private static boolean mayBeCut(JComponent part) {
     return "status.notice".equals(part.getName()) || "status.work".equals(part.getName());
   }

@@ -50,6 +50,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       new EnumMap<>(CanvasLayer.Place.class);
   private Optional<CanvasTool> tool = Optional.empty();
   private boolean framed;
+  private Optional<Runnable> onDrawn = Optional.empty();
 
   /** A canvas on a workspace, which it listens to as long as that lives. */
   public TreeCanvas(Workspace work) {
@@ -61,7 +62,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, view::show, this::cannotDraw);
+    pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
@@ -193,7 +194,24 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         new SceneRenderer.Ground(quality, dark));
   }
 
+  /** Runs something once: when the first picture is there, or none will ever be. */
+  public void whenDrawn(Runnable run) {
+    onDrawn = Optional.of(run);
+  }
+
+  private void drawn() {
+    Optional<Runnable> run = onDrawn;
+    onDrawn = Optional.empty();
+    run.ifPresent(Runnable::run);
+  }
+
+  private void take(LivePicture picture) {
+    view.show(picture);
+    drawn();
+  }
+
   private void cannotDraw(NoGraphicsException e) {
+    drawn();
     view.say(e.getMessage() + " Tables and numbers work on, and so does the command line.");
   }
 

@@ -74,13 +74,11 @@ final class Keeping {
     Document document = workspace.document();
     Optional<Path> file = workspace.file();
     Map<String, byte[]> photos = workspace.photos().held(document);
-    disk.execute(
-        () -> into.keep(document, file, photos).ifPresent(this::tell));
+    disk.execute(() -> into.keep(document, file, photos).ifPresent(this::tell));
   }
 
   private void tell(Problem problem) {
-    EventQueue.invokeLater(
-        () -> workspace.say(new Notice(Notice.Kind.CAUTION, problem.line())));
+    EventQueue.invokeLater(() -> workspace.say(new Notice(Notice.Kind.CAUTION, problem.line())));
   }
 
   /** Forgets the document for good: it is saved, or the person gave it up. */

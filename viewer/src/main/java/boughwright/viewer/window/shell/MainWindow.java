@@ -43,6 +43,7 @@ public final class MainWindow extends JFrame {
     this.desk = desk;
     workspace = new Workspace(first.history(), first.file(), units);
     jobs = new Jobs(workspace::say);
+    jobs.hold();
     parts = desk.maker().make(workspace, jobs);
     files = new FileWork(this, workspace, first.print(), desk::used);
     keeping = new Keeping(desk.recovery(), workspace, first.recovery());
@@ -56,8 +57,7 @@ public final class MainWindow extends JFrame {
     parts.panels().stream().map(ModePanel::commands).forEach(commands::addAll);
     WindowMenus menus = new WindowMenus(this, desk);
     setJMenuBar(menus.bar());
-    Mnemonics letters =
-        new Mnemonics(menus.bar(), tabs.row(), status, parts.canvas().component());
+    Mnemonics letters = new Mnemonics(menus.bar(), tabs.row(), status, parts.canvas().component());
     parts.panels().forEach(panel -> letters.settle(panel.component()));
     commands.bind(getRootPane());
     getRootPane().setTransferHandler(new FileDrop(this));
@@ -65,6 +65,7 @@ public final class MainWindow extends JFrame {
     setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
     addWindowListener(new Leaving());
     tabs.choose(0);
+    parts.whenDrawn().accept(jobs::release);
     showTitle();
     files.welcome(first);
   }

@@ -119,9 +119,7 @@ final class Menus {
   /** Menus inside menus. */
   private enum Inner {
     FROM(
-        "Seen from",
-        'S',
-        Set.of("view.front", "view.back", "view.left", "view.right", "view.top")),
+        "Seen from", 'S', Set.of("view.front", "view.back", "view.left", "view.right", "view.top")),
     MOVING(
         "Turn and move",
         'T',

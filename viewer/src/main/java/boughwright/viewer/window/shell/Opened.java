@@ -66,7 +66,12 @@ record Opened(
 
   /** A tree file that was read just now. */
   static Opened read(TreeFile tree, Path path, Optional<Fingerprint> print) {
-    return new Opened(History.opened(tree.document()), Optional.of(path), print, tree.warnings(), Optional.empty());
+    return new Opened(
+        History.opened(tree.document()),
+        Optional.of(path),
+        print,
+        tree.warnings(),
+        Optional.empty());
   }
 
   /**

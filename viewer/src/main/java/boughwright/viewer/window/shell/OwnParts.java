@@ -20,6 +20,7 @@ final class OwnParts implements PartsMaker {
             new LookPanel(canvas),
             new MeasurePanel(workspace, canvas, background),
             new PullPanel(workspace, canvas, background)),
+        canvas::whenDrawn,
         canvas::close);
   }
 }

@@ -59,9 +59,12 @@ class ContrastTest {
     Map<String, Double> ratios = new HashMap<>();
     double scale = (double) picture.getWidth() / panel.getWidth();
     WindowRobot.doOnEvents(
-        () -> texts(panel).forEach(text -> ratios.put(what(text), ratioOf(text, panel, picture, scale))));
+        () ->
+            texts(panel)
+                .forEach(text -> ratios.put(what(text), ratioOf(text, panel, picture, scale))));
     assertThat(ratios).hasSizeGreaterThan(10);
-    assertThat(ratios).allSatisfy((what, ratio) -> assertThat(ratio).as(what).isGreaterThanOrEqualTo(ENOUGH));
+    assertThat(ratios)
+        .allSatisfy((what, ratio) -> assertThat(ratio).as(what).isGreaterThanOrEqualTo(ENOUGH));
   }
 
   private static JPanel samples(Tone tone) {
@@ -109,7 +112,9 @@ class ContrastTest {
     List<JComponent> texts = new ArrayList<>();
     for (Component part : WindowRobot.all(in)) {
       boolean text =
-          part instanceof JLabel || part instanceof AbstractButton || part instanceof JTextComponent;
+          part instanceof JLabel
+              || part instanceof AbstractButton
+              || part instanceof JTextComponent;
       if (text && part.isShowing() && !what((JComponent) part).isBlank()) {
         texts.add((JComponent) part);
       }

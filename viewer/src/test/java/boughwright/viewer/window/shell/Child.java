@@ -17,8 +17,7 @@ final class Child {
   private Child(Process process) {
     this.process = process;
     out =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
   }
 
   /** Starts the main method of a class. */

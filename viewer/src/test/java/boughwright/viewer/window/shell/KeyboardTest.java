@@ -94,8 +94,7 @@ class KeyboardTest {
           Set<Component> reached = WindowRobot.onEvents(this::walk);
           assertThat(controls()).isNotEmpty();
           assertThat(controls())
-              .allSatisfy(
-                  part -> assertThat(reached).as(part.getName()).contains(part));
+              .allSatisfy(part -> assertThat(reached).as(part.getName()).contains(part));
         });
   }
 
@@ -140,7 +139,8 @@ class KeyboardTest {
   private String area() {
     Component part = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     for (Component up = part; up != null; up = up.getParent()) {
-      if (up.getName() != null && Set.of("tabs", "canvas", "side", "status").contains(up.getName())) {
+      if (up.getName() != null
+          && Set.of("tabs", "canvas", "side", "status").contains(up.getName())) {
         return up.getName();
       }
     }

@@ -56,8 +56,7 @@ class LayoutTest {
   /** Lays the window out in this process and prints what is wrong. */
   public static void main(String[] args) {
     TestDesk test = new TestDesk(Path.of(args[0]).resolve("own"), new OwnParts());
-    double scale =
-        test.window.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    double scale = test.window.getGraphicsConfiguration().getDefaultTransform().getScaleX();
     System.out.println("scale " + scale);
     System.out.println("faults " + faults(test, 1024, 640));
     System.exit(0);

@@ -32,6 +32,7 @@ final class PlainParts implements PartsMaker {
     return new Parts(
         new PlainCanvas(),
         List.of(new PlainPanel("Look", 'L', workspace), new PlainPanel("Measure", 'M', workspace)),
+        Runnable::run,
         () -> {});
   }
 

@@ -95,8 +95,7 @@ class RescueTest {
     test.robot.find("question");
     test.robot.click("answer.recover");
     test.robot.waitFor(
-        "it is open",
-        () -> test.window.workspace().document().tree().name().equals("Half done"));
+        "it is open", () -> test.window.workspace().document().tree().name().equals("Half done"));
     assertThat(WindowRobot.onEvents(() -> test.window.workspace().document()))
         .isEqualTo(halfDone());
     assertThat(WindowRobot.onEvents(() -> test.window.workspace().file())).contains(file);
