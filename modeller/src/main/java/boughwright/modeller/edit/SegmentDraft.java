@@ -29,7 +29,11 @@ final class SegmentDraft {
   /** How it is to join its parent, whatever the order of the file gives; null for that default. */
   Joint joint;
 
+  /** Kept where nothing changes, so that a long history shares what is the same. */
+  private final Segment from;
+
   SegmentDraft(Segment from) {
+    this.from = from;
     id = from.id();
     parent = from.parent();
     along = from.along();
@@ -56,6 +60,11 @@ final class SegmentDraft {
   }
 
   Segment build() {
+    Segment built = changed();
+    return built.equals(from) ? from : built;
+  }
+
+  private Segment changed() {
     return new Segment(
         id,
         parent,
