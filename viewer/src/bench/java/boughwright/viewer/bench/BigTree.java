@@ -43,7 +43,7 @@ final class BigTree {
     }
     for (int b = 1; made < segments; b++) {
       double azimuth = 137.5 * b;
-      double start = Math.max(4, 18 - 0.05 * b);
+      double start = Math.max(7, 18 - 0.05 * b);
       String on = "t" + (3 + b % (TRUNK - 3));
       shoots.branch(
           name(b, 1),
@@ -57,7 +57,7 @@ final class BigTree {
             name(b, k),
             name(b, k - 1),
             Shoots.way(azimuth + turn, 20 + turn, 25),
-            taper(start * (1 - 0.08 * k)));
+            taper(start * (1 - 0.05 * k)));
       }
     }
     tree = shoots.tree("Invented, " + segments + " segments");

@@ -6,6 +6,7 @@ import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.work.Workspace;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -104,7 +105,7 @@ final class Branches {
             "view.dim",
             "Dim",
             'D',
-            Optional.empty(),
+            shift(KeyEvent.VK_I),
             "Show the picked branches faintly",
             this::dim,
             this::isPicked),
@@ -112,8 +113,7 @@ final class Branches {
             "view.show-all",
             "Show all",
             'S',
-            Optional.of(
-                KeyStroke.getKeyStroke(KeyEvent.VK_H, java.awt.event.InputEvent.SHIFT_DOWN_MASK)),
+            shift(KeyEvent.VK_H),
             "Show every branch again",
             this::showAll,
             () -> !showing.looks().visibility().isAll()));
@@ -121,5 +121,9 @@ final class Branches {
 
   private static Optional<KeyStroke> key(int code) {
     return Optional.of(Keys.plain(code));
+  }
+
+  private static Optional<KeyStroke> shift(int code) {
+    return Optional.of(KeyStroke.getKeyStroke(code, InputEvent.SHIFT_DOWN_MASK));
   }
 }

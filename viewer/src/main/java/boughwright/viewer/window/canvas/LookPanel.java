@@ -3,6 +3,7 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.ModePanel;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
@@ -71,8 +72,8 @@ public final class LookPanel implements ModePanel {
         commands.stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
     AbstractButton button = Controls.button(command.name());
     Controls.named(button, "look." + id.substring("view.".length()), command.name());
-    button.setMnemonic(command.mnemonic());
-    button.setToolTipText(command.tip());
+    button.setToolTipText(
+        command.tip() + command.key().map(key -> "  (" + Keys.words(key) + ")").orElse(""));
     button.getAccessibleContext().setAccessibleDescription(command.tip());
     button.addActionListener(event -> command.run().run());
     buttons.add(button);
@@ -100,23 +101,24 @@ public final class LookPanel implements ModePanel {
       case SCALE -> "Scale bar";
       case HEIGHTS -> "Heights above the soil";
       case CALIPERS -> "Calipers";
-      case NAMES -> "Names of segments";
+      case NAMES -> "Names, beside the segments";
       case PERSPECTIVE -> "Perspective, as an eye sees it";
     };
   }
 
+  /** None of the letters that menus and tabs go by. */
   private static char mnemonic(Looks.Extra extra) {
     return switch (extra) {
       case GHOSTS -> 'g';
-      case STRAIN -> 'c';
+      case STRAIN -> 's';
       case MARKS -> 'w';
-      case SOIL -> 'i';
+      case SOIL -> 'o';
       case PLUMB -> 'u';
       case SCALE -> 'b';
-      case HEIGHTS -> 'e';
-      case CALIPERS -> 'a';
-      case NAMES -> 'n';
-      case PERSPECTIVE -> 'v';
+      case HEIGHTS -> 'a';
+      case CALIPERS -> 'r';
+      case NAMES -> 'd';
+      case PERSPECTIVE -> 'y';
     };
   }
 

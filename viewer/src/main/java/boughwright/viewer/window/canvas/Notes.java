@@ -9,13 +9,13 @@ import boughwright.modeller.units.LengthUnit;
 import boughwright.viewer.scene.Capsules;
 import boughwright.viewer.scene.LiveTree;
 import boughwright.viewer.scene.Mark;
-import boughwright.viewer.scene.Pose;
 import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.look.Measure;
 import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** What is written beside segments when a person asks for it: names, calipers, heights. */
@@ -28,11 +28,18 @@ final class Notes {
 
   private Notes() {}
 
-  static List<Mark.Note> of(Showing showing, Workspace work, Pose pose) {
+  static List<Mark.Note> of(Showing showing, Workspace work, Supplier<Capsules> shown) {
     Looks looks = showing.looks();
     LiveTree tree = showing.tree();
-    Capsules wood = tree.capsules(pose);
     List<Mark.Note> notes = new ArrayList<>();
+    boolean names = looks.has(Looks.Extra.NAMES);
+    boolean calipers = looks.has(Looks.Extra.CALIPERS);
+    boolean heights = looks.has(Looks.Extra.HEIGHTS);
+    boolean any = names || calipers || heights;
+    if (!any && work.selection().segments().isEmpty()) {
+      return notes;
+    }
+    Capsules wood = shown.get();
     for (String id : work.selection().segments()) {
       if (notes.size() < MOST_PICKED && isThere(tree, id)) {
         int i = tree.skeleton().indexOf(id);
@@ -40,10 +47,7 @@ final class Notes {
         notes.add(note(wood, i, 0.6, List.of(label(segment, work.units())), true));
       }
     }
-    boolean names = looks.has(Looks.Extra.NAMES);
-    boolean calipers = looks.has(Looks.Extra.CALIPERS);
-    boolean heights = looks.has(Looks.Extra.HEIGHTS);
-    if (!names && !calipers && !heights) {
+    if (!any) {
       return notes;
     }
     for (int i : thickestFirst(tree, looks)) {

@@ -208,8 +208,12 @@ final class Showing {
 
   /** The wood that is shown, to be struck by lines of sight. */
   Capsules capsules() {
+    return capsules(shown(false).pose());
+  }
+
+  private Capsules capsules(Pose pose) {
     if (capsules == null) {
-      capsules = tree.capsules(shown(false).pose());
+      capsules = tree.capsules(pose);
     }
     return capsules;
   }
@@ -230,7 +234,7 @@ final class Showing {
     Optional<StrainScale> strain =
         scale().filter(s -> looks.has(Looks.Extra.STRAIN)).filter(s -> at > 0 || isPreview());
     Pose pose = preview.map(p -> tree.bent(p.trial())).orElseGet(this::pose);
-    List<Mark.Note> notes = Notes.of(this, work, pose);
+    List<Mark.Note> notes = Notes.of(this, work, () -> capsules(pose));
     return new Shown(
         tree,
         drawn,

@@ -3,6 +3,7 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
 import java.util.List;
@@ -48,7 +49,8 @@ final class Strip {
   private static JButton button(Command command) {
     JButton button = Controls.button(command.name());
     Controls.named(button, "canvas." + command.id().substring("view.".length()), command.name());
-    button.setToolTipText(command.tip());
+    button.setToolTipText(
+        command.tip() + command.key().map(key -> "  (" + Keys.words(key) + ")").orElse(""));
     button.getAccessibleContext().setAccessibleDescription(command.tip());
     button.setMargin(new java.awt.Insets(6, 6, 6, 6));
     button.addActionListener(event -> command.run().run());

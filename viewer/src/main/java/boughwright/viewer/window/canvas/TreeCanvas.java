@@ -3,7 +3,6 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.gl.LiveRenderer;
-import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.picture.SceneWords;
@@ -50,7 +49,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       new EnumMap<>(CanvasLayer.Place.class);
   private Optional<CanvasTool> tool = Optional.empty();
   private boolean framed;
-  private Optional<Runnable> onDrawn = Optional.empty();
 
   /** A canvas on a workspace, which it listens to as long as that lives. */
   public TreeCanvas(Workspace work) {
@@ -62,7 +60,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
     view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, this::take, this::cannotDraw);
+    pictures = new Pictures(this::wanted, view::show, e -> cannotDraw(e.getMessage()));
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
@@ -149,7 +147,9 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   private void shownChanged() {
     overlay.forgetHovered();
-    viewpoint.seeAllOf(showing.capsules().bounds());
+    if (showing.preview().isEmpty()) {
+      viewpoint.seeAllOf(showing.capsules().bounds());
+    }
     boolean flat = !showing.looks().has(Looks.Extra.PERSPECTIVE);
     if (viewpoint.isFlat() != flat) {
       viewpoint.setFlat(flat);
@@ -194,25 +194,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         new SceneRenderer.Ground(quality, dark));
   }
 
-  /** Runs something once: when the first picture is there, or none will ever be. */
-  public void whenDrawn(Runnable run) {
-    onDrawn = Optional.of(run);
-  }
-
-  private void drawn() {
-    Optional<Runnable> run = onDrawn;
-    onDrawn = Optional.empty();
-    run.ifPresent(Runnable::run);
-  }
-
-  private void take(LivePicture picture) {
-    view.show(picture);
-    drawn();
-  }
-
-  private void cannotDraw(NoGraphicsException e) {
-    drawn();
-    view.say(e.getMessage() + " Tables and numbers work on, and so does the command line.");
+  /** Says why there is no tree to be seen, and how to mend it; all else works on. */
+  void cannotDraw(String why) {
+    view.say(
+        "The tree cannot be drawn: "
+            + why
+            + ". Tables and numbers work without it, and so does the command line.");
   }
 
   private void paintBehind(Graphics2D pen) {

@@ -313,4 +313,47 @@ class TreeCanvasTest {
         WindowRobot.onEvents(() -> window.view().getAccessibleContext().getAccessibleDescription());
     assertThat(told).contains("bent, day 28").contains("Picked: b1, t1");
   }
+
+  /** What the graphics say of themselves is checked where they are opened. */
+  @Test
+  void withoutGraphics_oneMessageStandsInForTheTree_andTheRestGoesOn() {
+    window.answer();
+    WindowRobot.doOnEvents(
+        () -> window.canvas.cannotDraw("no OpenGL 3.3. Install Mesa's software drawing"));
+    assertThat(robot.words("canvas.message"))
+        .contains("cannot be drawn")
+        .contains("Install Mesa")
+        .contains("command line");
+    WindowRobot.doOnEvents(() -> robotless(0));
+    assertThat(robot.words("canvas.pose-words")).isEqualTo("as measured");
+    WindowRobot.doOnEvents(() -> window.work.select(Selection.of("b1")));
+    assertThat(
+            WindowRobot.onEvents(
+                () -> window.view().getAccessibleContext().getAccessibleDescription()))
+        .contains("Picked: b1");
+  }
+
+  @Test
+  void lookPanel_boxesAndButtons_changeWhatIsShown() {
+    LookPanel panel = WindowRobot.onEvents(() -> new LookPanel(window.canvas));
+    javax.swing.JCheckBox plumb = (javax.swing.JCheckBox) part(panel, "look.plumb");
+    javax.swing.AbstractButton hide = (javax.swing.AbstractButton) part(panel, "look.hide");
+    assertThat(hide.isEnabled()).as("nothing is picked").isFalse();
+    WindowRobot.doOnEvents(plumb::doClick);
+    assertThat(WindowRobot.onEvents(window.canvas::looks).has(Looks.Extra.PLUMB)).isTrue();
+    WindowRobot.doOnEvents(() -> window.work.select(Selection.of("b1")));
+    assertThat(hide.isEnabled()).isTrue();
+    WindowRobot.doOnEvents(hide::doClick);
+    assertThat(WindowRobot.onEvents(() -> window.canvas.looks().visibility().of("b1")))
+        .isEqualTo(Visibility.Way.HIDDEN);
+    WindowRobot.doOnEvents(() -> window.canvas.show(Looks.Extra.PLUMB, false));
+    assertThat(plumb.isSelected()).as("follows the canvas").isFalse();
+  }
+
+  private static Component part(LookPanel panel, String name) {
+    return WindowRobot.all(panel.component()).stream()
+        .filter(one -> name.equals(one.getName()))
+        .findFirst()
+        .orElseThrow();
+  }
 }
