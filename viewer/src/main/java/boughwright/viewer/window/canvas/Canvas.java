@@ -3,6 +3,7 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.scene.Camera;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 
@@ -31,8 +32,13 @@ public interface Canvas {
 
   double elevation();
 
-  /** Looks level and without perspective from an azimuth [rad], as photos are traced. */
-  void lookFlatFrom(double azimuth);
+  /**
+   * Looks level and without perspective, as photos are traced, at the whole tree.
+   *
+   * @param azimuth where the viewer stands [rad]
+   * @param also points that are to be in view as well, such as the corners of a photo
+   */
+  void lookFlatFrom(double azimuth, List<Point3> also);
 
   /** Gives the main mouse button to a tool, after telling the one before. */
   void use(CanvasTool tool);

@@ -7,6 +7,7 @@ import boughwright.viewer.gl.Quality;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Theme;
@@ -22,6 +23,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +51,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       new EnumMap<>(CanvasLayer.Place.class);
   private Optional<CanvasTool> tool = Optional.empty();
   private boolean framed;
+  private List<Point3> traced = List.of();
 
   /** A canvas on a workspace, which it listens to as long as that lives. */
   public TreeCanvas(Workspace work) {
@@ -173,7 +176,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
       framed = true;
       viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
     } else if (viewpoint.isWhole()) {
-      viewpoint.setAt(viewpoint.camera().angle(), overlay.everything());
+      viewpoint.setAt(viewpoint.camera().angle(), everything());
     }
   }
 
@@ -281,9 +284,19 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   @Override
-  public void lookFlatFrom(double azimuth) {
+  public void lookFlatFrom(double azimuth, List<Point3> also) {
     show(Looks.Extra.PERSPECTIVE, false);
-    viewpoint.lookAt(ViewAngle.level(azimuth), overlay.everything());
+    traced = List.copyOf(also);
+    viewpoint.lookAt(ViewAngle.level(azimuth), everything());
+  }
+
+  /** All that is to be in view: the tree, and the photo that is traced. */
+  private List<StagesView.Outline> everything() {
+    List<StagesView.Outline> seen = new ArrayList<>(overlay.everything());
+    if (!traced.isEmpty()) {
+      seen.add(new StagesView.Outline(traced, Collections.nCopies(traced.size(), 0.0)));
+    }
+    return seen;
   }
 
   @Override

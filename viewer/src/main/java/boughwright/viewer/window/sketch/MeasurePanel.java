@@ -57,7 +57,7 @@ public final class MeasurePanel implements ModePanel {
     add = new AddForm(workspace, shape);
     table = new TablePane(workspace, shape);
     images = new PhotoImages(workspace, background, () -> photosRead(canvas));
-    photoFiles = new PhotoFiles(workspace, canvas, background, images);
+    photoFiles = new PhotoFiles(shape, canvas, background, images);
     photos = new PhotoForm(workspace, canvas, shape, photoFiles);
     photos.join(tools);
     tools.join(draw, new DrawTool(workspace, canvas, shape));

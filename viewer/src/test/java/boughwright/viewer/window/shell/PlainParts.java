@@ -81,7 +81,7 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
-    public void lookFlatFrom(double azimuth) {
+    public void lookFlatFrom(double azimuth, List<Point3> inView) {
       // draws nothing
     }
 

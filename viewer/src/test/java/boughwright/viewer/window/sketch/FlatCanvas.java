@@ -10,6 +10,7 @@ import boughwright.viewer.window.canvas.CanvasTool;
 import boughwright.viewer.window.canvas.Hit;
 import boughwright.viewer.window.canvas.Preview;
 import boughwright.viewer.window.canvas.Ray;
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -85,7 +86,7 @@ public final class FlatCanvas implements Canvas {
   }
 
   @Override
-  public void lookFlatFrom(double other) {
+  public void lookFlatFrom(double other, List<Point3> also) {
     azimuth = other;
     perspective = false;
   }

@@ -120,6 +120,23 @@ class TraceTest {
     return new Point((int) Math.round(sums[0] / sums[2]), (int) Math.round(sums[1] / sums[2]));
   }
 
+  /** Waits until the view glides no more: the tree is seen twice at the same place. */
+  private void stands() {
+    Object[] before = {null};
+    robot.waitFor(
+        "the view stands still",
+        () -> {
+          List<Object> now =
+              List.of(
+                  frame.canvas.project(Point3.ORIGIN),
+                  frame.canvas.project(new Point3(0.1, 0, 0.1)),
+                  frame.view().getSize());
+          boolean same = now.equals(before[0]);
+          before[0] = now;
+          return same;
+        });
+  }
+
   private double millimetresPerCanvasPixel() {
     return WindowRobot.onEvents(
         () ->
@@ -132,6 +149,7 @@ class TraceTest {
 
   private void scaleAndPlace() {
     robot.click("photo.mark");
+    stands();
     Point any = seen(Color.RED, x -> true);
     robot.click(frame.view(), seen(Color.RED, x -> x < any.x).x, seen(Color.RED, x -> x < any.x).y);
     Point right = seen(Color.RED, x -> x > any.x);
@@ -142,6 +160,7 @@ class TraceTest {
     robot.type("20 cm");
     robot.keys(KeyEvent.VK_ENTER);
     robot.click("photo.place");
+    stands();
     Point base = seen(Color.GREEN, x -> true);
     robot.click(frame.view(), base.x, base.y);
   }
@@ -158,6 +177,7 @@ class TraceTest {
     assertThat(placed.baseY()).isCloseTo(BASE.y, within(3.0));
 
     robot.keys(KeyEvent.VK_F7);
+    stands();
     Point tip = seen(Color.MAGENTA, x -> true);
     Point from =
         WindowRobot.onEvents(
@@ -180,7 +200,7 @@ class TraceTest {
     add(photo());
     robot.waitFor("the photo is there", () -> frame.workspace.document().backdrops().size() == 1);
 
-    WindowRobot.doOnEvents(() -> frame.canvas.lookFlatFrom(Math.toRadians(40)));
+    WindowRobot.doOnEvents(() -> frame.canvas.lookFlatFrom(Math.toRadians(40), List.of()));
     robot.waitFor(
         "it is told", () -> robot.words("photo.state").startsWith("Hidden: it was taken from 0"));
     robot.click("photo.go");

@@ -14,6 +14,10 @@ public final class Shape {
     this.workspace = workspace;
   }
 
+  public Workspace workspace() {
+    return workspace;
+  }
+
   /** The shape of the tree as it is now. */
   public Skeleton skeleton() {
     Tree tree = workspace.document().tree();

@@ -2,20 +2,20 @@
 package boughwright.viewer.window.sketch.photo;
 
 import boughwright.modeller.edit.BackdropEdits;
+import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.problem.InputException;
-import boughwright.modeller.problem.Place;
-import boughwright.modeller.problem.Problem;
 import boughwright.modeller.tree.Backdrop;
+import boughwright.modeller.tree.Skeleton;
+import boughwright.viewer.picture.Photo;
 import boughwright.viewer.window.canvas.Canvas;
+import boughwright.viewer.window.sketch.draw.Shape;
 import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Notice;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Component;
 import java.io.File;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import javax.swing.JFileChooser;
@@ -23,9 +23,9 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Takes photo files into the document. */
 public final class PhotoFiles {
-  private static final int MOST_BYTES = 100_000_000;
   private static final double USUAL_STRENGTH = 0.6;
 
+  private final Shape shape;
   private final Workspace workspace;
   private final Canvas canvas;
   private final Background background;
@@ -34,8 +34,9 @@ public final class PhotoFiles {
   /** A photo that was read. */
   private record Read(byte[] bytes, PhotoImages.Image image) {}
 
-  public PhotoFiles(Workspace workspace, Canvas canvas, Background background, PhotoImages images) {
-    this.workspace = workspace;
+  public PhotoFiles(Shape shape, Canvas canvas, Background background, PhotoImages images) {
+    this.shape = shape;
+    workspace = shape.workspace();
     this.canvas = canvas;
     this.background = background;
     this.images = images;
@@ -90,21 +91,8 @@ public final class PhotoFiles {
   private record Outcome(Read read, String refusal) {}
 
   private static Read read(Path file) throws InputException {
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(file)) {
-      bytes = in.readNBytes(MOST_BYTES + 1);
-    } catch (IOException e) {
-      throw refusal(file, "the file cannot be read", "Check that it is there and may be read");
-    }
-    if (bytes.length > MOST_BYTES) {
-      throw refusal(file, "it is larger than 100 million bytes", "Save it smaller and try again");
-    }
+    byte[] bytes = Photo.bytes(file);
     return new Read(bytes, PhotoImages.decode(bytes, file.getFileName().toString()));
-  }
-
-  private static InputException refusal(Path file, String found, String remedy) {
-    return new InputException(
-        Problem.fault(Place.of(file.getFileName().toString()), "unreadable-photo", found, remedy));
   }
 
   /** The trunk base is sought at the middle near the lower edge until the person clicks on it. */
@@ -122,8 +110,20 @@ public final class PhotoFiles {
             USUAL_STRENGTH,
             Map.of());
     if (workspace.edit(BackdropEdits.add(backdrop))) {
-      canvas.lookFlatFrom(seenFrom);
-      canvas.redraw();
+      look(backdrop);
     }
+  }
+
+  /** Looks at the whole tree and a photo from where that was taken. */
+  void look(Backdrop backdrop) {
+    Skeleton skeleton = shape.skeleton();
+    Point3 base = skeleton.start(skeleton.outward(0));
+    canvas.lookFlatFrom(
+        backdrop.seenFrom(),
+        images
+            .get(backdrop.photo())
+            .map(image -> PhotoPlace.corners(backdrop, base, image.width(), image.height()))
+            .orElse(List.of()));
+    canvas.redraw();
   }
 }

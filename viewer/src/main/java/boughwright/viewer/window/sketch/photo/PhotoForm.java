@@ -16,7 +16,6 @@ import boughwright.viewer.window.sketch.entry.Shown;
 import boughwright.viewer.window.sketch.form.PickList;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
-import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -122,7 +121,7 @@ public final class PhotoForm {
   }
 
   private void listen() {
-    go.addActionListener(event -> picked().ifPresent(one -> canvas.lookFlatFrom(one.seenFrom())));
+    go.addActionListener(event -> look());
     azimuth.onCommit(value -> change(one -> with(one, turned(value), one.metresPerPixel())));
     known.onCommit(this::scaleByMarks);
     height.onCommit(this::scaleByHeight);
@@ -149,8 +148,13 @@ public final class PhotoForm {
   /** Looks from where the photo was taken, or it could not be clicked on. */
   private void stand() {
     if (where().isEmpty()) {
-      picked().ifPresent(one -> canvas.lookFlatFrom(one.seenFrom()));
+      look();
     }
+  }
+
+  /** Looks at tree and photo from where the picked photo was taken. */
+  private void look() {
+    picked().ifPresent(files::look);
   }
 
   private static double turned(double azimuth) {
@@ -265,17 +269,20 @@ public final class PhotoForm {
   private void scaleByMarks(double metres) {
     OptionalDouble pixels = scaling.length();
     if (pixels.isPresent() && pixels.getAsDouble() > 0) {
-      change(one -> with(one, one.seenFrom(), OptionalDouble.of(metres / pixels.getAsDouble())));
+      scale(metres / pixels.getAsDouble());
     }
   }
 
   private void scaleByHeight(double metres) {
     picked()
         .flatMap(one -> images.get(one.photo()))
-        .ifPresent(
-            image ->
-                change(
-                    one -> with(one, one.seenFrom(), OptionalDouble.of(metres / image.height()))));
+        .ifPresent(image -> scale(metres / image.height()));
+  }
+
+  /** Takes a scale, and brings the photo, which has another size now, back into view. */
+  private void scale(double metresPerPixel) {
+    change(one -> with(one, one.seenFrom(), OptionalDouble.of(metresPerPixel)));
+    look();
   }
 
   private void fade(double shown) {
@@ -313,10 +320,5 @@ public final class PhotoForm {
       workspace.edit(BackdropEdits.delete(at));
       canvas.redraw();
     }
-  }
-
-  /** The pixel of the photo's trunk base, for tests. */
-  Optional<Point2D> basePixel() {
-    return picked().map(one -> new Point2D.Double(one.baseX(), one.baseY()));
   }
 }

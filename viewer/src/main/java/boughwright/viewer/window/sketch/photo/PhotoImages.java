@@ -115,21 +115,20 @@ public final class PhotoImages {
    * @throws InputException if it is none
    */
   static Image decode(byte[] bytes, String name) throws InputException {
-    BufferedImage whole = Photo.read(bytes, name).picture();
-    int width = whole.getWidth();
-    int height = whole.getHeight();
-    double scale = Math.min(1, (double) MOST / Math.max(width, height));
+    Photo photo = Photo.read(name, bytes);
+    BufferedImage whole = photo.image();
+    double scale = Math.min(1, (double) MOST / Math.max(whole.getWidth(), whole.getHeight()));
     if (scale == 1) {
-      return new Image(whole, width, height);
+      return new Image(whole, photo.width(), photo.height());
     }
-    int smallWidth = Math.max(1, (int) Math.round(width * scale));
-    int smallHeight = Math.max(1, (int) Math.round(height * scale));
+    int smallWidth = Math.max(1, (int) Math.round(whole.getWidth() * scale));
+    int smallHeight = Math.max(1, (int) Math.round(whole.getHeight() * scale));
     BufferedImage small = new BufferedImage(smallWidth, smallHeight, BufferedImage.TYPE_INT_RGB);
     Graphics2D pen = small.createGraphics();
     pen.setRenderingHint(
         RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
     pen.drawImage(whole, 0, 0, smallWidth, smallHeight, null);
     pen.dispose();
-    return new Image(small, width, height);
+    return new Image(small, photo.width(), photo.height());
   }
 }

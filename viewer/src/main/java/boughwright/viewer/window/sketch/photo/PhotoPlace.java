@@ -9,6 +9,8 @@ import boughwright.viewer.window.canvas.Canvas;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Where a photo stands behind the tree: upright in the plane through the trunk base, square to the
@@ -49,6 +51,27 @@ public record PhotoPlace(AffineTransform toCanvas) {
 
   private static double metresPerPixel(Backdrop backdrop, int height) {
     return backdrop.metresPerPixel().orElse(UNSCALED_HEIGHT / height);
+  }
+
+  /**
+   * The corners of a photo where it stands [m, tree frame].
+   *
+   * @param base the trunk base [m, tree frame]
+   * @param width width of the upright photo [pixels]
+   * @param height its height [pixels]
+   */
+  public static List<Point3> corners(Backdrop backdrop, Point3 base, int width, int height) {
+    Direction3 right = Direction3.ofAzimuth(backdrop.seenFrom() - Math.PI / 2);
+    double scale = metresPerPixel(backdrop, height);
+    List<Point3> corners = new ArrayList<>();
+    for (int x : new int[] {0, width}) {
+      for (int y : new int[] {0, height}) {
+        corners.add(
+            base.plus(right.times((x - backdrop.baseX()) * scale))
+                .plus(Direction3.UP.times((backdrop.baseY() - y) * scale)));
+      }
+    }
+    return corners;
   }
 
   /** The pixel of the photo that is seen at a place of the canvas. */
