@@ -18,9 +18,9 @@ import java.util.List;
  * @param out what it printed as its answer
  * @param err what it printed about faults
  */
-record Ran(int code, String out, String err) {
+public record Ran(int code, String out, String err) {
   /** Runs the program with words as given; paths are given as they are. */
-  static Ran command(Object... words) {
+  public static Ran command(Object... words) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console = new Console(stream(out), stream(err), false, false);
@@ -42,7 +42,7 @@ record Ran(int code, String out, String err) {
     return out.replaceAll("\\s+", " ");
   }
 
-  JsonNode json() {
+  public JsonNode json() {
     try {
       return new ObjectMapper().readTree(out);
     } catch (JsonProcessingException e) {

@@ -17,6 +17,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** Where the tree is painted, layer over layer. */
 final class CanvasView extends JComponent {
+  /** Property that is told each time a picture is there, or when none will ever be. */
+  static final String DRAWN = "drawn";
+
   private static final long serialVersionUID = 1L;
 
   private final transient CanvasLayer behind;
@@ -45,10 +48,12 @@ final class CanvasView extends JComponent {
   void show(LivePicture next) {
     picture = Optional.of(next);
     repaint();
+    firePropertyChange(DRAWN, false, true);
   }
 
   /** Says something in place of the tree. */
   void say(String message) {
+    firePropertyChange(DRAWN, false, true);
     removeAll();
     setLayout(new MigLayout("fill, insets 40", "[center]", "[center]"));
     JComponent prose = Controls.prose(message);

@@ -39,10 +39,6 @@ public interface Measure {
   /** How much an arrow key adds. */
   double step(DisplayUnits units);
 
-  /** The number with its unit. */
-  default String words(double value, DisplayUnits units) {
-    String unit = unit(units);
-    boolean apart = !unit.isEmpty() && !unit.equals("\u00B0");
-    return show(value, units) + (apart ? " " : "") + unit;
-  }
+  /** The value to be read, with its unit and no more digits than it deserves. */
+  String words(double value, DisplayUnits units);
 }

@@ -36,6 +36,11 @@ final class Measures {
     }
 
     @Override
+    public String words(double value, DisplayUnits units) {
+      return units.length(value);
+    }
+
+    @Override
     public double read(String text, DisplayUnits units) throws UnreadableException {
       return units.readLength(text);
     }
@@ -56,6 +61,11 @@ final class Measures {
     @Override
     public String show(double value, DisplayUnits units) {
       return without(unit(units), units.forceToEdit(value));
+    }
+
+    @Override
+    public String words(double value, DisplayUnits units) {
+      return units.force(value);
     }
 
     @Override
@@ -82,6 +92,11 @@ final class Measures {
     }
 
     @Override
+    public String words(double value, DisplayUnits units) {
+      return units.angle(value);
+    }
+
+    @Override
     public double read(String text, DisplayUnits units) throws UnreadableException {
       return units.readAngle(text);
     }
@@ -103,6 +118,11 @@ final class Measures {
     @Override
     public String show(double value, DisplayUnits units) {
       return without(unit(units), units.mass(value));
+    }
+
+    @Override
+    public String words(double value, DisplayUnits units) {
+      return units.mass(value);
     }
 
     @Override
@@ -132,6 +152,11 @@ final class Measures {
       BigDecimal shown =
           new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
       return (shown.signum() == 0 ? BigDecimal.ZERO : shown).toPlainString();
+    }
+
+    @Override
+    public String words(double value, DisplayUnits units) {
+      return show(value, units) + (unit.isEmpty() ? "" : " " + unit);
     }
 
     @Override

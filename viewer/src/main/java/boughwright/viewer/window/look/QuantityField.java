@@ -227,20 +227,25 @@ public final class QuantityField extends JPanel implements Explained {
 
   private boolean take(double newValue) {
     if (newValue < asked.least() || newValue > asked.most()) {
-      Measure measure = asked.measure();
       tell(
           asked.label()
               + ": "
-              + measure.words(newValue, units)
+              + shown(newValue)
               + (newValue < asked.least()
-                  ? " is too little. The least is " + measure.words(asked.least(), units)
-                  : " is too much. The most is " + measure.words(asked.most(), units)));
+                  ? " is too little. The least is " + shown(asked.least())
+                  : " is too much. The most is " + shown(asked.most())));
       return false;
     }
     value = OptionalDouble.of(newValue);
     showValue();
     List.copyOf(listeners).forEach(listener -> listener.accept(newValue));
     return true;
+  }
+
+  /** With all digits, so that no limit looks as if it were kept. */
+  private String shown(double limit) {
+    String unit = asked.measure().unit(units);
+    return asked.measure().show(limit, units) + (unit.isEmpty() ? "" : " " + unit);
   }
 
   private void step(int steps) {

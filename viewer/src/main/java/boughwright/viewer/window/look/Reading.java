@@ -91,6 +91,7 @@ public final class Reading extends JPanel implements Explained {
   /** Shows a value, with its unit in the words, and what it is. */
   public void show(String words, String smallNote, Explanation what) {
     value.setText(words);
+    value.setVisible(true);
     note.say(smallNote, Shade.QUIET);
     note.setVisible(!smallNote.isEmpty());
     explanation = Optional.of(what);
@@ -98,9 +99,18 @@ public final class Reading extends JPanel implements Explained {
     speak();
   }
 
+  /** Says something in words that break their lines, where a big number would not fit. */
+  public void tell(String words, Explanation what) {
+    show("", words, what);
+    note.say(words, Shade.INK);
+    value.setVisible(false);
+    speak();
+  }
+
   /** Shows that there is no value, and why. */
   public void clear(String why) {
     value.setText(NOTHING);
+    value.setVisible(true);
     note.say(why, Shade.QUIET);
     note.setVisible(!why.isEmpty());
     explanation = Optional.empty();
@@ -109,7 +119,8 @@ public final class Reading extends JPanel implements Explained {
   }
 
   private void speak() {
-    String said = value.getText().equals(NOTHING) ? "not known" : value.getText();
+    String shown = value.getText().isEmpty() ? note.getText() : value.getText();
+    String said = shown.equals(NOTHING) ? "not known" : shown;
     getAccessibleContext().setAccessibleName(title + ": " + said);
     getAccessibleContext()
         .setAccessibleDescription(

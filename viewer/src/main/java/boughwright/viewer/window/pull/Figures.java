@@ -11,11 +11,9 @@ import boughwright.physics.trial.FailureRisk;
 import boughwright.physics.trial.LineHardware;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Odds;
-import boughwright.physics.trial.Range;
 import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Wording;
-import boughwright.viewer.window.look.Measure;
 import boughwright.viewer.window.look.Reading;
 import java.util.Comparator;
 import java.util.Optional;
@@ -91,8 +89,7 @@ final class Figures {
     }
     of.draft()
         .ifPresentOrElse(
-            draft ->
-                miss.show(Measure.LENGTH.words(draft.miss(), of.units()), "", of.explain().miss()),
+            draft -> miss.show(PullWords.length(draft.miss(), of.units()), "", of.explain().miss()),
             () -> miss.clear("nothing is pulled now"));
     of.trial()
         .peak()
@@ -118,12 +115,12 @@ final class Figures {
     String range = range(of, line.id()).orElse("");
     String name = of.draft().isEmpty() ? "line " + line.id() : "";
     pull.show(
-        line.slack() ? "loose" : Measure.FORCE.words(line.tension(), of.units()),
+        line.slack() ? "loose" : PullWords.force(line.tension(), of.units()),
         (name + (name.isEmpty() || range.isEmpty() ? "" : ": ") + range).strip(),
         of.explain().pull());
     drawn.show(
-        Measure.LENGTH.words(line.shortening(), of.units()),
-        "to " + Measure.LENGTH.words(line.length(), of.units()),
+        PullWords.length(line.shortening(), of.units()),
+        "to " + PullWords.length(line.length(), of.units()),
         of.explain().drawnIn());
     turns(of, line);
   }
@@ -141,13 +138,7 @@ final class Figures {
         .risk()
         .map(Risk::tensions)
         .map(all -> all.get(planned))
-        .map(range -> words(range, of.units()));
-  }
-
-  private static String words(Range range, DisplayUnits units) {
-    return Measure.FORCE.show(range.low(), units)
-        + " to "
-        + Measure.FORCE.words(range.high(), units);
+        .map(range -> PullWords.forces(range, of.units()));
   }
 
   private void turns(Subject of, LineTrial line) {
@@ -182,7 +173,7 @@ final class Figures {
       return;
     }
     pull.show(
-        Measure.FORCE.words(hand.get().force().get().norm(), of.units()),
+        PullWords.force(hand.get().force().get().norm(), of.units()),
         "by hand",
         of.explain().force());
     hand.get()
@@ -191,7 +182,7 @@ final class Figures {
         .ifPresent(
             bend ->
                 drawn.show(
-                    Measure.LENGTH.words(bend.hand().move(), of.units()),
+                    PullWords.length(bend.hand().move(), of.units()),
                     "by hand, then let go",
                     of.explain().miss()));
   }

@@ -7,12 +7,14 @@ import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.AnchorKind;
 import boughwright.modeller.units.DisplayUnits;
+import boughwright.modeller.units.ForceUnit;
+import boughwright.modeller.units.LengthUnit;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.AnchorSort;
 import boughwright.physics.reach.Pulled;
 import boughwright.physics.trial.Peak;
+import boughwright.physics.trial.Range;
 import boughwright.viewer.scene.Wording;
-import boughwright.viewer.window.look.Measure;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -71,13 +73,37 @@ final class PullWords {
   static String place(Peak peak, DisplayUnits units) {
     String from =
         peak.fromUnion().isPresent()
-            ? Measure.LENGTH.words(peak.fromUnion().getAsDouble(), units) + " from the union"
+            ? length(peak.fromUnion().getAsDouble(), units) + " from the union"
             : String.format(Locale.ROOT, "%.0f %% along", 100 * peak.along());
     return VisibleText.of(peak.segment()) + ", " + side(peak.side()) + ", " + from;
   }
 
   private static String side(String side) {
     return side.equals("left") || side.equals("right") ? side + " side" : side;
+  }
+
+  /** A force with as many decimals always, so that it stands still while it changes. */
+  static String force(double newtons, DisplayUnits units) {
+    return force(newtons, units, true);
+  }
+
+  private static String force(double newtons, DisplayUnits units, boolean named) {
+    String pattern = units.force() == ForceUnit.NEWTON ? "%.1f" : "%.2f";
+    String number = String.format(Locale.ROOT, pattern, units.force().fromNewtons(newtons));
+    return named ? number + " " + units.force().symbol() : number;
+  }
+
+  /** A range of forces. */
+  static String forces(Range range, DisplayUnits units) {
+    return force(range.low(), units, false) + " to " + force(range.high(), units, true);
+  }
+
+  /** A length with as many decimals always. */
+  static String length(double metres, DisplayUnits units) {
+    String pattern = units.length() == LengthUnit.INCH ? "%.3f" : "%.1f";
+    return String.format(Locale.ROOT, pattern, units.length().fromMetres(metres))
+        + " "
+        + units.length().symbol();
   }
 
   /** A strain, as everywhere. */

@@ -43,6 +43,7 @@ public final class MainWindow extends JFrame {
     this.desk = desk;
     workspace = new Workspace(first.history(), first.file(), units);
     jobs = new Jobs(workspace::say);
+    jobs.hold();
     parts = desk.maker().make(workspace, jobs);
     files = new FileWork(this, workspace, first.print(), desk::used);
     keeping = new Keeping(desk.recovery(), workspace, first.recovery());
@@ -64,6 +65,7 @@ public final class MainWindow extends JFrame {
     setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
     addWindowListener(new Leaving());
     tabs.choose(0);
+    parts.whenDrawn().accept(jobs::release);
     showTitle();
     files.welcome(first);
   }

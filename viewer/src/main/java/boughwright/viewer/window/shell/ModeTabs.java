@@ -10,14 +10,17 @@ import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** The row of modes above the tree, and the panel of the one that is chosen. */
@@ -37,6 +40,7 @@ final class ModeTabs {
   private final List<JToggleButton> tabs = new ArrayList<>();
   private final JPanel row;
   private final Side side = new Side();
+  private final Set<Integer> seen = new HashSet<>();
   private int chosen = -1;
 
   ModeTabs(List<ModePanel> modes) {
@@ -93,6 +97,9 @@ final class ModeTabs {
         tab -> tab.putClientProperty(FlatClientProperties.STYLE, tab.isSelected() ? BOLD : null));
     ((CardLayout) side.getLayout()).show(side, String.valueOf(n));
     modes.get(n).shown();
+    if (seen.add(n)) {
+      SwingUtilities.invokeLater(() -> side.toTop(n));
+    }
   }
 
   /** The panel beside the tree: as wide as usual, less where the window is small. */
@@ -108,6 +115,13 @@ final class ModeTabs {
     public void updateUI() {
       super.updateUI();
       setBorder(BorderFactory.createMatteBorder(1, 1, 0, 0, Theme.colour(Shade.RULE)));
+    }
+
+    /** Shows a panel from its beginning. */
+    void toTop(int n) {
+      if (getComponent(n) instanceof JScrollPane pane) {
+        pane.getVerticalScrollBar().setValue(0);
+      }
     }
 
     @Override

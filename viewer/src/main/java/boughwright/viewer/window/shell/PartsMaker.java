@@ -7,6 +7,7 @@ import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Workspace;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 
 /** Makes what stands in the middle of a window and beside it. */
 @FunctionalInterface
@@ -17,12 +18,15 @@ public interface PartsMaker {
    *
    * @param canvas the tree
    * @param panels the modes, in the order of their tabs
+   * @param whenDrawn runs something once the tree is on the screen
    * @param close lets go of what they hold, such as the graphics
    */
-  record Parts(Canvas canvas, List<ModePanel> panels, Runnable close) {
+  record Parts(
+      Canvas canvas, List<ModePanel> panels, Consumer<Runnable> whenDrawn, Runnable close) {
     public Parts {
       Objects.requireNonNull(canvas, "canvas");
       panels = List.copyOf(panels);
+      Objects.requireNonNull(whenDrawn, "whenDrawn");
       Objects.requireNonNull(close, "close");
       if (panels.isEmpty()) {
         throw new IllegalArgumentException("a window has modes");

@@ -27,8 +27,10 @@ public final class Jobs implements Background, AutoCloseable {
             return thread;
           });
   private final List<Running<?>> running = new ArrayList<>();
+  private final List<Running<?>> waiting = new ArrayList<>();
   private final List<Runnable> listeners = new ArrayList<>();
   private final Consumer<Notice> notices;
+  private boolean held;
 
   /**
    * @param notices gets, on the event thread, what went wrong
@@ -52,8 +54,26 @@ public final class Jobs implements Background, AutoCloseable {
     Running<T> job = new Running<>(name, work, done);
     running.add(job);
     changed();
-    job.future = threads.submit(job::run);
+    if (held) {
+      waiting.add(job);
+    } else {
+      job.future = threads.submit(job::run);
+    }
     return job;
+  }
+
+  /** Lets work that is started wait, until {@link #release}, so that other things come first. */
+  public void hold() {
+    held = true;
+  }
+
+  /** Begins the work that waits. */
+  public void release() {
+    held = false;
+    waiting.stream()
+        .filter(Running::isRunning)
+        .forEach(job -> job.future = threads.submit(job::run));
+    waiting.clear();
   }
 
   /** What is going on, the oldest first. */
