@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.bench;
 
+import boughwright.physics.reach.LivePullBenchmark;
 import boughwright.physics.trial.HornbeamBenchmark;
 import boughwright.physics.trial.RiskBenchmark;
 import java.io.IOException;
@@ -21,7 +22,7 @@ public final class Bench {
     this.report = report;
   }
 
-  /** Runs one part (peers, elements, hornbeam, risk) or all; the second argument is the file to write. */
+  /** Runs one part (peers, elements, hornbeam, risk, pull) or all; the second argument is the file to write. */
   public static void main(String[] args) throws IOException, RunnerException {
     String part = args[0];
     Bench bench = new Bench(new Report(Path.of(args[1])));
@@ -38,6 +39,9 @@ public final class Bench {
     }
     if (part.equals("all") || part.equals("risk")) {
       bench.risk();
+    }
+    if (part.equals("all") || part.equals("pull")) {
+      bench.pull();
     }
     bench.machine("at the end");
   }
@@ -87,6 +91,19 @@ public final class Bench {
     report.line("|---|---|---|---|");
     report.line(
         "| | %s | %s | %.2f |", draws.text(), trials.text(), draws.median() / trials.median());
+    report.line("");
+  }
+
+  private void pull() throws IOException, RunnerException {
+    report.line("| a hand that pulls | a place, held by a line | a place, held by hand | the grab |");
+    report.line("|---|---|---|---|");
+    for (String segments : new String[] {"300", "2000"}) {
+      Map<String, Times> times =
+          Jmh.run(LivePullBenchmark.class, Map.of("segments", segments), 500);
+      report.line(
+          "| %s segments | %s | %s | %s |",
+          segments, times.get("line").text(), times.get("free").text(), times.get("grab").text());
+    }
     report.line("");
   }
 

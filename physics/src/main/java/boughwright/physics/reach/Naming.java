@@ -14,10 +14,13 @@ final class Naming {
   private final Set<String> lines;
   private final Set<String> hands;
 
-  private Naming(Set<String> proposals, Set<String> lines, Set<String> hands) {
+  private final List<String> stems;
+
+  private Naming(Set<String> proposals, Set<String> lines, Set<String> hands, List<String> stems) {
     this.proposals = proposals;
     this.lines = lines;
     this.hands = hands;
+    this.stems = stems;
   }
 
   static Naming besides(List<Proposal> others) {
@@ -30,20 +33,26 @@ final class Naming {
         others.stream()
             .flatMap(proposal -> proposal.handBends().stream())
             .map(HandBend::id)
-            .collect(Collectors.toSet()));
+            .collect(Collectors.toSet()),
+        List.of("reach", "line", "hand"));
+  }
+
+  /** The same names in the short form that plans made by hand have: p1, g1, h1. */
+  Naming numbered() {
+    return new Naming(proposals, lines, hands, List.of("p", "g", "h"));
   }
 
   String proposal() {
-    return free("reach", 1, proposals);
+    return free(stems.get(0), 1, proposals);
   }
 
   /** The id of the n-th line, counted from 0. */
   String line(int n) {
-    return free("line", n + 1, lines);
+    return free(stems.get(1), n + 1, lines);
   }
 
   String hand() {
-    return free("hand", 1, hands);
+    return free(stems.get(2), 1, hands);
   }
 
   private static String free(String stem, int nth, Set<String> taken) {

@@ -29,7 +29,7 @@ final class Pull {
     this.grab = grab;
     this.stand = stand;
     kept = grab.kept();
-    naming = Naming.besides(kept);
+    naming = Naming.besides(kept).numbered();
     free = stand.with(kept).point(grab.spot());
   }
 

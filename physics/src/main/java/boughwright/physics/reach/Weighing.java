@@ -36,6 +36,9 @@ final class Weighing {
   /** An anchor is called missing where more than this part of the way stays [1] (a choice). */
   private static final double NOT_DONE = 0.15;
 
+  /** What breaks for sure is as bad as what leaves this part of the way [1] (a choice). */
+  private static final double BREAKS = 0.5;
+
   /** Other anchors that are told. */
   private static final int OTHERS = 6;
 
@@ -298,7 +301,8 @@ final class Weighing {
 
   private double score(DrawnIn line, DrawnIn.Sample guess, Point3 wanted) {
     double elsewhere = line.place().equals(grabbed) ? 0 : about() / 2;
-    return guess.at().distance(wanted) + about() * guess.breaking() + elsewhere;
+    double breaks = Math.max(about(), BREAKS * pull.free().distance(wanted));
+    return guess.at().distance(wanted) + breaks * guess.breaking() + elsewhere;
   }
 
   /** What other anchors would do, the best first, each once. */

@@ -131,7 +131,8 @@ class LivePullTest {
               Pulled live = weighed(one.pull(), one.target());
               double least = one.all().least(one.spot(), one.target());
               // what lower risk and the place under the hand are worth, and the line that stays
-              double worth = 2 * Math.max(0.002, 0.02 * 0.35) + NEAR;
+              double way = one.start().distance(one.target());
+              double worth = 2 * Math.max(0.002, 0.02 * 0.35) + NEAR + 0.25 * way;
               assertThat(live.miss() - least).as("drag %d", seed).isLessThan(worth);
             });
   }
@@ -164,7 +165,8 @@ class LivePullTest {
       LivePull about = one.pull();
       wander(about, one, new Random(seed));
       Pulled wandered = weighed(about, one.target());
-      double sticks = 0.001 + 0.2 * (direct.miss() + 0.007);
+      double way = one.start().distance(one.target());
+      double sticks = 0.001 + 0.2 * (direct.miss() + 0.007 + 0.5 * way);
       assertThat(wandered.miss()).as("drag %d", seed).isCloseTo(direct.miss(), within(sticks));
     }
   }

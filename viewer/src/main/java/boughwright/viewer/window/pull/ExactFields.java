@@ -19,6 +19,7 @@ import javax.swing.JComponent;
 final class ExactFields {
   private static final double FAR = 20;
   private static final double LEAST = 1e-4;
+  private static final double PER_METRE = 10_000;
   private static final double STRONGEST = 1e4;
   private static final String BEST = "Whichever does best";
 
@@ -114,9 +115,9 @@ final class ExactFields {
     Optional<Pulled.Line> line = draft.flatMap(Draft::drawn);
     section.setVisible(pulling.spot().isPresent());
     if (draft.isPresent() && !isTyping()) {
-      right.setValue(draft.get().target().x());
-      back.setValue(draft.get().target().y());
-      up.setValue(draft.get().target().z());
+      right.setValue(tidy(draft.get().target().x()));
+      back.setValue(tidy(draft.get().target().y()));
+      up.setValue(tidy(draft.get().target().z()));
     }
     boolean isLine = pulling.way() == Follower.Way.LINE;
     anchor.setEnabled(isLine && draft.isPresent());
@@ -124,11 +125,16 @@ final class ExactFields {
       one.setEnabled(isLine && line.isPresent());
     }
     if (line.isPresent() && !isTyping()) {
-      drawn.setValue(line.get().at().shortening());
-      length.setValue(line.get().at().length());
-      tension.setValue(line.get().at().tension());
+      drawn.setValue(tidy(line.get().at().shortening()));
+      length.setValue(tidy(line.get().at().length()));
+      tension.setValue(Math.rint(line.get().at().tension() * 100) / 100);
     }
     following = false;
+  }
+
+  /** To a tenth of a millimetre, as a hand can set it. */
+  private static double tidy(double metres) {
+    return Math.rint(metres * PER_METRE) / PER_METRE;
   }
 
   private boolean isTyping() {

@@ -89,7 +89,11 @@ final class Figures {
     }
     of.draft()
         .ifPresentOrElse(
-            draft -> miss.show(PullWords.length(draft.miss(), of.units()), "", of.explain().miss()),
+            draft ->
+                miss.show(
+                    PullWords.length(draft.miss(), of.units()),
+                    "from your hand",
+                    of.explain().miss()),
             () -> miss.clear("nothing is pulled now"));
     of.trial()
         .peak()
@@ -116,7 +120,9 @@ final class Figures {
     String name = of.draft().isEmpty() ? "line " + line.id() : "";
     pull.show(
         line.slack() ? "loose" : PullWords.force(line.tension(), of.units()),
-        (name + (name.isEmpty() || range.isEmpty() ? "" : ": ") + range).strip(),
+        range.isEmpty() && name.isEmpty()
+            ? "its range comes with the risk"
+            : (name + (name.isEmpty() || range.isEmpty() ? "" : ": ") + range),
         of.explain().pull());
     drawn.show(
         PullWords.length(line.shortening(), of.units()),
@@ -187,11 +193,17 @@ final class Figures {
                     of.explain().miss()));
   }
 
+  private static String drawn(Risk risk) {
+    return "drawn " + risk.samples() + " times";
+  }
+
   private void odds(Subject of) {
     Optional<Risk> risk = of.best().risk();
     if (risk.isPresent()) {
       breaking.show(
-          Odds.words(risk.get().breaking()), "", of.explain().drawn(risk.get().samples()));
+          Odds.words(risk.get().breaking()),
+          drawn(risk.get()),
+          of.explain().drawn(risk.get().samples()));
       Optional<FailureRisk> kinks = risk.get().of(FailureMode.KINK);
       kinks.ifPresentOrElse(
           one ->

@@ -63,12 +63,12 @@ final class Holding {
       return;
     }
     boolean all = details.isSelected();
-    holds.say(String.join("\n", holds(shown.get(), all)), Shade.INK);
+    holds.say(String.join("\n\n", holds(shown.get(), all)), Shade.INK);
     stages.say(
         shown
             .get()
             .course()
-            .map(one -> String.join("\n", stages(one, all)))
+            .map(one -> String.join("\n\n", stages(one, all)))
             .orElse("Nothing is bent, so there are no stages."),
         Shade.INK);
     panel.revalidate();

@@ -25,6 +25,7 @@ final class PlanBar {
   private final JButton copy = Controls.button("Duplicate");
   private final JButton delete = Controls.button("Delete");
   private final JComponent section;
+  private final JComponent more;
   private boolean following;
 
   PlanBar(Workspace workspace) {
@@ -39,13 +40,8 @@ final class PlanBar {
     name.addActionListener(event -> rename());
     choice.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
     name.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
-    section =
-        Controls.section(
-            "Plan",
-            choice,
-            Controls.row(add, copy),
-            Controls.row(name, rename),
-            Controls.row(delete));
+    section = Controls.section("Plan", Controls.row(choice, add));
+    more = Controls.section("This plan", Controls.row(name, rename), Controls.row(copy, delete));
     workspace.listen(
         topic -> {
           if (topic == Topic.DOCUMENT || topic == Topic.PLAN) {
@@ -64,6 +60,11 @@ final class PlanBar {
 
   JComponent component() {
     return section;
+  }
+
+  /** What is done with the plan more seldom. */
+  JComponent more() {
+    return more;
   }
 
   List<Command> commands() {

@@ -29,6 +29,9 @@ import javax.swing.JToggleButton;
 
 /** Pulls at branches: what it takes, what it risks, and into which plan it goes. */
 public final class PullPanel implements ModePanel, AutoCloseable {
+  /** Room for the verdict, so that nothing below jumps when it comes [user pixels at 100 %]. */
+  private static final int SENTENCES = 100;
+
   private final Workspace workspace;
   private final Canvas canvas;
   private final Trials trials;
@@ -161,7 +164,9 @@ public final class PullPanel implements ModePanel, AutoCloseable {
             .orElse(
                 pulling.isSearching()
                     ? "Looking for wire that holds it there."
-                    : draft.settled() ? "Its risk is being drawn." : "Guess while you drag.");
+                    : draft.settled()
+                        ? "Its risk is being drawn."
+                        : "Let go to have it worked out.");
     verdict.say(words, judged.isPresent() ? Shade.INK : Shade.QUIET);
     String coil = draft.coil().map(PullPanel::coil).orElse("");
     trouble.say((coil + " " + draft.words()).strip(), Shade.CAUTION);

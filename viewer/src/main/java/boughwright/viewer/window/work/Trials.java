@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 
 /**
@@ -191,7 +192,7 @@ public final class Trials {
               TrialRequest request = asked.request();
               Trying.Watch watch = watch(progress);
               TrialResult judged = trying.judged(request, asked.name(), watch);
-              javax.swing.SwingUtilities.invokeLater(() -> take(asked, judged));
+              SwingUtilities.invokeLater(() -> take(asked, judged));
               progress.part(1);
               return trying.rest(request, judged, asked.name(), watch);
             },
@@ -231,8 +232,11 @@ public final class Trials {
 
   private void take(Asked asked, TrialResult trial) {
     boolean better =
-        workspace.answer().map(Answer::trial).flatMap(TrialResult::risk).isPresent()
-            && trial.risk().isEmpty();
+        workspace
+            .answer()
+            .filter(have -> have.course().isPresent() || have.trial().risk().isPresent())
+            .filter(have -> have.course().isPresent() || trial.risk().isEmpty())
+            .isPresent();
     if (current.equals(Optional.of(asked)) && !better) {
       take(new Answer(asked.tree(), asked.plan(), trial, Optional.empty()));
     }

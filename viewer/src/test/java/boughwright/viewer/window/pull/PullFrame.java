@@ -49,6 +49,8 @@ final class PullFrame implements AutoCloseable {
     compare = new ComparePanel(workspace, canvas, trials);
     frame = new JFrame("test");
     frame.setName("test");
+    // without a window manager nobody tells how thick decorations are
+    frame.setUndecorated(true);
     JTabbedPane tabs = new JTabbedPane();
     tabs.setName("tabs");
     tabs.addTab(panel.name(), panel.component());
