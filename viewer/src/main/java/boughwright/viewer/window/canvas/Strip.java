@@ -37,7 +37,7 @@ final class Strip {
     for (String id : BUTTONS) {
       commands.stream()
           .filter(command -> command.id().equals(id))
-          .forEach(command -> row.add(button(command), "wmin 0, growx, sg view, hmin 36"));
+          .forEach(command -> row.add(button(command), "wmin pref, growx, pushx, hmin 36"));
     }
     panel.add(hint, "wmin 0");
     panel.add(remark, "wmin 0");
