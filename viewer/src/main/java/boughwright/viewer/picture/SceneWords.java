@@ -15,7 +15,7 @@ import java.util.function.UnaryOperator;
 public final class SceneWords {
   private static final double EDGE = 22;
   private static final double LONGEST_BAR = 200;
-  private static final double LEGEND_WIDTH = 400;
+  private static final double LEGEND_WIDTH = 424;
   private static final double LEGEND_HEIGHT = 74;
 
   private SceneWords() {}

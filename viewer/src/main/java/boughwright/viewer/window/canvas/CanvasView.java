@@ -80,18 +80,24 @@ final class CanvasView extends JComponent {
       pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
       pen.setColor(Theme.colour(Shade.PAPER));
       pen.fillRect(0, 0, getWidth(), getHeight());
-      behind.paint(pen);
-      picture.ifPresent(p -> pen.drawImage(p.wood(), 0, 0, getWidth(), getHeight(), null));
-      picture
-          .flatMap(LivePicture::words)
-          .ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
-      over.paint(pen);
+      if (getComponentCount() == 0) {
+        paintTree(pen);
+      }
       if (isFocusOwner()) {
         Focus.ring((Graphics2D) pen.create(), this);
       }
     } finally {
       pen.dispose();
     }
+  }
+
+  private void paintTree(Graphics2D pen) {
+    behind.paint(pen);
+    picture.ifPresent(p -> pen.drawImage(p.wood(), 0, 0, getWidth(), getHeight(), null));
+    picture
+        .flatMap(LivePicture::words)
+        .ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
+    over.paint(pen);
   }
 
   @Override

@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /** What is painted beside the wood: soil, picked and hovered segments, messages. */
 final class Overlay {
-  private static final double SOIL_REACH = 0.75;
+  private static final double SOIL_REACH = 1.2;
 
   private final Workspace work;
   private final Showing showing;
