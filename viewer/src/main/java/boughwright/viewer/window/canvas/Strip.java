@@ -9,7 +9,6 @@ import boughwright.viewer.window.look.Shade;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -21,7 +20,7 @@ final class Strip {
   private final Showing showing;
   private final PoseSlider slider;
   private final Prose remark = Controls.prose("");
-  private final JLabel hint = Controls.label("");
+  private final Prose hint = Controls.prose("");
   private final JPanel panel =
       new JPanel(new MigLayout("insets 8, gap 6 6, fillx, hidemode 3, wrap 1", "[grow,fill]", ""));
 
@@ -70,7 +69,7 @@ final class Strip {
 
   /** Says what a tool does; blank for nothing. */
   void hint(String words) {
-    hint.setText(words);
+    hint.say(words, Shade.INK);
     hint.setVisible(!words.isBlank());
   }
 }

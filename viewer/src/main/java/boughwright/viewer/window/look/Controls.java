@@ -89,9 +89,11 @@ public final class Controls {
     return large(button);
   }
 
-  /** A big button that stays pressed. */
+  /** A big button that stays pressed; arrow keys choose among those of a group. */
   public static JToggleButton toggle(String words) {
-    return large(new JToggleButton(words));
+    JToggleButton toggle = new JToggleButton(words);
+    ArrowKeys.bind(toggle);
+    return large(toggle);
   }
 
   /** Makes a button, box or choice large enough for a hurried hand. */

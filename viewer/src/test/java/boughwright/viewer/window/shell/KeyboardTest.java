@@ -12,12 +12,14 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import javax.accessibility.Accessible;
 import javax.swing.AbstractButton;
+import javax.swing.DefaultButtonModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JMenu;
@@ -25,6 +27,7 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JSlider;
 import javax.swing.JTable;
+import javax.swing.JToggleButton;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
@@ -94,8 +97,28 @@ class KeyboardTest {
           Set<Component> reached = WindowRobot.onEvents(this::walk);
           assertThat(controls()).isNotEmpty();
           assertThat(controls())
-              .allSatisfy(part -> assertThat(reached).as(part.getName()).contains(part));
+              .allSatisfy(
+                  part ->
+                      assertThat(reached).as(part.getName()).containsAnyElementsOf(group(part)));
         });
+  }
+
+  /** A control, or all of its group: arrow keys lead from one to the next. */
+  private static List<? extends Component> group(Component part) {
+    return part instanceof JToggleButton toggle
+            && toggle.getModel() instanceof DefaultButtonModel model
+            && model.getGroup() != null
+        ? Collections.list(model.getGroup().getElements())
+        : List.of(part);
+  }
+
+  @Test
+  void arrowKeys_goFromTabToTab() {
+    test.robot.click("tab.look");
+    test.robot.keys(KeyEvent.VK_RIGHT);
+    assertThat(WindowRobot.onEvents(test.window::mode)).isEqualTo(1);
+    test.robot.keys(KeyEvent.VK_LEFT);
+    assertThat(WindowRobot.onEvents(test.window::mode)).isZero();
   }
 
   /** Where Tab leads from where it begins, until it comes back. */
