@@ -101,8 +101,9 @@ final class PullFrame implements AutoCloseable {
   /** Scrolls to a control. */
   void reach(String name) {
     JComponent part = robot.find(name, JComponent.class);
+    // a text field would only scroll its own text
     WindowRobot.doOnEvents(
-        () -> part.scrollRectToVisible(new Rectangle(0, 0, part.getWidth(), part.getHeight())));
+        () -> ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds()));
     robot.settle();
   }
 

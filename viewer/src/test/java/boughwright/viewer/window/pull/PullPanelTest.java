@@ -161,6 +161,7 @@ class PullPanelTest {
     String good = window.reading("pull.tension");
     window.reach("pull.tension-typed");
     robot.fill("pull.tension-typed", "9000");
+    robot.find("pull.trouble");
     robot.waitFor("it is said", () -> robot.words("pull.trouble").contains("No pose holds"));
     assertThat(window.reading("pull.tension")).isEqualTo(good);
   }
