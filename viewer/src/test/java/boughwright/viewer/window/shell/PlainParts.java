@@ -80,7 +80,7 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
-    public void lookFlatFrom(double azimuth) {
+    public void lookFlatFrom(double azimuth, List<Point3> also) {
       // draws nothing
     }
 
