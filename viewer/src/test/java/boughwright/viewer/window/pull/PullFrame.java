@@ -19,7 +19,6 @@ import boughwright.viewer.window.work.Trials;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.BorderLayout;
 import java.awt.Point;
-import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

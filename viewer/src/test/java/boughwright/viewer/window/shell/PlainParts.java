@@ -32,7 +32,6 @@ final class PlainParts implements PartsMaker {
     return new Parts(
         new PlainCanvas(),
         List.of(new PlainPanel("Look", 'L', workspace), new PlainPanel("Measure", 'M', workspace)),
-        Runnable::run,
         () -> {});
   }
 
@@ -81,7 +80,7 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
-    public void lookFlatFrom(double azimuth, List<Point3> inView) {
+    public void lookFlatFrom(double azimuth, List<Point3> also) {
       // draws nothing
     }
 
