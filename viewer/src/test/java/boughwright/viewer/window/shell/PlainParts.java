@@ -32,6 +32,7 @@ final class PlainParts implements PartsMaker {
     return new Parts(
         new PlainCanvas(),
         List.of(new PlainPanel("Look", 'L', workspace), new PlainPanel("Measure", 'M', workspace)),
+        Runnable::run,
         () -> {});
   }
 
@@ -80,7 +81,7 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
-    public void lookFlatFrom(double azimuth, List<Point3> also) {
+    public void lookFlatFrom(double azimuth, List<Point3> inView) {
       // draws nothing
     }
 
