@@ -2,6 +2,7 @@
 package boughwright.viewer.window.sketch.form;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.QuantityField;
 import boughwright.viewer.window.look.Shade;
@@ -124,6 +125,6 @@ public final class ShortForm {
             parts.get(0).transferFocus();
           }
         });
-    dialog.setVisible(true);
+    Focus.lend(dialog.getOwner(), () -> dialog.setVisible(true));
   }
 }
