@@ -5,6 +5,8 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
+import java.awt.AlphaComposite;
+import java.awt.Composite;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -26,6 +28,7 @@ final class CanvasView extends JComponent {
   private final transient CanvasLayer over;
   private final transient Supplier<String> words;
   private transient Optional<LivePicture> picture = Optional.empty();
+  private final transient Fading fading = new Fading(this::repaint);
 
   /**
    * @param behind what is painted before the wood
@@ -46,9 +49,21 @@ final class CanvasView extends JComponent {
   }
 
   void show(LivePicture next) {
+    fading.begin();
     picture = Optional.of(next);
     repaint();
     firePropertyChange(DRAWN, false, true);
+  }
+
+  /** Lets the picture that is there go over into the next one, which shows another tree. */
+  void fade(boolean slowly) {
+    if (slowly) {
+      fading.prepare(picture);
+    }
+  }
+
+  boolean isFading() {
+    return fading.isRunning();
   }
 
   /** Says something in place of the tree. */
@@ -93,11 +108,17 @@ final class CanvasView extends JComponent {
 
   private void paintTree(Graphics2D pen) {
     behind.paint(pen);
-    picture.ifPresent(p -> pen.drawImage(p.wood(), 0, 0, getWidth(), getHeight(), null));
-    picture
-        .flatMap(LivePicture::words)
-        .ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
+    fading.leaving().ifPresent(p -> paint(pen, p, fading.leavingShare()));
+    picture.ifPresent(p -> paint(pen, p, fading.comingShare()));
     over.paint(pen);
+  }
+
+  private void paint(Graphics2D pen, LivePicture which, float share) {
+    Composite before = pen.getComposite();
+    pen.setComposite(AlphaComposite.SrcOver.derive(share));
+    pen.drawImage(which.wood(), 0, 0, getWidth(), getHeight(), null);
+    which.words().ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
+    pen.setComposite(before);
   }
 
   @Override

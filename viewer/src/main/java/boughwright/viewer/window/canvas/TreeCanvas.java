@@ -324,6 +324,17 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   @Override
+  public void measured(boolean on) {
+    if (showing.isMeasured() != on) {
+      view.fade(viewpoint.isSmooth());
+      showing.setMeasured(on);
+      if (viewpoint.isWhole()) {
+        viewpoint.lookAt(viewpoint.camera().angle(), everything());
+      }
+    }
+  }
+
+  @Override
   public void add(CanvasLayer layer, CanvasLayer.Place place) {
     layers.get(place).add(layer);
     view.repaint();
@@ -338,6 +349,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   boolean isSettled() {
     LiveRenderer.Request good = wanted(Quality.STILL);
     return !viewpoint.isGliding()
+        && !view.isFading()
         && !pictures.isBusy()
         && view.picture().filter(p -> p.frame().request().equals(good)).isPresent();
   }
