@@ -95,18 +95,12 @@ final class GpuScene implements AutoCloseable {
   }
 
   void draw(Body.Role role) {
-    parts.stream()
-        .filter(part -> part.role() == role)
-        .forEach(this::draw);
+    parts.stream().filter(part -> part.role() == role).forEach(this::draw);
   }
 
   /** Draws one of the bodies that are drawn in some way, counted from 0. */
   void draw(Body.Role role, int number) {
-    parts.stream()
-        .filter(part -> part.role() == role)
-        .skip(number)
-        .limit(1)
-        .forEach(this::draw);
+    parts.stream().filter(part -> part.role() == role).skip(number).limit(1).forEach(this::draw);
   }
 
   @Override

@@ -41,8 +41,7 @@ final class Legend {
             + 2 * page.u(GAP);
     // The title stands in the middle, so that the longer of the two words decides.
     double side =
-        Math.max(
-            page.width(LOW, Page.Style.KEY_MORE), page.width(HIGH, Page.Style.KEY_MORE));
+        Math.max(page.width(LOW, Page.Style.KEY_MORE), page.width(HIGH, Page.Style.KEY_MORE));
     double middle = 2 * (side + page.u(GAP)) + page.width(title(scale), Page.Style.KEY);
     return Math.max(words, middle) > width ? page.u(TITLE_ROW) : 0;
   }
