@@ -20,6 +20,7 @@ import boughwright.physics.trial.TrialResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Gathers what a plan puts on the tree: its meshes, and its marks with their words. */
 final class Holdings {
@@ -33,6 +34,9 @@ final class Holdings {
   private final Fittings fittings;
   private final List<Mesh> meshes = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
+  private CoilStore coils = new CoilStore();
+  private boolean fine = true;
+  private Predicate<String> told = segment -> true;
 
   /**
    * @param size size of the tree [m]
@@ -43,6 +47,21 @@ final class Holdings {
     this.pose = pose;
     this.size = size;
     fittings = new Fittings(LINE_SHARE * size);
+  }
+
+  /**
+   * Takes coils that did not move from a store.
+   *
+   * @param isFine whether they are drawn for a tree that stands still
+   */
+  void takeCoilsFrom(CoilStore store, boolean isFine) {
+    coils = store;
+    fine = isFine;
+  }
+
+  /** Tells of places only on some segments. */
+  void tellOnlyOf(Predicate<String> segments) {
+    told = segments;
   }
 
   List<Mesh> meshes() {
@@ -77,14 +96,14 @@ final class Holdings {
         }
       }
     }
-    Coils coils = new Coils(skeleton, pose);
-    coils.add(wires, kept);
-    meshes.addAll(coils.meshes());
+    Coils wound = new Coils(skeleton, pose, coils, fine);
+    wound.add(wires, kept);
+    meshes.addAll(wound.meshes());
     meshes.addAll(guys.meshes());
     meshes.addAll(aids.meshes());
     marks.addAll(guys.marks());
     marks.addAll(aids.marks());
-    marks.addAll(coils.marks());
+    marks.addAll(wound.marks());
     plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
     holding.ifPresent(this::addWeakPlaces);
     for (Spot cut : plan.cuts()) {
@@ -161,11 +180,11 @@ final class Holdings {
     List<Mark> failures =
         trial
             .risk()
-            .map(risk -> new FailureMarks(skeleton, stand, pose).of(risk))
+            .map(risk -> new FailureMarks(skeleton, stand, pose).of(risk, told))
             .orElse(List.of());
     marks.addAll(failures);
     if (failures.isEmpty()) {
-      trial.peak().ifPresent(this::addHardest);
+      trial.peak().filter(peak -> told.test(peak.segment())).ifPresent(this::addHardest);
     }
   }
 

@@ -49,6 +49,12 @@ public interface Canvas {
   /** Shows a pose while a hand moves; empty for that of the plan. */
   void preview(Optional<Preview> preview);
 
+  /**
+   * Shows the tree as measured whatever the plan: upright, uncut, not bent. Places on it then mean
+   * that tree. With {@code false} it is again as its plan has it, in the pose it was left in.
+   */
+  void measured(boolean on);
+
   void add(CanvasLayer layer, CanvasLayer.Place place);
 
   /** Draws a frame soon; many calls make one frame. */

@@ -5,9 +5,13 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
+import java.awt.AlphaComposite;
+import java.awt.Composite;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.accessibility.AccessibleContext;
@@ -17,15 +21,14 @@ import net.miginfocom.swing.MigLayout;
 
 /** Where the tree is painted, layer over layer. */
 final class CanvasView extends JComponent {
-  /** Property that is told each time a picture is there, or when none will ever be. */
-  static final String DRAWN = "drawn";
-
   private static final long serialVersionUID = 1L;
 
   private final transient CanvasLayer behind;
   private final transient CanvasLayer over;
   private final transient Supplier<String> words;
   private transient Optional<LivePicture> picture = Optional.empty();
+  private final transient List<Runnable> waiting = new ArrayList<>();
+  private final transient Fading fading = new Fading(this::repaint);
 
   /**
    * @param behind what is painted before the wood
@@ -46,14 +49,25 @@ final class CanvasView extends JComponent {
   }
 
   void show(LivePicture next) {
+    fading.begin();
     picture = Optional.of(next);
     repaint();
-    firePropertyChange(DRAWN, false, true);
+    tellDrawn();
+  }
+
+  /** Lets the picture that is there go over into the next one, which shows another tree. */
+  void fade(boolean slowly) {
+    if (slowly) {
+      fading.prepare(picture);
+    }
+  }
+
+  boolean isFading() {
+    return fading.isRunning();
   }
 
   /** Says something in place of the tree. */
   void say(String message) {
-    firePropertyChange(DRAWN, false, true);
     removeAll();
     setLayout(new MigLayout("fill, insets 40", "[center]", "[center]"));
     JComponent prose = Controls.prose(message);
@@ -61,6 +75,21 @@ final class CanvasView extends JComponent {
     add(prose, "growx, wmax 620");
     revalidate();
     repaint();
+    tellDrawn();
+  }
+
+  /** Runs something when there is a picture, or a message in its place; at once where there is. */
+  void whenDrawn(Runnable run) {
+    waiting.add(run);
+    if (picture.isPresent() || getComponentCount() > 0) {
+      tellDrawn();
+    }
+  }
+
+  private void tellDrawn() {
+    List<Runnable> told = List.copyOf(waiting);
+    waiting.clear();
+    told.forEach(Runnable::run);
   }
 
   /** Device pixels for each user pixel. */
@@ -78,6 +107,8 @@ final class CanvasView extends JComponent {
       pen.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      pen.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
       pen.setColor(Theme.colour(Shade.PAPER));
       pen.fillRect(0, 0, getWidth(), getHeight());
       if (getComponentCount() == 0) {
@@ -93,11 +124,17 @@ final class CanvasView extends JComponent {
 
   private void paintTree(Graphics2D pen) {
     behind.paint(pen);
-    picture.ifPresent(p -> pen.drawImage(p.wood(), 0, 0, getWidth(), getHeight(), null));
-    picture
-        .flatMap(LivePicture::words)
-        .ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
+    fading.leaving().ifPresent(p -> paint(pen, p, fading.leavingShare()));
+    picture.ifPresent(p -> paint(pen, p, fading.comingShare()));
     over.paint(pen);
+  }
+
+  private void paint(Graphics2D pen, LivePicture which, float share) {
+    Composite before = pen.getComposite();
+    pen.setComposite(AlphaComposite.SrcOver.derive(share));
+    pen.drawImage(which.wood(), 0, 0, getWidth(), getHeight(), null);
+    which.words().ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
+    pen.setComposite(before);
   }
 
   @Override

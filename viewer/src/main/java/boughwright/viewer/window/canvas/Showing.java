@@ -11,6 +11,7 @@ import boughwright.viewer.scene.Palette;
 import boughwright.viewer.scene.Pose;
 import boughwright.viewer.scene.PoseStops;
 import boughwright.viewer.scene.Shown;
+import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.window.work.Answer;
 import boughwright.viewer.window.work.Topic;
@@ -29,11 +30,14 @@ final class Showing {
   private LiveTree tree;
   private PoseStops stops = PoseStops.MEASURED;
   private double at;
+  private boolean measured;
+  private Optional<PoseStops.Stop> left = Optional.empty();
   private Looks looks = Looks.USUAL;
   private Optional<Preview> preview = Optional.empty();
   private Shown coarse;
   private Shown fine;
   private Capsules capsules;
+  private List<StagesView.Outline> stays;
 
   Showing(Workspace work) {
     this.work = work;
@@ -74,6 +78,7 @@ final class Showing {
     coarse = null;
     fine = null;
     capsules = null;
+    stays = null;
     listeners.forEach(Runnable::run);
   }
 
@@ -86,25 +91,57 @@ final class Showing {
   }
 
   private void takeAnswer() {
-    PoseStops.Kind kind = stop().kind();
-    String name = stop().name();
-    boolean hadBend = stops.stops().size() > 1;
+    takeAnswer(chosen());
+  }
+
+  /** The stop that is shown, where there was a choice. */
+  private Optional<PoseStops.Stop> chosen() {
+    return stops.stops().size() > 1 ? Optional.of(stop()) : Optional.empty();
+  }
+
+  private void takeAnswer(Optional<PoseStops.Stop> chosen) {
+    poses.clear();
+    if (measured) {
+      stops = PoseStops.MEASURED;
+      at = 0;
+      return;
+    }
     stops =
         work.answer()
             .filter(known -> !known.plan().proposals().isEmpty())
             .map(known -> PoseStops.of(known.trial(), known.course()))
             .orElse(PoseStops.MEASURED);
-    poses.clear();
-    at = hadBend ? find(kind, name) : stops.find(PoseStops.Kind.BENT).orElse(0);
+    at = chosen.map(this::find).orElseGet(() -> stops.find(PoseStops.Kind.BENT).orElse(0));
   }
 
-  private double find(PoseStops.Kind kind, String name) {
+  private int find(PoseStops.Stop like) {
     for (int n = 0; n < stops.stops().size(); n++) {
-      if (stops.stops().get(n).kind() == kind && stops.stops().get(n).name().equals(name)) {
+      PoseStops.Stop stop = stops.stops().get(n);
+      if (stop.kind() == like.kind() && stop.name().equals(like.name())) {
         return n;
       }
     }
-    return stops.find(kind).orElse(stops.find(PoseStops.Kind.BENT).orElse(0));
+    return stops.find(like.kind()).orElse(stops.find(PoseStops.Kind.BENT).orElse(0));
+  }
+
+  /** Whether the tree is shown as measured whatever the plan. */
+  boolean isMeasured() {
+    return measured;
+  }
+
+  /** Shows the tree as measured: upright, uncut, not bent; or again as its plan has it. */
+  void setMeasured(boolean on) {
+    if (measured == on) {
+      return;
+    }
+    if (on) {
+      left = chosen();
+    }
+    measured = on;
+    preview = Optional.empty();
+    takeTree();
+    takeAnswer(left);
+    changed();
   }
 
   LiveTree tree() {
@@ -154,7 +191,7 @@ final class Showing {
   }
 
   void setPreview(Optional<Preview> other) {
-    preview = other.filter(p -> p.trial().outcome().holds());
+    preview = other.filter(p -> !measured && p.trial().outcome().holds());
     Optional<Plan> plan = plan();
     if (!tree.fits(work.document().tree(), plan)) {
       takeTree();
@@ -163,7 +200,7 @@ final class Showing {
   }
 
   private Optional<Plan> plan() {
-    return preview.map(Preview::plan).or(work::plan);
+    return measured ? Optional.empty() : preview.map(Preview::plan).or(work::plan);
   }
 
   /** What is drawn, fine for a tree that stands still. */
@@ -190,6 +227,9 @@ final class Showing {
 
   /** Why something else is shown than a person may expect, in a sentence; blank where not. */
   String remark() {
+    if (measured) {
+      return work.plan().isPresent() ? "The tree as measured, without its plan." : "";
+    }
     Optional<Plan> plan = plan();
     if (isPreview()) {
       return "";
@@ -204,6 +244,23 @@ final class Showing {
       return "This plan bends nothing yet: the tree as measured.";
     }
     return work.answer().isEmpty() ? "This plan is not tried yet: the tree as measured." : "";
+  }
+
+  /** The outlines of what stays of the bend, beside another pose that is shown. */
+  List<StagesView.Outline> stays() {
+    if (stays == null) {
+      stays = looks.has(Looks.Extra.GHOSTS) && !isPreview() ? findStays() : List.of();
+    }
+    return stays;
+  }
+
+  private List<StagesView.Outline> findStays() {
+    Optional<Integer> released = stops.find(PoseStops.Kind.RELEASED);
+    if (released.isEmpty() || Math.abs(released.get() - at) < 1) {
+      return List.of();
+    }
+    TrialResult result = stops.stops().get(released.get()).result().orElseThrow();
+    return tree.outlines(result, shown(false).pose());
   }
 
   /** The wood that is shown, to be struck by lines of sight. */

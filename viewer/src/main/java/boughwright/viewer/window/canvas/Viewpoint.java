@@ -49,6 +49,10 @@ final class Viewpoint {
     smooth = on;
   }
 
+  boolean isSmooth() {
+    return smooth;
+  }
+
   boolean isGliding() {
     return timer.isRunning();
   }

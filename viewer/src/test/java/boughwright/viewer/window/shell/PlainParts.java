@@ -106,6 +106,11 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
+    public void measured(boolean on) {
+      // shows nothing
+    }
+
+    @Override
     public void redraw() {
       // draws nothing
     }

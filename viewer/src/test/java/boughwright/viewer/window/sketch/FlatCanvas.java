@@ -104,5 +104,8 @@ public final class FlatCanvas implements Canvas {
   public void add(CanvasLayer layer, CanvasLayer.Place place) {}
 
   @Override
+  public void measured(boolean on) {}
+
+  @Override
   public void redraw() {}
 }

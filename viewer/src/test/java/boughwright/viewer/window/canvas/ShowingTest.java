@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.canvas;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boughwright.modeller.history.History;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Planting;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.units.DisplayUnits;
+import boughwright.viewer.scene.InventedCourses;
+import boughwright.viewer.scene.PoseStops;
+import boughwright.viewer.window.work.Answer;
+import boughwright.viewer.window.work.Workspace;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What is shown of a plan that cuts, plants at a slant and bends. */
+class ShowingTest {
+  private static final Plan PLAN =
+      new Plan(
+          "a",
+          OptionalDouble.empty(),
+          Optional.of(new Planting(Math.toRadians(20), 0)),
+          List.of(new Spot("b1", 0.5)),
+          Optional.empty(),
+          InventedCourses.lined().proposals(),
+          false,
+          Plan.Stance.AS_MEASURED,
+          Optional.empty(),
+          Map.of());
+  private static final Document DOCUMENT = InventedCourses.document(PLAN);
+  private static final Document LINED = InventedCourses.document(InventedCourses.lined());
+
+  private Workspace work;
+  private Showing showing;
+
+  @BeforeEach
+  void open() {
+    work = new Workspace(History.opened(DOCUMENT), Optional.empty(), DisplayUnits.USUAL);
+    showing = new Showing(work);
+    work.take(
+        new Answer(
+            DOCUMENT.tree(),
+            PLAN,
+            InventedCourses.bent(DOCUMENT.tree(), InventedCourses.lined(), 1),
+            Optional.of(InventedCourses.staged(LINED, 0, 14, 28))));
+  }
+
+  @Test
+  void measured_isUpright_uncut_unbent_andBareOfThePlan() {
+    showing.setMeasured(true);
+    int branch = showing.tree().skeleton().indexOf("b1");
+    int leader = showing.tree().skeleton().indexOf("l3");
+    assertThat(showing.tree().kept().left(branch)).isEqualTo(1);
+    assertThat(showing.capsules().axis(leader, 1).distance(showing.tree().skeleton().end(leader)))
+        .as("the end of the leader is where it was measured [m]")
+        .isLessThan(1e-9);
+    assertThat(showing.shown(true).plan()).isEmpty();
+    assertThat(showing.shown(true).ghosts()).isEmpty();
+    assertThat(showing.stops()).isEqualTo(PoseStops.MEASURED);
+  }
+
+  @Test
+  void measured_thenNot_goesBackToThePoseItWasLeftIn() {
+    showing.setAt(2);
+    String left = showing.stop().name();
+    showing.setMeasured(true);
+    showing.setMeasured(false);
+    assertThat(showing.stop().name()).isEqualTo(left).isEqualTo("day 14");
+    int branch = showing.tree().skeleton().indexOf("b1");
+    assertThat(showing.tree().kept().left(branch)).isEqualTo(0.5);
+  }
+
+  @Test
+  void measured_staysSo_whenAnAnswerArrives() {
+    showing.setMeasured(true);
+    work.take(work.answer().orElseThrow());
+    assertThat(showing.stops()).isEqualTo(PoseStops.MEASURED);
+    showing.setMeasured(false);
+    assertThat(showing.stop().kind()).isEqualTo(PoseStops.Kind.BENT);
+  }
+}
