@@ -29,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SketchTest {
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path folder;
+  @TempDir private Path home;
   private SketchFrame frame;
 
   @BeforeAll
@@ -39,7 +40,7 @@ class SketchTest {
 
   @BeforeEach
   void open() {
-    frame = SketchFrame.open(Sketches.fresh());
+    frame = SketchFrame.open(home, Sketches.fresh());
     robot.click("measure.page.draw");
   }
 
@@ -72,23 +73,18 @@ class SketchTest {
     waitForFocus("measure.add.azimuth");
   }
 
-  private void draw(Point3 from, Point3 to) {
-    Point start = WindowRobot.onEvents(() -> pixel(from));
-    Point end = WindowRobot.onEvents(() -> pixel(to));
-    robot.drag(frame.view(), start, end);
-  }
-
-  private Point pixel(Point3 at) {
-    var seen = frame.canvas.project(at);
-    return new Point((int) Math.round(seen.x()), (int) Math.round(seen.y()));
-  }
-
   private void pick(String id) {
     WindowRobot.doOnEvents(() -> frame.workspace.select(Selection.of(id)));
   }
 
   @Test
-  void aTreeOfSixSegments_typedAndDrawn_isTheSameAfterSavingAndReading() throws Exception {
+  void aTreeOfSixSegments_fromNew_isTheSameAfterSavingAndOpening() {
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    robot.write("new-tree.name", "Sketched hornbeam");
+    robot.keys(KeyEvent.VK_ENTER);
+    frame.desk.answerNotToSave();
+    robot.waitFor("the sheet is gone", () -> !robot.isThere("new-tree"));
+    robot.click("measure.page.draw");
     typeSegment("0", "88", "60", "25", "22");
     typeSegment("90", "80", "4 cm", "22", "18");
     Point3 top = segments().get(2).end();
@@ -96,30 +92,38 @@ class SketchTest {
     robot.click("measure.add.aside");
     typeSegment("270", "20", "80", "9", "7");
     robot.keys(KeyEvent.VK_F7);
-    draw(top, new Point3(top.x() - 0.03, 0, top.z() + 0.02));
+    frame.drag(top, new Point3(top.x() - 0.03, 0, top.z() + 0.02));
     Point3 tip = segments().get(3).end();
-    draw(tip, new Point3(tip.x() + 0.02, 0, tip.z() - 0.01));
+    frame.drag(tip, new Point3(tip.x() + 0.02, 0, tip.z() - 0.01));
     assertThat(segments()).hasSize(6);
     robot.keys(KeyEvent.VK_F7);
-
     robot.click("measure.page.tree");
-    robot.fill("measure.name", "Sketched hornbeam");
     robot.write("measure.species", "carpinus betulus");
     robot.keys(KeyEvent.VK_ENTER);
     robot.click("measure.page.wounds");
     pick("t1");
     robot.click("measure.wound.add");
     robot.fill("measure.wound.width", "12");
+    Document sketched = WindowRobot.onEvents(frame.workspace::document);
 
     Path file = folder.resolve("sketch.tree.json");
-    Document sketched = WindowRobot.onEvents(frame.workspace::document);
-    TreeFiles.write(sketched, file);
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+    frame.desk.answerFile(file);
+    robot.waitFor("it is saved", () -> frame.workspace.history().isSaved());
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    robot.fill("new-tree.name", "Another");
+    robot.waitFor("another is open", () -> segments().size() == 1);
+    robot.menu("fo");
+    frame.desk.answerFile(file);
+    frame.desk.answerNotToSave();
 
-    assertThat(TreeFiles.read(file).document()).isEqualTo(sketched);
-    assertThat(sketched.tree().name()).isEqualTo("Sketched hornbeam");
-    assertThat(sketched.tree().wood()).isEqualTo(new TreeWood.OfSpecies("carpinus-betulus"));
-    assertThat(sketched.tree().wounds()).hasSize(1);
-    assertThat(sketched.tree().wounds().get(0).width()).isEqualTo(0.012);
+    robot.waitFor("it is open", () -> frame.workspace.file().isPresent());
+    Document opened = WindowRobot.onEvents(frame.workspace::document);
+    assertThat(opened).isEqualTo(sketched);
+    assertThat(opened.tree().name()).isEqualTo("Sketched hornbeam");
+    assertThat(opened.tree().wood()).isEqualTo(new TreeWood.OfSpecies("carpinus-betulus"));
+    assertThat(opened.tree().wounds()).hasSize(1);
+    assertThat(opened.tree().wounds().get(0).width()).isEqualTo(0.012);
   }
 
   /** 80 mm at azimuth 270 and 20 degrees: 75.175 mm to the right and 27.362 mm up. */
@@ -173,7 +177,7 @@ class SketchTest {
     typeSegment("90", "10", "50", "8", "6");
     robot.keys(KeyEvent.VK_F7);
     Point3 top = segments().get(2).end();
-    draw(top, new Point3(top.x() + 0.02, 0, top.z() + 0.02));
+    frame.drag(top, new Point3(top.x() + 0.02, 0, top.z() + 0.02));
     int steps = segments().size() - 1;
 
     for (int i = 0; i < steps; i++) {

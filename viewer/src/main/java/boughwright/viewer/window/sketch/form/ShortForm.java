@@ -8,6 +8,7 @@ import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import java.awt.Component;
 import java.awt.Dialog;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -124,6 +125,16 @@ public final class ShortForm {
             parts.get(0).transferFocus();
           }
         });
+    Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     dialog.setVisible(true);
+    giveBack(before);
+  }
+
+  /** The keyboard goes back to where it was, also where nobody else sees to that. */
+  private void giveBack(Component before) {
+    dialog.getOwner().requestFocus();
+    if (before != null && before.isShowing()) {
+      before.requestFocusInWindow();
+    }
   }
 }
