@@ -110,6 +110,7 @@ class SketchTest {
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
     frame.desk.answerFile(file);
     robot.waitFor("it is saved", () -> frame.workspace.history().isSaved());
+    robot.click("measure.page.draw");
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
     robot.fill("new-tree.name", "Another");
     robot.waitFor("another is open", () -> segments().size() == 1);
@@ -139,14 +140,70 @@ class SketchTest {
     assertThat(branch.caliperStart()).isEqualTo(0.009);
   }
 
+  /**
+   * A trunk of five pieces with four branches, three of them of two pieces: all of it typed, each
+   * value as a tape says it, proposals taken where they are right.
+   */
   @Test
-  void twelveSegments_areTypedOneAfterTheOther_withoutTheMouse() {
-    for (int i = 0; i < 11; i++) {
-      typeSegment("0", "80", "30", String.valueOf(24 - i), String.valueOf(23 - i));
+  void twelveSegments_fromNew_takeFewStrokesOfTheKeyboardAlone() {
+    Strokes strokes = new Strokes();
+    strokes.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    robot.find("new-tree.name");
+    strokes.words("Twelve\n");
+    frame.desk.answerNotToSave();
+    robot.waitFor("it is open", () -> frame.workspace.document().tree().name().equals("Twelve"));
+    strokes.keys(KeyEvent.VK_F4);
+    robot.waitFor("the table is there", () -> focused("measure.table"));
+    for (int i = 0; i < 6; i++) {
+      strokes.keys(KeyEvent.VK_RIGHT);
+    }
+    strokes.words("70\t58\t50\n");
+    strokes.keys(KeyEvent.VK_INSERT);
+    waitForFocus("measure.add.azimuth");
+    strokes.words("15\n80\n65\n\n44\n" + "200\n85\n60\n\n38\n" + "0\n85\n60\n\n30\n");
+    strokes.words("100\n70\n60\n\n20\n");
+    for (String branch :
+        new String[] {
+          "t1\n.9\n270\n15\n120\n18\n14\n" + "255\n5\n90\n\n10\n",
+          "t2\n.8\n100\n10\n110\n15\n12\n" + "90\n0\n80\n\n8\n",
+          "t3\n.7\n180\n20\n90\n12\n9\n" + "190\n10\n60\n\n6\n",
+          "t4\n\n30\n25\n60\n8\n6\n"
+        }) {
+      strokes.keys(KeyEvent.VK_ALT, KeyEvent.VK_S);
+      waitForFocus("measure.add.parent");
+      strokes.words(branch);
     }
 
-    assertThat(segments()).hasSize(12);
-    assertThat(segments().get(11).parent()).contains(segments().get(10).id());
+    robot.waitFor("all are there", () -> frame.workspace.document().tree().segments().size() == 12);
+    Segment b2 = WindowRobot.onEvents(() -> Sketches.segment(frame.workspace, "b2"));
+    assertThat(b2.parent()).contains("t2");
+    assertThat(b2.along()).isEqualTo(0.8);
+    assertThat(b2.caliperStart()).isEqualTo(0.015);
+    assertThat(segments().get(0).caliperStart()).isEqualTo(0.058);
+    assertThat(segments()).filteredOn(one -> one.kind() == Kind.TRUNK).hasSize(5);
+System.out.println("STROKES " + strokes.count);
+    assertThat(strokes.count).isLessThan(250);
+  }
+
+  /** Presses keys as a person does who waits for nothing, and counts how many. */
+  private final class Strokes {
+    private int count;
+
+    void keys(int... codes) {
+      count++;
+      robot.keys(codes);
+    }
+
+    void words(String text) {
+      for (char letter : text.toCharArray()) {
+        count++;
+        robot.type(String.valueOf(letter));
+      }
+    }
+  }
+
+  private static boolean focused(String name) {
+    return WindowRobot.focused().map(name::equals).orElse(false);
   }
 
   @Test

@@ -30,6 +30,7 @@ import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 
 /**
@@ -124,6 +125,7 @@ public final class AddForm {
     aside.setMnemonic('B');
     Controls.named(add, "measure.add", "Add this segment");
     add.setMnemonic('D');
+    parent.setMnemonic('S');
     return Controls.section(
         "Next segment",
         Controls.row(onward, aside),
@@ -152,6 +154,8 @@ public final class AddForm {
       QuantityField next = i + 1 < typed.size() ? typed.get(i + 1) : null;
       here.field().addActionListener(event -> enter(here, next));
     }
+    parent.field().addActionListener(event -> enter(parent, along.field()));
+    along.field().addActionListener(event -> enter(along, azimuth.field()));
     name.field().addActionListener(event -> add());
     workspace.listen(this::heard);
   }
@@ -165,6 +169,12 @@ public final class AddForm {
       add();
     } else {
       next.field().requestFocusInWindow();
+    }
+  }
+
+  private static void enter(TextEntry here, JTextField next) {
+    if (here.commit()) {
+      next.requestFocusInWindow();
     }
   }
 
