@@ -59,10 +59,9 @@ final class ContextChain {
   private static String remedy(Platform platform) {
     return switch (platform) {
       case LINUX, FREEBSD ->
-          "Install Mesa's software drawing (Debian: apt-get install libegl1 libgl1-mesa-dri),"
-              + " or leave the picture out";
-      case WINDOWS -> "Install the driver of the graphics card, or leave the picture out";
-      default -> "Update the system, or leave the picture out";
+          "Install Mesa's software drawing (Debian: apt-get install libegl1 libgl1-mesa-dri)";
+      case WINDOWS -> "Install the driver of the graphics card";
+      default -> "Update the system";
     };
   }
 

@@ -41,7 +41,7 @@ public final class SceneRenderer implements AutoCloseable {
       throw new NoGraphicsException(
           "OpenGL is there but refuses to draw ("
               + e.getMessage()
-              + "). Update the graphics driver, or leave the picture out",
+              + "). Update the graphics driver",
           e);
     }
   }

@@ -84,7 +84,7 @@ public final class PrintedPicture {
               Place.of("picture"),
               "no-graphics",
               e.getMessage(),
-              "Everything but pictures works without it"));
+              "Or leave the picture out: everything else works without it"));
     }
   }
 

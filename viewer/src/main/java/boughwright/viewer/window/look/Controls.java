@@ -98,9 +98,14 @@ public final class Controls {
 
   /** Makes a button, box or choice large enough for a hurried hand. */
   public static <T extends AbstractButton> T large(T button) {
-    button.setMinimumSize(new Dimension(Theme.px(TARGET), Theme.px(TARGET)));
-    button.putClientProperty("JComponent.minimumHeight", TARGET);
+    size(button);
+    button.addPropertyChangeListener("UI", event -> size(button));
     return button;
+  }
+
+  private static void size(AbstractButton button) {
+    button.setMinimumSize(new Dimension(Theme.px(TARGET), Theme.px(TARGET)));
+    button.putClientProperty("JComponent.minimumHeight", Theme.px(TARGET));
   }
 
   /** Names a control for tests and for those who do not see it. */

@@ -75,7 +75,7 @@ public final class QuantityField extends JPanel implements Explained {
         FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY,
         FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
     add(label, "wmin 0");
-    add(field, "growx, wmin 0, hmin " + Theme.px(Controls.TARGET));
+    add(field, "growx, wmin 0, hmin " + Theme.length(Controls.TARGET));
     add(fault, "growx, wmin 0");
     listen();
     showValue();

@@ -27,6 +27,7 @@ public final class Theme {
   public static void apply(Tone newTone, TextSize newSize) {
     tone = newTone;
     size = newSize;
+    TextUnit.install();
     FlatInterFont.install();
     FlatLaf.registerCustomDefaultsSource(
         Theme.class.getPackageName(), Theme.class.getClassLoader());
@@ -81,5 +82,14 @@ public final class Theme {
   /** A length at text size 100 % as user pixels at the size in use. */
   public static int px(int usual) {
     return Math.round(usual * size.percent() / 100f);
+  }
+
+  /**
+   * The same for a layout, in words: it follows the text size while the window is open.
+   *
+   * @param usual length at text size 100 % [user pixels]
+   */
+  public static String length(int usual) {
+    return TextUnit.of(usual);
   }
 }

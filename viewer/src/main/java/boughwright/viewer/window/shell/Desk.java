@@ -115,12 +115,13 @@ public final class Desk {
 
   /** Closes a window, after asking about what is not saved; the last one ends the program. */
   void close(MainWindow window) {
-    if (windows.contains(window) && window.files().mayLeave()) {
+    if (windows.contains(window) && !isBusy(window) && window.files().mayLeave()) {
       gone(window);
     }
   }
 
   private void gone(MainWindow window) {
+    change(window::placed);
     windows.remove(window);
     window.leave();
     if (windows.isEmpty()) {
@@ -133,8 +134,25 @@ public final class Desk {
     empty.countDown();
   }
 
+  /** Whether a window has to wait for a file; the person is told. */
+  private boolean isBusy(MainWindow window) {
+    boolean busy = window.files().isBusy();
+    if (busy) {
+      window
+          .workspace()
+          .say(
+              new Notice(
+                  Notice.Kind.CAUTION,
+                  "A file is still being read or written. Close the window after that"));
+    }
+    return busy;
+  }
+
   /** Closes all windows, after asking once about all that is not saved. */
   void quit() {
+    if (windows.stream().anyMatch(this::isBusy)) {
+      return;
+    }
     List<MainWindow> unsaved =
         windows.stream().filter(window -> !window.workspace().history().isSaved()).toList();
     boolean may =

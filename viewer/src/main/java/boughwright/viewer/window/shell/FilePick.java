@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.shell;
 
+import boughwright.viewer.window.look.Focus;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.ToIntFunction;
 import javax.swing.JFileChooser;
 import javax.swing.filechooser.FileFilter;
 
@@ -42,14 +45,20 @@ final class FilePick {
   /** A file to read. */
   static Optional<Path> toOpen(Component over, Optional<Path> near, Sort sort) {
     JFileChooser chooser = chooser(near, sort);
-    return chosen(chooser, chooser.showOpenDialog(over));
+    return chosen(chooser, asked(over, chooser::showOpenDialog));
   }
 
   /** A file to write; its name gets the usual end if it has none. */
   static Optional<Path> toSave(Component over, Optional<Path> near, String name) {
     JFileChooser chooser = chooser(near, Sort.TREE);
     chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
-    return chosen(chooser, chooser.showSaveDialog(over)).map(FilePick::ended);
+    return chosen(chooser, asked(over, chooser::showSaveDialog)).map(FilePick::ended);
+  }
+
+  private static int asked(Component over, ToIntFunction<Component> show) {
+    AtomicInteger answer = new AtomicInteger(JFileChooser.CANCEL_OPTION);
+    Focus.lend(over, () -> answer.set(show.applyAsInt(over)));
+    return answer.get();
   }
 
   private static JFileChooser chooser(Optional<Path> near, Sort sort) {

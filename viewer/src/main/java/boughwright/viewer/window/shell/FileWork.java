@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -23,6 +24,7 @@ final class FileWork {
   private final Workspace workspace;
   private final Consumer<Path> used;
   private Optional<Fingerprint> print;
+  private boolean busy;
 
   /**
    * @param window the window to ask over
@@ -50,16 +52,31 @@ final class FileWork {
    */
   boolean open(String what, Source source) {
     try {
-      Opened opened = source.get();
-      if (!mayLeave()) {
+      Waiting.Face face = new Waiting.Face(window, "Opening " + what, true);
+      Optional<Opened> opened = waitFor(face, source::get);
+      if (opened.isEmpty() || !mayLeave()) {
         return false;
       }
-      take(opened);
+      take(opened.get());
       return true;
     } catch (InputException e) {
       Trouble.tell(window, what + " cannot be opened", e.problems());
       return false;
     }
+  }
+
+  private <T> Optional<T> waitFor(Waiting.Face face, Callable<T> work) throws InputException {
+    busy = true;
+    try {
+      return Waiting.get(face, work);
+    } finally {
+      busy = false;
+    }
+  }
+
+  /** Whether a file is being read or written, so that the window has to stay. */
+  boolean isBusy() {
+    return busy;
   }
 
   /** Puts a tree in place of the one that is open, which may go. */
@@ -168,23 +185,36 @@ final class FileWork {
         .isPresent();
   }
 
+  /** What is on the disk now. */
+  private record Saved(Document document, Optional<Fingerprint> print) {}
+
   private boolean write(Path to) {
+    Document now = workspace.document();
+    Optional<Path> before = workspace.file();
     try {
-      Document now = workspace.document();
-      Document written =
-          TreeFiles.write(now, to, workspace.photos().toWrite(now, workspace.file(), to));
-      if (!written.equals(now)) {
-        workspace.edit(new Edit("Name photos", document -> written));
+      Waiting.Face face = new Waiting.Face(window, "Saving " + to.getFileName(), false);
+      Saved saved = waitFor(face, () -> write(now, before, to)).orElseThrow();
+      print = saved.print();
+      if (workspace.document() != now) {
+        // Work that ended in between has changed it.
+        return write(to);
+      }
+      if (!saved.document().equals(now)) {
+        workspace.edit(new Edit("Name photos", document -> saved.document()));
       }
     } catch (InputException e) {
       Trouble.tell(window, "Not saved", e.problems());
       return false;
     }
-    print = Fingerprint.of(to);
     workspace.saved(to);
     used.accept(to);
     workspace.say(new Notice(Notice.Kind.DONE, "Saved " + to));
     return true;
+  }
+
+  private Saved write(Document now, Optional<Path> before, Path to) throws InputException {
+    Document written = TreeFiles.write(now, to, workspace.photos().toWrite(now, before, to));
+    return new Saved(written, Fingerprint.of(to));
   }
 
   /** Tells when the file or its state changes. */

@@ -7,6 +7,7 @@ import boughwright.viewer.window.look.Commands;
 import boughwright.viewer.window.look.ModePanel;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
+import boughwright.viewer.window.shell.kept.Settings;
 import boughwright.viewer.window.work.Jobs;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
@@ -14,6 +15,8 @@ import java.awt.BorderLayout;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -38,6 +41,7 @@ public final class MainWindow extends JFrame {
   private final transient ModeTabs tabs;
   private final transient Keeping keeping;
   private final StatusLine status;
+  private Rectangle usual = new Rectangle();
 
   MainWindow(Desk desk, Opened first, DisplayUnits units) {
     this.desk = desk;
@@ -150,17 +154,36 @@ public final class MainWindow extends JFrame {
     return parts.panels().stream().map(ModePanel::commands).toList();
   }
 
-  /** Places it on its screen: what fits of a usual size, a little off the one before. */
+  /** Places it: beside the window before, else where the last one stood on this screen. */
   void place(Optional<MainWindow> before) {
-    Rectangle room = getGraphicsConfiguration().getBounds();
-    int width = Math.max(LEAST.width, Math.min(1440, room.width * 9 / 10));
-    int height = Math.max(LEAST.height, Math.min(960, room.height * 9 / 10));
-    setSize(Math.min(width, room.width), Math.min(height, room.height));
-    if (before.isPresent()) {
-      setLocation(before.get().getX() + 32, before.get().getY() + 32);
-    } else {
-      setLocation(room.x + (room.width - getWidth()) / 2, room.y + (room.height - getHeight()) / 2);
+    String screen = Placement.screen(getGraphicsConfiguration());
+    before.ifPresentOrElse(
+        other -> Placement.placeBeside(this, other),
+        () -> Placement.place(this, Optional.ofNullable(desk.settings().places().get(screen))));
+    usual = getBounds();
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            remember();
+          }
+
+          @Override
+          public void componentMoved(ComponentEvent event) {
+            remember();
+          }
+        });
+  }
+
+  private void remember() {
+    if (getExtendedState() == NORMAL) {
+      usual = getBounds();
     }
+  }
+
+  /** Settings that know where it stands. */
+  Settings placed(Settings known) {
+    return known.withPlace(Placement.screen(getGraphicsConfiguration()), Placement.of(this, usual));
   }
 
   /** Lets go of everything; what was not saved must have been asked about before. */

@@ -58,7 +58,7 @@ final class ModeTabs {
       tab.addActionListener(event -> choose(n));
       group.add(tab);
       tabs.add(tab);
-      row.add(tab, "hmin " + Theme.px(TAB_HEIGHT) + ", wmin " + Theme.px(112));
+      row.add(tab, "hmin " + Theme.length(TAB_HEIGHT) + ", wmin " + Theme.length(112));
       side.add(inScroll(mode.component()), String.valueOf(i));
     }
   }

@@ -70,7 +70,7 @@ final class NewTreeSheet {
                 "wrap 1, fillx, insets 0, gapy 4", "[grow,fill,0:pref]", ""));
     panel.setOpaque(false);
     panel.add(label);
-    panel.add(field, "wmin 0, hmin " + Theme.px(Controls.TARGET));
+    panel.add(field, "wmin 0, hmin " + Theme.length(Controls.TARGET));
     return panel;
   }
 

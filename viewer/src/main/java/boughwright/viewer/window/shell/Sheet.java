@@ -2,17 +2,15 @@
 package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import com.formdev.flatlaf.ui.FlatLineBorder;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Dimension;
-import java.awt.GraphicsConfiguration;
 import java.awt.Insets;
-import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
-import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -82,7 +80,7 @@ public final class Sheet {
   public void buttons(List<JButton> buttons) {
     JPanel foot = new JPanel(new MigLayout("insets 8 0 0 0, gapx 8", "push[]", ""));
     for (JButton button : buttons) {
-      foot.add(button, "hmin " + Theme.px(Controls.TARGET) + ", gapx 0 8");
+      foot.add(button, "hmin " + Theme.length(Controls.TARGET) + ", gapx 0 8");
     }
     page.add(foot, "growx, wmin 0");
     dialog.getRootPane().setDefaultButton(buttons.get(0));
@@ -101,7 +99,7 @@ public final class Sheet {
    * Shows it, no wider than wished and no larger than the screen has room [user pixels at 100 %].
    */
   public void show(int width, int height) {
-    Rectangle room = room(dialog.getOwner());
+    Rectangle room = Placement.room(dialog.getOwner().getGraphicsConfiguration());
     int wide = Math.min(Theme.px(width), room.width);
     page.setSize(wide, Short.MAX_VALUE);
     page.doLayout();
@@ -115,30 +113,17 @@ public final class Sheet {
     }
     dialog.setMinimumSize(new Dimension(Math.min(wide, Theme.px(320)), 160));
     dialog.setLocationRelativeTo(dialog.getOwner());
-    Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    dialog.setVisible(true);
-    giveBack(before);
-  }
-
-  /** The keyboard goes back to where it was, also where nobody else sees to that. */
-  private void giveBack(Component before) {
-    if (dialog.isModal() && dialog.getOwner().isShowing()) {
-      dialog.getOwner().requestFocus();
-      if (before != null && before.isShowing()) {
-        before.requestFocusInWindow();
-      }
+    if (dialog.isModal()) {
+      Focus.lend(dialog.getOwner(), () -> dialog.setVisible(true));
+    } else {
+      dialog.setVisible(true);
     }
   }
 
-  private static Rectangle room(Window over) {
-    GraphicsConfiguration screen = over.getGraphicsConfiguration();
-    Rectangle bounds = screen.getBounds();
-    Insets edge = Toolkit.getDefaultToolkit().getScreenInsets(screen);
-    return new Rectangle(
-        bounds.x + edge.left,
-        bounds.y + edge.top,
-        bounds.width - edge.left - edge.right,
-        bounds.height - edge.top - edge.bottom);
+  /** Only {@link #close} closes it, not the person. */
+  void stay() {
+    dialog.setDefaultCloseOperation(JDialog.DO_NOTHING_ON_CLOSE);
+    page.getActionMap().remove("close");
   }
 
   /** Closes it. */

@@ -55,10 +55,10 @@ final class StartSheet {
         new JPanel(
             new MigLayout(
                 "insets 0, fillx, gapx 16",
-                "[" + Theme.px(190) + "!,fill][grow,fill,0:pref]",
+                "[" + Theme.length(190) + "!,fill][grow,fill,0:pref]",
                 "[center]"));
     row.setOpaque(false);
-    row.add(button, "hmin " + Theme.px(44));
+    row.add(button, "hmin " + Theme.length(44));
     row.add(Controls.prose(words), "wmin 0, growx");
     return row;
   }

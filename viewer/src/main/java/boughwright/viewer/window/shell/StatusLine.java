@@ -50,8 +50,8 @@ final class StatusLine extends JPanel {
     stop.addActionListener(event -> stopNewest());
     add(said, "wmin 0, growx, pushx");
     add(work, "wmin 0");
-    add(bar, "w " + Theme.px(120) + "!");
-    String high = "wmin pref, hmin " + Theme.px(Controls.TARGET);
+    add(bar, "w " + Theme.length(120) + "!");
+    String high = "wmin pref, hmin " + Theme.length(Controls.TARGET);
     add(stop, high);
     add(history, high);
     jobs.listen(this::showWork);

@@ -58,7 +58,7 @@ final class Tour extends JComponent {
     card.getAccessibleContext().setAccessibleName("First tour");
     card.add(title, "split 2, growx, pushx, wmin 0");
     card.add(count, "wrap");
-    card.add(words, "w " + Theme.px(WIDTH) + "!, wrap");
+    card.add(words, "w " + Theme.length(WIDTH) + "!, wrap");
     card.add(back, "split 3, gaptop 8");
     card.add(next, "");
     card.add(skip, "gapleft push");

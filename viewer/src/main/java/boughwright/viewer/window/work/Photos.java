@@ -14,16 +14,18 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The photos that no folder holds yet, by the name the document calls them. A photo whose backdrop
- * was undone stays here, so that it can be done again. Belongs to the event thread.
+ * was undone stays here, so that it can be done again. Photos are taken in on the event thread; any
+ * thread may ask for them.
  */
 public final class Photos {
   /** More than any photo a person takes of a tree [bytes]. */
   private static final long MOST_BYTES = 200_000_000;
 
-  private final Map<String, byte[]> held = new LinkedHashMap<>();
+  private final Map<String, byte[]> held = new ConcurrentHashMap<>();
 
   /**
    * Takes a photo in.

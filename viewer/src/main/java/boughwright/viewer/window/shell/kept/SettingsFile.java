@@ -16,8 +16,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * Settings on disk. What is missing or broken counts as never set; a disk that refuses costs only
@@ -57,7 +59,28 @@ public final class SettingsFile {
             one(LengthUnit.class, node.path("length"), LengthUnit.MILLIMETRE),
             one(ForceUnit.class, node.path("force"), ForceUnit.NEWTON)),
         paths(node.path("recent")),
-        node.path("tour_seen").asBoolean(false));
+        node.path("tour_seen").asBoolean(false),
+        places(node.path("places")));
+  }
+
+  private static Map<String, Settings.Place> places(JsonNode node) {
+    Map<String, Settings.Place> places = new LinkedHashMap<>();
+    node.properties()
+        .forEach(
+            one -> {
+              JsonNode at = one.getValue();
+              if (at.path("width").asInt() > 0 && at.path("height").asInt() > 0) {
+                places.put(
+                    one.getKey(),
+                    new Settings.Place(
+                        at.path("x").asInt(),
+                        at.path("y").asInt(),
+                        at.path("width").asInt(),
+                        at.path("height").asInt(),
+                        at.path("whole").asBoolean(false)));
+              }
+            });
+    return places;
   }
 
   private static <T extends Enum<T>> T one(Class<T> type, JsonNode node, T otherwise) {
@@ -117,6 +140,18 @@ public final class SettingsFile {
     ArrayNode recent = node.putArray("recent");
     settings.recent().forEach(path -> recent.add(path.toString()));
     node.put("tour_seen", settings.tourSeen());
+    ObjectNode places = node.putObject("places");
+    settings
+        .places()
+        .forEach(
+            (screen, at) ->
+                places
+                    .putObject(screen)
+                    .put("x", at.x())
+                    .put("y", at.y())
+                    .put("width", at.width())
+                    .put("height", at.height())
+                    .put("whole", at.whole()));
     return node;
   }
 }

@@ -38,7 +38,7 @@ final class Choice<T> extends JPanel {
     box.setRenderer(new Spoken<>(spoken));
     box.addActionListener(event -> tell());
     add(label, "wmin 0");
-    add(box, "growx, wmin 0, hmin " + Theme.px(Controls.TARGET));
+    add(box, "growx, wmin 0, hmin " + Theme.length(Controls.TARGET));
   }
 
   /** Speaks the things of a list. */

@@ -2,13 +2,13 @@
 package boughwright.viewer.window.sketch.form;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.QuantityField;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import java.awt.Component;
 import java.awt.Dialog;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -125,16 +125,6 @@ public final class ShortForm {
             parts.get(0).transferFocus();
           }
         });
-    Component before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    dialog.setVisible(true);
-    giveBack(before);
-  }
-
-  /** The keyboard goes back to where it was, also where nobody else sees to that. */
-  private void giveBack(Component before) {
-    dialog.getOwner().requestFocus();
-    if (before != null && before.isShowing()) {
-      before.requestFocusInWindow();
-    }
+    Focus.lend(dialog.getOwner(), () -> dialog.setVisible(true));
   }
 }

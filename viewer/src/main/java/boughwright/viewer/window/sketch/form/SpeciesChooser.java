@@ -68,7 +68,7 @@ final class SpeciesChooser extends JPanel {
     values.setName("measure.species.values");
     pane.setVisible(false);
     add(label, "wmin 0");
-    add(field, "growx, wmin 0, hmin " + Theme.px(Controls.TARGET));
+    add(field, "growx, wmin 0, hmin " + Theme.length(Controls.TARGET));
     add(pane, "growx, wmin 0");
     add(values, "growx, wmin 0");
     listen();

@@ -8,6 +8,7 @@ import boughwright.modeller.tree.Backdrop;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.picture.Photo;
 import boughwright.viewer.window.canvas.Canvas;
+import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.sketch.draw.Shape;
 import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Notice;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JFileChooser;
 import javax.swing.filechooser.FileNameExtensionFilter;
 
@@ -59,7 +61,9 @@ public final class PhotoFiles {
     chooser.setName("photo.chooser");
     chooser.setDialogTitle("Add a photo");
     chooser.setFileFilter(new FileNameExtensionFilter("Photos (JPEG, PNG)", "jpg", "jpeg", "png"));
-    if (chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION) {
+    AtomicInteger answer = new AtomicInteger(JFileChooser.CANCEL_OPTION);
+    Focus.lend(over, () -> answer.set(chooser.showOpenDialog(over)));
+    if (answer.get() == JFileChooser.APPROVE_OPTION) {
       File file = chooser.getSelectedFile();
       add(file.toPath());
     }

@@ -32,7 +32,7 @@ final class Strength extends JPanel {
           }
         });
     add(label, "wmin 0");
-    add(slider, "growx, wmin 0, hmin " + Theme.px(Controls.TARGET));
+    add(slider, "growx, wmin 0, hmin " + Theme.length(Controls.TARGET));
   }
 
   void show(double shown) {

@@ -32,7 +32,8 @@ class SettingsFileTest {
             TextSize.LARGE,
             new DisplayUnits(LengthUnit.INCH, ForceUnit.POUND_FORCE),
             List.of(folder.resolve("a.tree.json"), folder.resolve("b.tree.json")),
-            true);
+            true,
+            Map.of(":0.0 1920x1080", new Settings.Place(12, -3, 1100, 700, true)));
     assertThat(new SettingsFile(folder.resolve("new")).write(liked)).isTrue();
     assertThat(new SettingsFile(folder.resolve("new")).read()).isEqualTo(liked);
   }
