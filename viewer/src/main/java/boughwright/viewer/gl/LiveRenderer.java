@@ -9,11 +9,14 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
  * Draws a tree for the screen on a thread of its own. Of the pictures that are asked for while one
- * is drawn only the last is drawn. Any thread may call.
+ * is drawn only the last is drawn. A picture of something that moves comes before all others: one
+ * that is drawn well is given up for it, and has to be asked for again. Any thread may call.
  */
 public final class LiveRenderer implements AutoCloseable {
   /** A picture takes no longer than this to be given up at the end [ms]. */
@@ -77,7 +80,7 @@ public final class LiveRenderer implements AutoCloseable {
   }
 
   /**
-   * Asks for a picture that is drawn before those of {@link #draw}, and goes to one taker only.
+   * Asks for a picture that is drawn whatever else is asked for, and goes to one taker only.
    *
    * @param failed told when it cannot be drawn
    */
@@ -98,12 +101,17 @@ public final class LiveRenderer implements AutoCloseable {
     if (closed) {
       return null;
     }
-    if (!others.isEmpty()) {
+    if (!others.isEmpty() && !isHurried()) {
       return others.remove();
     }
     Once next = new Once(waiting, frames, none);
     waiting = null;
     return next;
+  }
+
+  /** Whether something that moves waits to be drawn. */
+  private synchronized boolean isHurried() {
+    return waiting != null && waiting.ground().quality() == Quality.MOVING;
   }
 
   private void work() {
@@ -137,20 +145,37 @@ public final class LiveRenderer implements AutoCloseable {
     left.forEach(once -> once.failed().accept(e));
   }
 
-  private static void draw(SceneRenderer renderer, LiveScene scenes, Once one) {
+  private void draw(SceneRenderer renderer, LiveScene scenes, Once one) {
     try {
-      one.done().accept(frame(renderer, scenes, one.request()));
+      Optional<Frame> drawn = frame(renderer, scenes, one.request());
+      if (drawn.isPresent()) {
+        one.done().accept(drawn.get());
+      } else if (one.done() != frames) {
+        again(one);
+      }
     } catch (RuntimeException | OutOfMemoryError e) {
       one.failed().accept(new NoGraphicsException("this picture cannot be drawn (" + e + ")", e));
       throw e;
     }
   }
 
-  private static Frame frame(SceneRenderer renderer, LiveScene scenes, Request request) {
+  private synchronized void again(Once one) {
+    others.addFirst(one);
+  }
+
+  private Optional<Frame> frame(SceneRenderer renderer, LiveScene scenes, Request request) {
+    boolean good = request.ground().quality() == Quality.STILL;
+    BooleanSupplier stop = good ? this::isHurried : () -> false;
     long from = System.nanoTime();
-    Scene scene = scenes.make(request.shown());
-    Raster raster = renderer.draw(scene, request.camera(), request.unit(), request.ground());
-    return new Frame(request, scene, raster, System.nanoTime() - from);
+    Optional<Scene> scene = scenes.makeUnless(stop, request.shown());
+    if (scene.isEmpty()) {
+      return Optional.empty();
+    }
+    SceneRenderer.View view =
+        new SceneRenderer.View(request.camera(), request.unit(), request.ground());
+    return renderer
+        .drawUnless(stop, scene.get(), view)
+        .map(raster -> new Frame(request, scene.get(), raster, System.nanoTime() - from));
   }
 
   /** Ends the thread and frees everything; waits a little for the picture it is at. */

@@ -7,6 +7,9 @@ import boughwright.viewer.scene.Body;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Colour;
 import boughwright.viewer.scene.Palette;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.joml.Matrix3f;
 import org.joml.Matrix4f;
 import org.joml.Vector3f;
@@ -31,24 +34,74 @@ final class Painter implements AutoCloseable {
   private final Program wood = new Program("scene.vert", "wood.frag");
   private final Program ghost = new Program("scene.vert", "ghost.frag");
   private final Program depth = new Program("depth.vert", "depth.frag");
-  private final ShadowMap shadows = new ShadowMap();
+  private final Map<Quality, ShadowMap> shadowMaps = new EnumMap<>(Quality.class);
+
+  Painter() {
+    shadowMaps.put(Quality.STILL, new ShadowMap(2048));
+    shadowMaps.put(Quality.MOVING, new ShadowMap(1024));
+  }
 
   void paint(GpuScene gpu, Camera camera, Target target, Manner manner) {
+    paintUnless(() -> false, gpu, camera, new Onto(target, manner, 1));
+  }
+
+  /**
+   * What is drawn into, how, and in how many bands one after another.
+   *
+   * @param bands between two of them the drawing can be given up
+   */
+  record Onto(Target target, Manner manner, int bands) {}
+
+  /**
+   * Paints, and says whether it came to the end.
+   *
+   * @param stop asked between two steps whether to give up
+   */
+  boolean paintUnless(BooleanSupplier stop, GpuScene gpu, Camera camera, Onto onto) {
+    Target target = onto.target();
+    Manner manner = onto.manner();
+    ShadowMap shadows = shadowMaps.get(manner.quality());
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
     glEnable(GL_MULTISAMPLE);
     Vector3f toLight = ShadowMap.toLight(camera.angle());
     Matrix4f light = ShadowMap.lightMatrix(toLight, gpu.bounds());
-    drawShadows(gpu, light);
+    drawShadows(shadows, gpu, light);
     target.begin();
-    drawSolid(gpu, camera, new Light(toLight, light, manner));
+    shadows.bind();
+    Light lit = new Light(toLight, light, manner);
+    if (!inBands(stop, onto, () -> drawSolid(gpu, camera, lit))) {
+      return false;
+    }
     if (manner.quality() == Quality.STILL) {
       target.keepDepth();
     }
-    drawGhosts(gpu, camera, manner, gpu.bounds().diagonal());
+    double size = gpu.bounds().diagonal();
+    return inBands(stop, onto, () -> drawGhosts(gpu, camera, manner, size));
   }
 
-  private void drawShadows(GpuScene gpu, Matrix4f light) {
+  private static boolean inBands(BooleanSupplier stop, Onto onto, Runnable draw) {
+    if (onto.bands() == 1) {
+      draw.run();
+      return true;
+    }
+    glEnable(GL_SCISSOR_TEST);
+    try {
+      for (int n = 0; n < onto.bands(); n++) {
+        if (stop.getAsBoolean()) {
+          return false;
+        }
+        onto.target().only(n, onto.bands());
+        draw.run();
+        glFinish();
+      }
+      return !stop.getAsBoolean();
+    } finally {
+      glDisable(GL_SCISSOR_TEST);
+    }
+  }
+
+  private void drawShadows(ShadowMap shadows, GpuScene gpu, Matrix4f light) {
     shadows.begin();
     depth.use();
     depth.set("viewProjection", light);
@@ -74,7 +127,6 @@ final class Painter implements AutoCloseable {
     setTone(wood, "soil", Palette.SOIL);
     float grain = (float) camera.pixelsPerMetre() / GRAIN_PIXELS;
     wood.set("grainPerMetre", Math.min(FINEST_GRAIN_PER_METRE, grain));
-    shadows.bind();
     wood.set("lift", 0f);
     gpu.draw(Body.Role.SOLID);
     wood.set("lift", light.manner().dark() ? LIFT : 0f);
@@ -85,11 +137,14 @@ final class Painter implements AutoCloseable {
    * Draws translucent wood a little behind where it is, so that a limb that hardly moved is not
    * veiled by where it was; of several poses the earlier ones further behind.
    *
-   * <p>First only the depth, so that of the translucent wood only the nearest skin is seen.
+   * <p>First only the depth, so that of the translucent wood only the nearest skin is seen; not
+   * while the tree moves, when that is not worth the time.
    */
   private void drawGhosts(GpuScene gpu, Camera camera, Manner hatch, double size) {
     float behind = (float) camera.clipShift(GHOST_BEHIND * size);
-    drawGhostDepths(gpu, camera, behind);
+    if (hatch.quality() == Quality.STILL) {
+      drawGhostDepths(gpu, camera, behind);
+    }
     glDepthFunc(GL_LEQUAL);
     glEnable(GL_BLEND);
     glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
@@ -189,6 +244,6 @@ final class Painter implements AutoCloseable {
     wood.close();
     ghost.close();
     depth.close();
-    shadows.close();
+    shadowMaps.values().forEach(ShadowMap::close);
   }
 }

@@ -7,6 +7,8 @@ import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Scene;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Draws scenes into images in memory. Belongs to the thread that opened it, which also closes it.
@@ -14,6 +16,9 @@ import java.util.Map;
 public final class SceneRenderer implements AutoCloseable {
   private static final int LARGEST_TILE = 2048;
   private static final double HATCH = 7;
+
+  /** A good picture is drawn in so many bands, between which it can be given up. */
+  private static final int BANDS = 4;
 
   private final Thread owner = Thread.currentThread();
   private final GraphicsContext context;
@@ -80,16 +85,37 @@ public final class SceneRenderer implements AutoCloseable {
    * @param unit how wide the finest pen is [pixels]
    */
   public Raster draw(Scene scene, Camera camera, double unit, Ground ground) {
+    return drawUnless(() -> false, scene, new View(camera, unit, ground)).orElseThrow();
+  }
+
+  /**
+   * From where, how finely and how well a scene is drawn.
+   *
+   * @param unit how wide the finest pen is [pixels]
+   */
+  record View(Camera camera, double unit, Ground ground) {}
+
+  /**
+   * The same, unless it is given up on the way: a good picture takes long without a graphics card.
+   *
+   * @param stop asked again and again whether to give up
+   */
+  Optional<Raster> drawUnless(BooleanSupplier stop, Scene scene, View view) {
     enter();
+    Camera camera = view.camera();
+    Ground ground = view.ground();
     gpu.show(scene);
+    boolean still = ground.quality() == Quality.STILL;
     Target target = target(camera, ground.quality());
     Painter.Manner manner =
         new Painter.Manner(
-            (float) (HATCH * unit), -camera.height(), ground.quality(), ground.dark());
-    painter.paint(gpu, camera, target, manner);
+            (float) (HATCH * view.unit()), -camera.height(), ground.quality(), ground.dark());
+    int bands = still ? BANDS : 1;
+    if (!painter.paintUnless(stop, gpu, camera, new Painter.Onto(target, manner, bands))) {
+      return Optional.empty();
+    }
     int[] pixels = target.read();
-    boolean still = ground.quality() == Quality.STILL;
-    return new Raster(camera, pixels, still ? target.readDepth() : new float[0]);
+    return Optional.of(new Raster(camera, pixels, still ? target.readDepth() : new float[0]));
   }
 
   /**

@@ -13,19 +13,23 @@ import org.joml.Vector3f;
 
 /** How far the key light reaches, seen from the light. */
 final class ShadowMap implements AutoCloseable {
-  private static final int SIZE = 2048;
+  private final int size;
 
   private final int frame = glGenFramebuffers();
   private final int texture = glGenTextures();
 
-  ShadowMap() {
+  /**
+   * @param size pixels to each side
+   */
+  ShadowMap(int size) {
+    this.size = size;
     glBindTexture(GL_TEXTURE_2D, texture);
     glTexImage2D(
         GL_TEXTURE_2D,
         0,
         GL_DEPTH_COMPONENT24,
-        SIZE,
-        SIZE,
+        size,
+        size,
         0,
         GL_DEPTH_COMPONENT,
         GL_UNSIGNED_INT,
@@ -65,7 +69,7 @@ final class ShadowMap implements AutoCloseable {
   /** Makes this the image that is drawn into, empty. */
   void begin() {
     glBindFramebuffer(GL_FRAMEBUFFER, frame);
-    glViewport(0, 0, SIZE, SIZE);
+    glViewport(0, 0, size, size);
     glClear(GL_DEPTH_BUFFER_BIT);
   }
 

@@ -37,5 +37,41 @@ record Axis(Point3 point, Direction3 direction, double strain, Vector3 tensionSi
      * @param u fraction of that segment, 0 to 1
      */
     Axis at(int k, double u);
+
+    /** How many segments of the limb there are in this pose. */
+    int count();
+
+    /**
+     * Numbers, {@value #NUMBERS} for each of some places, that tell where the limb lies and how it
+     * is strained: place [m], strain toward its stretched side, strain [1].
+     */
+    default double[] print() {
+      double[] print = new double[count() * LOOKED_AT.length * NUMBERS];
+      int at = 0;
+      for (int k = 0; k < count(); k++) {
+        for (double u : LOOKED_AT) {
+          Axis axis = at(k, u);
+          write(print, at, axis);
+          at += NUMBERS;
+        }
+      }
+      return print;
+    }
+  }
+
+  /** Numbers for each place of a {@link Curve#print}. */
+  static final int NUMBERS = 7;
+
+  private static final double[] LOOKED_AT = {0, 0.25, 0.5, 0.75, 1};
+
+  /** Writes the numbers of one place. */
+  static void write(double[] print, int at, Axis axis) {
+    print[at] = axis.point.x();
+    print[at + 1] = axis.point.y();
+    print[at + 2] = axis.point.z();
+    print[at + 3] = axis.strain * axis.tensionSide.x();
+    print[at + 4] = axis.strain * axis.tensionSide.y();
+    print[at + 5] = axis.strain * axis.tensionSide.z();
+    print[at + 6] = axis.strain;
   }
 }

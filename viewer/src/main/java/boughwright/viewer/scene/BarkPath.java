@@ -56,6 +56,11 @@ final class BarkPath {
     return shoot ? 0 : Collar.of(skeleton, i).surface() / skeleton.length(i);
   }
 
+  /** What tells this way from the same one in another pose. */
+  List<double[]> prints() {
+    return pieces.stream().map(piece -> pose.print(piece.segment())).distinct().toList();
+  }
+
   /** Length at rest [m]. */
   double length() {
     return length;

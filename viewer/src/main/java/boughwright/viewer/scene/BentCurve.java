@@ -42,6 +42,29 @@ final class BentCurve implements Axis.Curve {
   }
 
   @Override
+  public int count() {
+    return pieces.size();
+  }
+
+  /** Of the samples themselves: the curve between them follows from them. */
+  @Override
+  public double[] print() {
+    int places = pieces.stream().mapToInt(piece -> piece.samples().size()).sum();
+    double[] print = new double[places * Axis.NUMBERS];
+    int at = 0;
+    for (Piece piece : pieces) {
+      for (PathSample sample : piece.samples()) {
+        Axis axis =
+            new Axis(
+                sample.point(), sample.direction(), sample.bendingStrain(), sample.tensionSide());
+        Axis.write(print, at, axis);
+        at += Axis.NUMBERS;
+      }
+    }
+    return print;
+  }
+
+  @Override
   public Axis at(int k, double u) {
     Piece piece = pieces.get(k);
     int n = interval(piece.samples(), u);

@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The wood of a pose as tapered pieces with round ends, to be struck by lines of sight. Immutable.
+ * The wood of a pose as tapered pieces with round ends, to be struck by lines of sight. Immutable as
+ * far as can be seen; any thread may ask.
  */
 public final class Capsules {
   /** Straight pieces on one segment; its drawn axis is a curve. */
@@ -20,8 +21,10 @@ public final class Capsules {
 
   private final LiveTree tree;
   private final Pose pose;
-  private final List<Piece> pieces = new ArrayList<>();
-  private Box bounds;
+  private Wood wood;
+
+  /** All pieces, and the box round them. */
+  private record Wood(List<Piece> pieces, Box bounds) {}
 
   /** A straight piece: its ends, their radii, its segment and where on it they are. */
   private record Piece(
@@ -53,20 +56,30 @@ public final class Capsules {
   private Capsules(LiveTree tree, Pose pose) {
     this.tree = tree;
     this.pose = pose;
-    bounds = Box.around(tree.base());
   }
 
   static Capsules of(LiveTree tree, Pose pose) {
-    Capsules all = new Capsules(tree, pose);
-    for (int i = 0; i < tree.skeleton.size(); i++) {
-      if (!tree.kept.isGone(i)) {
-        all.add(i, tree.kept.left(i));
-      }
-    }
-    return all;
+    return new Capsules(tree, pose);
   }
 
-  private void add(int segment, double left) {
+  /** Made when first needed: most poses of a pull are gone before a line of sight meets them. */
+  private synchronized Wood wood() {
+    if (wood == null) {
+      List<Piece> pieces = new ArrayList<>();
+      Box bounds = Box.around(tree.base());
+      for (int i = 0; i < tree.skeleton.size(); i++) {
+        if (!tree.kept.isGone(i)) {
+          bounds = add(pieces, i, bounds);
+        }
+      }
+      wood = new Wood(pieces, bounds);
+    }
+    return wood;
+  }
+
+  private Box add(List<Piece> pieces, int segment, Box before) {
+    Box bounds = before;
+    double left = tree.kept.left(segment);
     Point3 from = pose.at(segment, 0).point();
     double radius = Thickness.radius(tree.skeleton.segment(segment), 0);
     for (int n = 1; n <= PIECES; n++) {
@@ -90,6 +103,7 @@ public final class Capsules {
       from = to;
       radius = next;
     }
+    return bounds;
   }
 
   private static Box around(Box box, Point3 middle, double radius) {
@@ -99,7 +113,7 @@ public final class Capsules {
 
   /** The box round the wood [m, scene frame]. */
   public Box bounds() {
-    return bounds;
+    return wood().bounds();
   }
 
   /** The axis and radius of a segment in this pose, from its start to what is left of its end. */
@@ -145,7 +159,7 @@ public final class Capsules {
   /** Every segment on a line of sight, the nearest first, each where it is met first. */
   public List<Struck> all(Camera.Sight sight, java.util.function.IntPredicate may) {
     List<Struck> struck = new ArrayList<>();
-    for (Piece piece : pieces) {
+    for (Piece piece : wood().pieces()) {
       if (passes(piece, sight) && may.test(piece.segment())) {
         double away = meets(piece, sight);
         if (away < Double.POSITIVE_INFINITY) {

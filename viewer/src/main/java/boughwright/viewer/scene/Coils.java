@@ -13,12 +13,20 @@ import java.util.Optional;
 final class Coils {
   private final Skeleton skeleton;
   private final Pose pose;
+  private final CoilStore store;
+  private final boolean fine;
   private final List<Mesh> meshes = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
 
-  Coils(Skeleton skeleton, Pose pose) {
+  /**
+   * @param store what was wound before
+   * @param fine whether they are drawn for a tree that stands still
+   */
+  Coils(Skeleton skeleton, Pose pose, CoilStore store, boolean fine) {
     this.skeleton = skeleton;
     this.pose = pose;
+    this.store = store;
+    this.fine = fine;
   }
 
   List<Mesh> meshes() {
@@ -43,16 +51,32 @@ final class Coils {
       }
       return turns <= 1200 ? new Detail(16, 7) : new Detail(10, 5);
     }
+
+    /** For a tree that is being turned or bent. */
+    static Detail moving(double turns) {
+      return turns <= 250 ? new Detail(14, 6) : new Detail(9, 4);
+    }
   }
 
   /** Draws coils that lie on what the cuts leave. */
   void add(List<Coil> coils, Cutting kept) {
-    Detail detail = Detail.forTurns(coils.stream().mapToDouble(this::roughTurns).sum());
+    double turns = coils.stream().mapToDouble(this::roughTurns).sum();
+    Detail detail = fine ? Detail.forTurns(turns) : Detail.moving(turns);
     for (Coil coil : coils) {
       if (kept.holds(coil.from()) && kept.holds(coil.to())) {
-        path(coil).ifPresent(path -> draw(path, coil, detail));
+        path(coil).ifPresent(path -> add(path, coil, detail));
       }
     }
+  }
+
+  private void add(BarkPath path, Coil coil, Detail detail) {
+    CoilStore.Wound wound =
+        store.get(
+            new CoilStore.Key(coil, detail),
+            path.prints(),
+            () -> draw(path, coil, detail));
+    meshes.addAll(wound.meshes());
+    marks.add(wound.mark());
   }
 
   private Optional<BarkPath> path(Coil coil) {
@@ -71,13 +95,14 @@ final class Coils {
         .orElse(0.0);
   }
 
-  private void draw(BarkPath path, Coil coil, Detail detail) {
+  private static CoilStore.Wound draw(BarkPath path, Coil coil, Detail detail) {
     CoilCurve curve = new CoilCurve(path, coil, detail.steps());
+    List<Mesh> strands = new ArrayList<>();
     Tube tube = new Tube(coil.gauge() / 2, detail.sides(), Palette.metal(coil.metal()));
     for (int n = 0; n < coil.strands(); n++) {
       List<Point3> way = curve.strand(n).stream().map(CoilCurve.Bead::wire).toList();
       if (way.size() > 1) {
-        meshes.add(tube.along(way));
+        strands.add(tube.along(way));
       }
     }
     List<Point3> places = new ArrayList<>();
@@ -85,6 +110,6 @@ final class Coils {
     for (int n = 1; n < 10; n++) {
       places.add(first.get(first.size() * n / 10).wire());
     }
-    marks.add(new Mark.Wire(coil, places, Wording.coil(coil)));
+    return new CoilStore.Wound(strands, new Mark.Wire(coil, places, Wording.coil(coil)));
   }
 }

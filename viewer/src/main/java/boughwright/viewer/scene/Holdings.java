@@ -33,6 +33,8 @@ final class Holdings {
   private final Fittings fittings;
   private final List<Mesh> meshes = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
+  private CoilStore coils = new CoilStore();
+  private boolean fine = true;
 
   /**
    * @param size size of the tree [m]
@@ -43,6 +45,16 @@ final class Holdings {
     this.pose = pose;
     this.size = size;
     fittings = new Fittings(LINE_SHARE * size);
+  }
+
+  /**
+   * Takes coils that did not move from a store.
+   *
+   * @param isFine whether they are drawn for a tree that stands still
+   */
+  void takeCoilsFrom(CoilStore store, boolean isFine) {
+    coils = store;
+    fine = isFine;
   }
 
   List<Mesh> meshes() {
@@ -77,14 +89,14 @@ final class Holdings {
         }
       }
     }
-    Coils coils = new Coils(skeleton, pose);
-    coils.add(wires, kept);
-    meshes.addAll(coils.meshes());
+    Coils wound = new Coils(skeleton, pose, coils, fine);
+    wound.add(wires, kept);
+    meshes.addAll(wound.meshes());
     meshes.addAll(guys.meshes());
     meshes.addAll(aids.meshes());
     marks.addAll(guys.marks());
     marks.addAll(aids.marks());
-    marks.addAll(coils.marks());
+    marks.addAll(wound.marks());
     plan.apex().ifPresent(apex -> addApex(apex, plan.frontAzimuth().orElse(0), kept, limbs));
     holding.ifPresent(this::addWeakPlaces);
     for (Spot cut : plan.cuts()) {

@@ -9,13 +9,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Makes scenes one after another for a tree that is turned and bent on a screen; what did not
  * change from one to the next is the same object in both. Used by one thread.
  */
 public final class LiveScene {
-  private final SkinStore skins = new SkinStore();
+  private final SkinStore coarseSkins = new SkinStore(false);
+  private final SkinStore fineSkins = new SkinStore(true);
+  private final CoilStore coils = new CoilStore();
   private LiveTree last;
   private final Map<Boolean, Made> made = new HashMap<>();
 
@@ -24,18 +27,34 @@ public final class LiveScene {
 
   /** The scene of what is to be shown. */
   public Scene make(Shown shown) {
+    return makeUnless(() -> false, shown).orElseThrow();
+  }
+
+  /**
+   * The scene of what is to be shown; empty where it is given up on the way, and what is made by
+   * then is kept for the next time.
+   *
+   * @param stop asked again and again whether to give up
+   */
+  public Optional<Scene> makeUnless(BooleanSupplier stop, Shown shown) {
     Made before = made.get(shown.options().fine());
     if (before != null && before.shown() == shown) {
-      return before.scene();
+      return Optional.of(before.scene());
     }
     if (last != shown.tree()) {
-      skins.clear();
+      coarseSkins.clear();
+      fineSkins.clear();
+      coils.clear();
       made.clear();
       last = shown.tree();
     }
-    Scene scene = new Making(shown).scene();
+    Making making = new Making(shown);
+    if (!making.addWood(stop)) {
+      return Optional.empty();
+    }
+    Scene scene = making.scene();
     made.put(shown.options().fine(), new Made(shown, scene));
-    return scene;
+    return Optional.of(scene);
   }
 
   /** Puts one scene together. */
@@ -43,6 +62,8 @@ public final class LiveScene {
     private final Shown shown;
     private final LiveTree tree;
     private final Skin.Detail detail;
+    private final SkinStore skins;
+    private final List<Body> ghosts = new ArrayList<>();
     private final List<Body> bodies = new ArrayList<>();
     private final List<Mesh> solid = new ArrayList<>();
     private final List<Mesh> dimmed = new ArrayList<>();
@@ -51,23 +72,33 @@ public final class LiveScene {
       this.shown = shown;
       tree = shown.tree();
       int count = tree.skeleton.size();
+      skins = shown.options().fine() ? fineSkins : coarseSkins;
       detail = shown.options().fine() ? Skin.Detail.still(count) : Skin.Detail.moving(count);
     }
 
-    Scene scene() {
+    /** Adds the skins, which take longest; says whether it came to the end. */
+    boolean addWood(BooleanSupplier stop) {
       for (Limb limb : tree.limbs) {
+        if (stop.getAsBoolean()) {
+          return false;
+        }
         addLimb(limb);
       }
+      return addGhosts(stop);
+    }
+
+    Scene scene() {
       addWounds();
       Box wood = SceneMaker.bounds(tree.base(), List.of(new Body(Body.Role.SOLID, solid)));
       Holdings holdings = new Holdings(tree.skeleton, tree.stand(), shown.pose(), wood.diagonal());
+      holdings.takeCoilsFrom(coils, shown.options().fine());
       shown.plan().ifPresent(p -> holdings.addPlan(p, shown.trial(), tree.kept, tree.limbs));
       List<Mesh> fittings = new ArrayList<>(holdings.meshes());
       bodies.add(new Body(Body.Role.SOLID, solid));
       bodies.add(new Body(Body.Role.DIMMED, dimmed));
       addContainer(fittings, SceneMaker.EDGE_SHARE * wood.diagonal());
       bodies.add(new Body(Body.Role.FITTING, fittings));
-      addGhosts();
+      bodies.addAll(ghosts);
       addRemoved();
       List<Mark> marks = new ArrayList<>(holdings.marks());
       marks.addAll(shown.options().notes());
@@ -129,26 +160,33 @@ public final class LiveScene {
     }
 
     private Mesh skin(int use, Limb limb, Run run, Pose pose, Optional<StrainScale> colours) {
-      SkinStore.Key key = new SkinStore.Key(use, limb, run.stretch(), run.end(), detail);
-      return skins.mesh(tree, key, pose, colours);
+      return skins.mesh(tree, key(use, limb, run), pose, colours);
     }
 
-    private void addGhosts() {
+    private SkinStore.Key key(int use, Limb limb, Run run) {
+      return new SkinStore.Key(use, limb, run.stretch(), run.end(), detail);
+    }
+
+    private boolean addGhosts(BooleanSupplier stop) {
       for (int n = 0; n < shown.ghosts().size(); n++) {
         Shown.Ghost ghost = shown.ghosts().get(n);
         List<Mesh> meshes = new ArrayList<>();
         for (Limb limb : tree.limbs) {
+          if (stop.getAsBoolean()) {
+            return false;
+          }
           Skin.Stretch stays = LimbSkins.staying(limb, tree.kept);
           for (Run run : runs(limb, stays)) {
             boolean isSeen = run.way() != Visibility.Way.HIDDEN;
-            if (isSeen && LimbSkins.isElsewhere(limb, run.stretch(), ghost.pose(), shown.pose())) {
+            if (isSeen && skins.isElsewhere(key(n + 1, limb, run), ghost.pose(), shown.pose())) {
               meshes.add(skin(n + 1, limb, run, ghost.pose(), Optional.empty()));
             }
           }
         }
         Body.Role role = ghost.tone().isPresent() ? Body.Role.STAGE : Body.Role.GHOST;
-        bodies.add(new Body(role, toned(meshes, ghost.tone())));
+        ghosts.add(new Body(role, toned(meshes, ghost.tone())));
       }
+      return true;
     }
 
     private List<Mesh> toned(List<Mesh> meshes, Optional<Colour> tone) {

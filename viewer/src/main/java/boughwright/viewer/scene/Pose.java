@@ -10,10 +10,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /** Where the axis of every limb lies, in the scene frame: as measured, or as bent by a trial. */
 public final class Pose {
   private final Stand stand;
+  private final Map<Integer, double[]> prints = new ConcurrentHashMap<>();
   private final List<Axis.Curve> curves = new ArrayList<>();
   private final int[] limbOf;
   private final int[] placeInLimb;
@@ -39,9 +42,7 @@ public final class Pose {
   static Pose measured(Skeleton skeleton, List<Limb> limbs, Stand stand) {
     Pose pose = new Pose(skeleton, limbs, stand);
     for (Limb limb : limbs) {
-      RestCurve rest = new RestCurve(skeleton, limb);
-      pose.curves.add(
-          (k, u) -> new Axis(rest.point(k, u), rest.slope(k, u).direction(), 0, Vector3.ZERO));
+      pose.curves.add(new RestAxis(new RestCurve(skeleton, limb), limb.segments().size()));
     }
     return pose;
   }
@@ -55,9 +56,64 @@ public final class Pose {
       for (int i : limb.segments()) {
         Optional.ofNullable(byId.get(skeleton.segment(i).id())).ifPresent(run::add);
       }
-      pose.curves.add(new BentCurve(skeleton, limb, run));
+      pose.curves.add(new Later(() -> new BentCurve(skeleton, limb, run)));
     }
     return pose;
+  }
+
+  /** A limb as measured. */
+  private record RestAxis(RestCurve rest, int count) implements Axis.Curve {
+    @Override
+    public Axis at(int k, double u) {
+      return new Axis(rest.point(k, u), rest.slope(k, u).direction(), 0, Vector3.ZERO);
+    }
+  }
+
+  /** A curve that is worked out by the first thread that asks for it. */
+  private static final class Later implements Axis.Curve {
+    private final Supplier<Axis.Curve> maker;
+    private volatile Axis.Curve made;
+
+    Later(Supplier<Axis.Curve> maker) {
+      this.maker = maker;
+    }
+
+    private Axis.Curve made() {
+      Axis.Curve there = made;
+      if (there == null) {
+        there = maker.get();
+        made = there;
+      }
+      return there;
+    }
+
+    @Override
+    public Axis at(int k, double u) {
+      return made().at(k, u);
+    }
+
+    @Override
+    public int count() {
+      return made().count();
+    }
+
+    @Override
+    public double[] print() {
+      return made().print();
+    }
+  }
+
+  /** Part of the way from one curve to another. */
+  private record Between(Axis.Curve from, Axis.Curve to, double part) implements Axis.Curve {
+    @Override
+    public Axis at(int k, double u) {
+      return from.at(k, u).toward(to.at(k, u), part);
+    }
+
+    @Override
+    public int count() {
+      return Math.min(from.count(), to.count());
+    }
   }
 
   /**
@@ -67,11 +123,18 @@ public final class Pose {
   Pose between(Pose other, double part) {
     Pose pose = new Pose(this);
     for (int n = 0; n < curves.size(); n++) {
-      Axis.Curve from = curves.get(n);
-      Axis.Curve to = other.curves.get(n);
-      pose.curves.add((k, u) -> from.at(k, u).toward(to.at(k, u), part));
+      pose.curves.add(new Between(curves.get(n), other.curves.get(n), part));
     }
     return pose;
+  }
+
+  /**
+   * What tells the limb of a segment in this pose from the same limb in others.
+   *
+   * @see Axis.Curve#print
+   */
+  double[] print(int segment) {
+    return prints.computeIfAbsent(limbOf[segment], n -> curves.get(n).print());
   }
 
   /** The axis at a fraction of a segment that is there in this pose. */

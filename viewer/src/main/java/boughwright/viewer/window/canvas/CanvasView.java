@@ -10,6 +10,8 @@ import java.awt.Composite;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.accessibility.AccessibleContext;
@@ -19,15 +21,13 @@ import net.miginfocom.swing.MigLayout;
 
 /** Where the tree is painted, layer over layer. */
 final class CanvasView extends JComponent {
-  /** Property that is told each time a picture is there, or when none will ever be. */
-  static final String DRAWN = "drawn";
-
   private static final long serialVersionUID = 1L;
 
   private final transient CanvasLayer behind;
   private final transient CanvasLayer over;
   private final transient Supplier<String> words;
   private transient Optional<LivePicture> picture = Optional.empty();
+  private final transient List<Runnable> waiting = new ArrayList<>();
   private final transient Fading fading = new Fading(this::repaint);
 
   /**
@@ -52,7 +52,7 @@ final class CanvasView extends JComponent {
     fading.begin();
     picture = Optional.of(next);
     repaint();
-    firePropertyChange(DRAWN, false, true);
+    tellDrawn();
   }
 
   /** Lets the picture that is there go over into the next one, which shows another tree. */
@@ -68,7 +68,6 @@ final class CanvasView extends JComponent {
 
   /** Says something in place of the tree. */
   void say(String message) {
-    firePropertyChange(DRAWN, false, true);
     removeAll();
     setLayout(new MigLayout("fill, insets 40", "[center]", "[center]"));
     JComponent prose = Controls.prose(message);
@@ -76,6 +75,21 @@ final class CanvasView extends JComponent {
     add(prose, "growx, wmax 620");
     revalidate();
     repaint();
+    tellDrawn();
+  }
+
+  /** Runs something when there is a picture, or a message in its place; at once where there is. */
+  void whenDrawn(Runnable run) {
+    waiting.add(run);
+    if (picture.isPresent() || getComponentCount() > 0) {
+      tellDrawn();
+    }
+  }
+
+  private void tellDrawn() {
+    List<Runnable> told = List.copyOf(waiting);
+    waiting.clear();
+    told.forEach(Runnable::run);
   }
 
   /** Device pixels for each user pixel. */
@@ -93,6 +107,8 @@ final class CanvasView extends JComponent {
       pen.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      pen.setRenderingHint(
+          RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
       pen.setColor(Theme.colour(Shade.PAPER));
       pen.fillRect(0, 0, getWidth(), getHeight());
       if (getComponentCount() == 0) {

@@ -6,6 +6,9 @@ import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
 import boughwright.viewer.picture.SceneWords;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -25,6 +28,14 @@ final class Pictures implements AutoCloseable {
   private final Consumer<NoGraphicsException> none;
   private final AtomicReference<LivePicture> arrived = new AtomicReference<>();
   private final Timer still = new Timer(STILL_MS, event -> askStill());
+  private final AtomicLong drawn = new AtomicLong();
+  private final ExecutorService writer =
+      Executors.newSingleThreadExecutor(
+          task -> {
+            Thread thread = new Thread(task, "boughwright-words");
+            thread.setDaemon(true);
+            return thread;
+          });
   private Optional<LiveRenderer> renderer = Optional.empty();
   private volatile SceneWords.Wanted words = new SceneWords.Wanted(1, false, false, false);
   private boolean asked;
@@ -90,7 +101,26 @@ final class Pictures implements AutoCloseable {
 
   /** Comes on the renderer's thread. */
   private void arrived(LiveRenderer.Frame frame) {
-    LivePicture picture = LivePicture.of(frame, words);
+    long number = drawn.incrementAndGet();
+    if (frame.raster().knowsDepth()) {
+      SceneWords.Wanted wanted = words;
+      writer.execute(() -> write(frame, wanted, number));
+    } else {
+      hand(LivePicture.of(frame, words));
+    }
+  }
+
+  /** Finding places for words takes time in which the next picture can be drawn. */
+  private void write(LiveRenderer.Frame frame, SceneWords.Wanted wanted, long number) {
+    if (drawn.get() == number) {
+      LivePicture picture = LivePicture.of(frame, wanted);
+      if (drawn.get() == number) {
+        hand(picture);
+      }
+    }
+  }
+
+  private void hand(LivePicture picture) {
     if (arrived.getAndSet(picture) == null) {
       SwingUtilities.invokeLater(() -> taker.accept(arrived.getAndSet(null)));
     }
@@ -111,5 +141,6 @@ final class Pictures implements AutoCloseable {
     broken = true;
     renderer.ifPresent(LiveRenderer::close);
     renderer = Optional.empty();
+    writer.shutdownNow();
   }
 }

@@ -213,15 +213,14 @@ public final class Snapshots {
   private BufferedImage draw(Shown what, Camera from, boolean layers) throws InputException {
     double factor =
         Math.min((double) from.width() / camera.width(), (double) from.height() / camera.height());
-    CompletableFuture<LivePicture> drawn = new CompletableFuture<>();
+    CompletableFuture<LiveRenderer.Frame> drawn = new CompletableFuture<>();
     LiveRenderer.Request request =
         new LiveRenderer.Request(what.with(true), from, factor, paper.ground());
     renderer.drawOnce(
-        request,
-        frame -> drawn.complete(LivePicture.of(frame, paper.wanted(factor))),
-        drawn::completeExceptionally);
+        request, drawn::complete, drawn::completeExceptionally);
     try {
-      LivePicture picture = drawn.get(PATIENCE, TimeUnit.SECONDS);
+      LiveRenderer.Frame frame = drawn.get(PATIENCE, TimeUnit.SECONDS);
+      LivePicture picture = LivePicture.of(frame, paper.wanted(factor));
       return paper.compose(picture, factor, layers ? camera : null);
     } catch (ExecutionException e) {
       throw fault(e.getCause().getMessage(), "Everything but pictures works without it");

@@ -13,20 +13,15 @@ import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.look.Tone;
 import boughwright.viewer.window.work.Notice;
-import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.BorderLayout;
-import java.awt.Cursor;
 import java.awt.Graphics2D;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -47,30 +42,29 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   private final Strip strip;
   private final List<Command> commands = new ArrayList<>();
   private final List<Runnable> listeners = new ArrayList<>();
-  private final Map<CanvasLayer.Place, List<CanvasLayer>> layers =
-      new EnumMap<>(CanvasLayer.Place.class);
-  private Optional<CanvasTool> tool = Optional.empty();
+  private final Layers layers;
+  private final Handling handling;
+  private final Pace pace = new Pace();
   private boolean framed;
   private List<Point3> traced = List.of();
 
   /** A canvas on a workspace, which it listens to as long as that lives. */
   public TreeCanvas(Workspace work) {
     this.work = work;
-    for (CanvasLayer.Place place : CanvasLayer.Place.values()) {
-      layers.put(place, new ArrayList<>());
-    }
     showing = new Showing(work);
     pointing = new Pointing(showing, viewpoint);
     overlay = new Overlay(work, showing);
-    view = new CanvasView(this::paintBehind, this::paintOver, overlay::words);
-    pictures = new Pictures(this::wanted, view::show, e -> cannotDraw(e.getMessage()));
+    layers = new Layers(overlay, viewpoint);
+    view = new CanvasView(layers::paintBehind, this::paintOver, overlay::words);
+    pictures = new Pictures(this::wanted, this::drawn, e -> cannotDraw(e.getMessage()));
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
     commands.addAll(branches.commands());
     commands.add(ImageClip.command(this::copy, () -> view.picture().isPresent()));
     strip = new Strip(showing, commands);
-    mouse = new CanvasMouse(new Hands(), viewpoint);
+    handling = new Handling(work, pointing, overlay, new Handling.Ground(view, strip));
+    mouse = new CanvasMouse(handling, viewpoint);
     view.addMouseListener(mouse);
     view.addMouseMotionListener(mouse);
     view.addMouseWheelListener(mouse);
@@ -108,12 +102,24 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   /** Forgets what a tool has begun; without a tool, what is picked. */
   private void cancel() {
     mouse.abort();
-    if (tool.isPresent()) {
-      tool.get().cancelled();
-    } else {
-      work.select(Selection.NONE);
+    handling.cancel();
+  }
+
+  private void paintOver(Graphics2D pen) {
+    layers.paintOver(pen, handling);
+  }
+
+  private void drawn(LivePicture picture) {
+    LiveRenderer.Frame frame = picture.frame();
+    if (frame.request().ground().quality() == Quality.MOVING) {
+      pace.took(frame.nanoseconds());
     }
-    view.repaint();
+    view.show(picture);
+  }
+
+  /** Runs something once, when the first picture is on the screen or it is known that none will be. */
+  public void whenDrawn(Runnable run) {
+    view.whenDrawn(run);
   }
 
   /** What can be done to the view by menu and key, ids {@code view.*} and {@code picture.*}. */
@@ -195,12 +201,13 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   private LiveRenderer.Request wanted(Quality quality) {
-    double scale = view.deviceScale();
+    double device = view.deviceScale();
+    double scale = quality == Quality.MOVING ? pace.scale(device) : device;
     boolean dark = Theme.tone() == Tone.DARK;
     Looks looks = showing.looks();
     pictures.write(
         new SceneWords.Wanted(
-            scale * Theme.textSize().percent() / 100,
+            device * Theme.textSize().percent() / 100,
             dark,
             looks.has(Looks.Extra.MARKS),
             looks.has(Looks.Extra.SCALE)));
@@ -217,19 +224,6 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         "The tree cannot be drawn: "
             + why
             + ". Tables and numbers work without it, and so does the command line.");
-  }
-
-  private void paintBehind(Graphics2D pen) {
-    overlay.paintBehind(pen, viewpoint.camera());
-    paint(pen, CanvasLayer.Place.BEHIND);
-  }
-
-  private void paintOver(Graphics2D pen) {
-    Rectangle2D room = new Rectangle2D.Double(0, 0, view.getWidth(), view.getHeight());
-    overlay.paintOver(pen, viewpoint.camera());
-    overlay.paintHovered(pen, viewpoint.camera(), room);
-    tool.ifPresent(t -> t.paint(pen));
-    paint(pen, CanvasLayer.Place.OVER);
   }
 
   /** Copies what is seen to the clipboard. */
@@ -251,15 +245,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   private CanvasPaper paper() {
-    return new CanvasPaper(new Sheet(), showing.looks(), view.deviceScale());
-  }
-
-  private void paint(Graphics2D pen, CanvasLayer.Place place) {
-    for (CanvasLayer layer : layers.get(place)) {
-      Graphics2D own = (Graphics2D) pen.create();
-      layer.paint(own);
-      own.dispose();
-    }
+    return new CanvasPaper(layers, showing.looks(), view.deviceScale());
   }
 
   @Override
@@ -331,21 +317,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   @Override
   public void use(CanvasTool next) {
-    useNone();
-    tool = Optional.of(next);
-    view.setCursor(Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR));
-    strip.hint(next.hint());
-    view.repaint();
+    handling.use(next);
   }
 
   @Override
   public void useNone() {
-    Optional<CanvasTool> before = tool;
-    tool = Optional.empty();
-    before.ifPresent(CanvasTool::cancelled);
-    view.setCursor(Cursor.getDefaultCursor());
-    strip.hint("");
-    view.repaint();
+    handling.useNone();
   }
 
   @Override
@@ -366,7 +343,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   @Override
   public void add(CanvasLayer layer, CanvasLayer.Place place) {
-    layers.get(place).add(layer);
+    layers.add(layer, place);
     view.repaint();
   }
 
@@ -388,68 +365,5 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   @Override
   public void close() {
     pictures.close();
-  }
-
-  /** What the mouse does. */
-  private final class Hands implements CanvasMouse.Target {
-    @Override
-    public boolean pressed(Pointer pointer) {
-      boolean taken = tool.isPresent() && tool.get().pressed(pointer);
-      view.repaint();
-      return taken;
-    }
-
-    @Override
-    public void dragged(Pointer pointer) {
-      tool.ifPresent(t -> t.dragged(pointer));
-      view.repaint();
-    }
-
-    @Override
-    public void released(Pointer pointer) {
-      tool.ifPresent(t -> t.released(pointer));
-      view.repaint();
-    }
-
-    @Override
-    public void hovered(Pointer pointer) {
-      tool.ifPresent(t -> t.moved(pointer));
-      boolean changed = overlay.hover(hit(pointer.x(), pointer.y()), pointer);
-      if (changed || tool.isPresent()) {
-        view.repaint();
-      }
-    }
-
-    @Override
-    public void left() {
-      overlay.forgetHovered();
-      view.repaint();
-    }
-
-    @Override
-    public void clicked(Pointer pointer) {
-      Optional<String> picked = hit(pointer.x(), pointer.y()).map(h -> h.spot().segment());
-      boolean more = pointer.shift() || pointer.control();
-      work.select(Picking.after(work.selection(), picked, more));
-    }
-  }
-
-  /** What lies behind and over the tree on a picture. */
-  private final class Sheet implements CanvasPaper.Layers {
-    @Override
-    public void behind(Graphics2D pen, Camera camera, boolean others) {
-      overlay.paintBehind(pen, camera);
-      if (others) {
-        paint(pen, CanvasLayer.Place.BEHIND);
-      }
-    }
-
-    @Override
-    public void over(Graphics2D pen, Camera camera, boolean others) {
-      if (others) {
-        overlay.paintOver(pen, camera);
-        paint(pen, CanvasLayer.Place.OVER);
-      }
-    }
   }
 }

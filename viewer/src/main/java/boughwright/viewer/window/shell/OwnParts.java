@@ -9,16 +9,10 @@ import boughwright.viewer.window.sketch.MeasurePanel;
 import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Trials;
 import boughwright.viewer.window.work.Workspace;
-import java.awt.Component;
-import java.beans.PropertyChangeEvent;
-import java.beans.PropertyChangeListener;
 import java.util.List;
 
 /** Fills a window with the tree and the modes of work on it. */
 final class OwnParts implements PartsMaker {
-  /** What the canvas tells when the tree is on the screen. */
-  private static final String DRAWN = "drawn";
-
   @Override
   public Parts make(Workspace workspace, Background background) {
     TreeCanvas canvas = new TreeCanvas(workspace);
@@ -30,21 +24,7 @@ final class OwnParts implements PartsMaker {
             new MeasurePanel(workspace, canvas, background),
             new PullPanel(workspace, canvas, background, trials),
             new ComparePanel(workspace, canvas, trials)),
-        run -> whenDrawn(canvas, run),
+        canvas::whenDrawn,
         canvas::close);
-  }
-
-  private static void whenDrawn(TreeCanvas canvas, Runnable run) {
-    for (Component part : canvas.component().getComponents()) {
-      part.addPropertyChangeListener(
-          DRAWN,
-          new PropertyChangeListener() {
-            @Override
-            public void propertyChange(PropertyChangeEvent event) {
-              part.removePropertyChangeListener(DRAWN, this);
-              run.run();
-            }
-          });
-    }
   }
 }
