@@ -200,6 +200,14 @@ public final class MeasurePanel implements ModePanel {
             .does(this::goToAdd));
     all.add(
         here(
+                "tree.add-on",
+                "Add on another segment",
+                'n',
+                KeyEvent.VK_F3,
+                "Goes to the place the next segment grows on")
+            .does(this::goToPlace));
+    all.add(
+        here(
                 "tree.table",
                 "Table of segments",
                 'T',
@@ -255,6 +263,11 @@ public final class MeasurePanel implements ModePanel {
   private void goToAdd() {
     pages.show(Pages.Page.SEGMENTS);
     add.focus();
+  }
+
+  private void goToPlace() {
+    pages.show(Pages.Page.SEGMENTS);
+    add.focusPlace();
   }
 
   private void goToTable() {

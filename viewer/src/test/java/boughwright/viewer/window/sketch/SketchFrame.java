@@ -39,6 +39,7 @@ final class SketchFrame {
   static SketchFrame open(Path home, Document document) {
     SketchFrame opened = new SketchFrame(home);
     opened.desk.resize(WIDTH, HEIGHT);
+    WindowRobot.doOnEvents(() -> opened.canvas.setSmooth(false));
     opened.desk.open(document);
     opened.desk.robot().keys(KeyEvent.VK_ALT, KeyEvent.VK_2);
     opened.desk.robot().find("measure.page.draw");

@@ -60,14 +60,11 @@ class SketchTest {
 
   /** Azimuth, elevation, length and both calipers, one after the other, without the mouse. */
   private void typeSegment(String... values) {
-    String[] fields = {"azimuth", "elevation", "length", "start", "end"};
     robot.keys(KeyEvent.VK_INSERT);
     int before = segments().size();
-    for (int i = 0; i < fields.length; i++) {
-      waitForFocus("measure.add." + fields[i]);
-      robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-      robot.type(values[i]);
-      robot.keys(KeyEvent.VK_ENTER);
+    waitForFocus("measure.add.azimuth");
+    for (String value : values) {
+      robot.typeBlind(value + "\n");
     }
     robot.waitFor("it was added", () -> segments().size() == before + 1);
     waitForFocus("measure.add.azimuth");
@@ -149,9 +146,9 @@ class SketchTest {
     Strokes strokes = new Strokes();
     strokes.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
     robot.find("new-tree.name");
-    strokes.words("Twelve\n");
+    strokes.words("twelve\n");
     frame.desk.answerNotToSave();
-    robot.waitFor("it is open", () -> frame.workspace.document().tree().name().equals("Twelve"));
+    robot.waitFor("it is open", () -> frame.workspace.document().tree().name().equals("twelve"));
     strokes.keys(KeyEvent.VK_F4);
     robot.waitFor("the table is there", () -> focused("measure.table"));
     for (int i = 0; i < 6; i++) {
@@ -169,7 +166,7 @@ class SketchTest {
           "t3\n.7\n180\n20\n90\n12\n9\n" + "190\n10\n60\n\n6\n",
           "t4\n\n30\n25\n60\n8\n6\n"
         }) {
-      strokes.keys(KeyEvent.VK_ALT, KeyEvent.VK_S);
+      strokes.keys(KeyEvent.VK_F3);
       waitForFocus("measure.add.parent");
       strokes.words(branch);
     }
@@ -181,7 +178,6 @@ class SketchTest {
     assertThat(b2.caliperStart()).isEqualTo(0.015);
     assertThat(segments().get(0).caliperStart()).isEqualTo(0.058);
     assertThat(segments()).filteredOn(one -> one.kind() == Kind.TRUNK).hasSize(5);
-System.out.println("STROKES " + strokes.count);
     assertThat(strokes.count).isLessThan(250);
   }
 
@@ -195,10 +191,8 @@ System.out.println("STROKES " + strokes.count);
     }
 
     void words(String text) {
-      for (char letter : text.toCharArray()) {
-        count++;
-        robot.type(String.valueOf(letter));
-      }
+      count += text.length();
+      robot.typeBlind(text);
     }
   }
 

@@ -125,7 +125,6 @@ public final class AddForm {
     aside.setMnemonic('B');
     Controls.named(add, "measure.add", "Add this segment");
     add.setMnemonic('D');
-    parent.setMnemonic('S');
     return Controls.section(
         "Next segment",
         Controls.row(onward, aside),
@@ -185,6 +184,11 @@ public final class AddForm {
   /** Puts the keyboard where measuring begins. */
   public void focus() {
     azimuth.field().requestFocusInWindow();
+  }
+
+  /** Puts the keyboard where the place is told that the next segment grows on. */
+  public void focusPlace() {
+    parent.field().requestFocusInWindow();
   }
 
   private void heard(Topic topic) {
