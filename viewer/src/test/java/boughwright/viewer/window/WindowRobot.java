@@ -256,12 +256,22 @@ public final class WindowRobot {
 
   /** Presses keys together, such as {@code VK_CONTROL, VK_S}. */
   public void keys(int... codes) {
+    stroke(codes);
+    settle();
+  }
+
+  private void stroke(int... codes) {
     for (int code : codes) {
       robot.keyPress(code);
     }
     for (int i = codes.length - 1; i >= 0; i--) {
       robot.keyRelease(codes[i]);
     }
+  }
+
+  /** Types text as one does who does not look up: each key follows the one before at once. */
+  public void typeBlind(String text) {
+    text.chars().forEach(letter -> stroke(KeyEvent.getExtendedKeyCodeForChar(letter)));
     settle();
   }
 

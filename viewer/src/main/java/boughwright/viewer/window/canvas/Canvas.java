@@ -40,6 +40,12 @@ public interface Canvas {
    */
   void lookFlatFrom(double azimuth, List<Point3> also);
 
+  /** Whether a segment is drawn: it is not hidden. */
+  boolean isShown(String segment);
+
+  /** Looks at the whole tree again if one of some points is not in view. */
+  void reveal(List<Point3> points);
+
   /** Gives the main mouse button to a tool, after telling the one before. */
   void use(CanvasTool tool);
 

@@ -84,6 +84,13 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   private void heard(Topic topic) {
+    if (topic == Topic.OPENED) {
+      framed = false;
+      traced = List.of();
+    }
+    if (topic == Topic.FILE) {
+      frame();
+    }
     if (topic == Topic.SELECTION) {
       // The wood stays as it is: words are written anew, without a rougher picture in between.
       pictures.askStill();
@@ -181,10 +188,17 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     viewpoint.resize(view.getWidth(), view.getHeight());
     viewpoint.seeAllOf(showing.capsules().bounds());
     if (!framed) {
-      framed = true;
-      viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
+      frame();
     } else if (viewpoint.isWhole()) {
       viewpoint.setAt(viewpoint.camera().angle(), everything());
+    }
+  }
+
+  /** Looks at another tree as a whole from its front. */
+  private void frame() {
+    if (!framed && view.getWidth() > 0 && view.getHeight() > 0) {
+      framed = true;
+      viewpoint.setAt(ViewAngle.level(views.front()), overlay.everything());
     }
   }
 
@@ -276,6 +290,22 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     show(Looks.Extra.PERSPECTIVE, false);
     traced = List.copyOf(also);
     viewpoint.lookAt(ViewAngle.level(azimuth), everything());
+  }
+
+  @Override
+  public boolean isShown(String segment) {
+    return !showing.looks().visibility().hidden().contains(segment);
+  }
+
+  @Override
+  public void reveal(List<Point3> points) {
+    boolean seen =
+        points.stream()
+            .map(this::project)
+            .allMatch(at -> view.contains((int) at.x(), (int) at.y()));
+    if (framed && !seen) {
+      viewpoint.lookAt(viewpoint.camera().angle(), everything());
+    }
   }
 
   /** All that is to be in view: the tree, and the photo that is traced. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch;
 
+import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasLayer;
 import boughwright.viewer.window.look.Command;
@@ -26,8 +27,10 @@ import boughwright.viewer.window.work.Workspace;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -37,6 +40,8 @@ import javax.swing.JToggleButton;
 /** Measuring the tree: what it is, its segments typed, drawn or in a table, wounds, photos. */
 public final class MeasurePanel implements ModePanel {
   private final Workspace workspace;
+  private final Canvas canvas;
+  private final Shape shape;
   private final Tools tools;
   private final Pages pages = new Pages();
   private final BranchCommands branches;
@@ -45,18 +50,21 @@ public final class MeasurePanel implements ModePanel {
   private final PhotoForm photos;
   private final PhotoFiles photoFiles;
   private final PhotoImages images;
+  private Set<String> known;
   private final JToggleButton draw = tool("tree.draw", "Draw", 'w');
   private final JToggleButton move = tool("tree.move-node", "Move nodes", 'v');
   private final JToggleButton wound = tool("tree.wound", "Mark on the bark", 'k');
 
   public MeasurePanel(Workspace workspace, Canvas canvas, Background background) {
     this.workspace = workspace;
-    Shape shape = new Shape(workspace);
+    this.canvas = canvas;
+    shape = new Shape(workspace);
+    known = ids();
     tools = new Tools(canvas);
     branches = new BranchCommands(workspace, shape, canvas.component());
     add = new AddForm(workspace, shape);
     table = new TablePane(workspace, shape);
-    images = new PhotoImages(workspace, background, () -> photosRead(canvas));
+    images = new PhotoImages(workspace, background, () -> photosRead());
     photoFiles = new PhotoFiles(shape, canvas, background, images);
     photos = new PhotoForm(workspace, canvas, shape, photoFiles);
     photos.join(tools);
@@ -118,7 +126,7 @@ public final class MeasurePanel implements ModePanel {
     return column;
   }
 
-  private void photosRead(Canvas canvas) {
+  private void photosRead() {
     canvas.redraw();
     if (photos != null) {
       photos.refresh();
@@ -130,9 +138,31 @@ public final class MeasurePanel implements ModePanel {
       case OPENED -> {
         tools.none();
         images.seekAgain();
+        known = ids();
       }
-      case DOCUMENT -> images.fetch();
+      case DOCUMENT -> {
+        images.fetch();
+        reveal();
+      }
       default -> {}
+    }
+  }
+
+  private Set<String> ids() {
+    Set<String> ids = new HashSet<>();
+    workspace.document().tree().segments().forEach(segment -> ids.add(segment.id()));
+    return ids;
+  }
+
+  /** Brings segments that are new into view. */
+  private void reveal() {
+    Set<String> now = ids();
+    Set<String> fresh = new HashSet<>(now);
+    fresh.removeAll(known);
+    known = now;
+    if (component().isShowing() && !fresh.isEmpty()) {
+      Skeleton skeleton = shape.skeleton();
+      canvas.reveal(fresh.stream().map(id -> skeleton.end(skeleton.indexOf(id))).toList());
     }
   }
 
@@ -168,6 +198,14 @@ public final class MeasurePanel implements ModePanel {
                 KeyEvent.VK_INSERT,
                 "Goes to the next segment to type")
             .does(this::goToAdd));
+    all.add(
+        here(
+                "tree.add-on",
+                "Add on another segment",
+                'n',
+                KeyEvent.VK_F3,
+                "Goes to the place the next segment grows on")
+            .does(this::goToPlace));
     all.add(
         here(
                 "tree.table",
@@ -227,6 +265,11 @@ public final class MeasurePanel implements ModePanel {
     add.focus();
   }
 
+  private void goToPlace() {
+    pages.show(Pages.Page.SEGMENTS);
+    add.focusPlace();
+  }
+
   private void goToTable() {
     pages.show(pages.shown() == Pages.Page.TABLE ? Pages.Page.SEGMENTS : Pages.Page.TABLE);
     if (pages.shown() == Pages.Page.TABLE) {
@@ -248,11 +291,13 @@ public final class MeasurePanel implements ModePanel {
 
   @Override
   public void shown() {
+    canvas.measured(true);
     photos.refresh();
   }
 
   @Override
   public void hidden() {
     tools.none();
+    canvas.measured(false);
   }
 }

@@ -86,6 +86,14 @@ final class PlainParts implements PartsMaker {
     }
 
     @Override
+    public boolean isShown(String segment) {
+      return true;
+    }
+
+    @Override
+    public void reveal(List<Point3> points) {}
+
+    @Override
     public void use(CanvasTool tool) {
       // draws nothing
     }

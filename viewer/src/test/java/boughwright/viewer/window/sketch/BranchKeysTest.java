@@ -12,15 +12,18 @@ import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.look.Tone;
 import boughwright.viewer.window.work.Selection;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Split, move, mirror, duplicate and delete by key, each taken back by one undo. */
 class BranchKeysTest {
   private final WindowRobot robot = new WindowRobot();
+  @TempDir private Path home;
   private SketchFrame frame;
 
   @BeforeAll
@@ -31,7 +34,7 @@ class BranchKeysTest {
 
   @BeforeEach
   void open() {
-    frame = SketchFrame.open(Sketches.small());
+    frame = SketchFrame.open(home, Sketches.small());
     robot.click("measure.page.draw");
     WindowRobot.doOnEvents(
         () -> {
@@ -72,7 +75,8 @@ class BranchKeysTest {
   }
 
   private void assertOneUndoTakesItBack() {
-    WindowRobot.doOnEvents(frame.workspace::undo);
+    robot.waitFor("the tree has the focus again", () -> frame.view().isFocusOwner());
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
     Document now = WindowRobot.onEvents(frame.workspace::document);
     assertThat(now).isEqualTo(Sketches.small());
   }

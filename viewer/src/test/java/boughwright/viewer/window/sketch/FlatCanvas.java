@@ -12,6 +12,7 @@ import boughwright.viewer.window.canvas.Preview;
 import boughwright.viewer.window.canvas.Ray;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 
@@ -27,6 +28,9 @@ public final class FlatCanvas implements Canvas {
   private final JPanel component = new JPanel();
   private double azimuth;
   private boolean perspective;
+
+  /** Segments that are hidden. */
+  public Set<String> hidden = Set.of();
 
   /** What the next press hits beside nodes. */
   public Optional<Hit> hit = Optional.empty();
@@ -90,6 +94,14 @@ public final class FlatCanvas implements Canvas {
     azimuth = other;
     perspective = false;
   }
+
+  @Override
+  public boolean isShown(String segment) {
+    return !hidden.contains(segment);
+  }
+
+  @Override
+  public void reveal(List<Point3> points) {}
 
   @Override
   public void use(CanvasTool tool) {}

@@ -1,102 +1,91 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch;
 
-import boughwright.modeller.history.History;
+import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
-import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.canvas.TreeCanvas;
-import boughwright.viewer.window.look.Commands;
-import boughwright.viewer.window.look.Controls;
-import boughwright.viewer.window.look.Keys;
-import boughwright.viewer.window.work.Jobs;
+import boughwright.viewer.window.shell.MainWindow;
+import boughwright.viewer.window.shell.OwnDesk;
 import boughwright.viewer.window.work.Workspace;
-import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.event.KeyEvent;
-import java.util.Optional;
-import javax.swing.JComponent;
-import javax.swing.JFrame;
-import javax.swing.JLabel;
-import javax.swing.JPanel;
+import java.nio.file.Path;
+import java.util.List;
 
-/** A window with a tree and the panel of measuring, as the program puts them beside each other. */
+/** The program's window on a tree, with Measure open. */
 final class SketchFrame {
   static final int WIDTH = 1280;
   static final int HEIGHT = 860;
 
+  final OwnDesk desk;
   final Workspace workspace;
   final TreeCanvas canvas;
   final MeasurePanel panel;
-  final Commands commands = new Commands();
-  final JFrame frame = new JFrame("sketch");
-  private final Jobs jobs;
+  final MainWindow frame;
 
-  private SketchFrame(Document document, Dimension size) {
-    workspace = new Workspace(History.unsaved(document), Optional.empty(), DisplayUnits.USUAL);
-    jobs = new Jobs(workspace::say);
-    canvas = new TreeCanvas(workspace);
-    panel = new MeasurePanel(workspace, canvas, jobs);
-    commands.addAll(panel.commands());
-    JPanel whole = new JPanel(new BorderLayout());
-    JPanel side =
-        new JPanel(new BorderLayout()) {
-          private static final long serialVersionUID = 1L;
-
-          @Override
-          public Dimension getPreferredSize() {
-            boolean wide = Boolean.TRUE.equals(panel.component().getClientProperty(Controls.WIDE));
-            return new Dimension(wide ? whole.getWidth() * 6 / 10 : 420, 0);
-          }
-        };
-    side.add(panel.component());
-    whole.add(canvas.component());
-    whole.add(side, BorderLayout.EAST);
-    JLabel status = new JLabel(" ");
-    status.setName("status");
-    whole.add(status, BorderLayout.SOUTH);
-    workspace.listen(
-        topic -> workspace.notice().ifPresent(notice -> status.setText(notice.words())));
-    frame.setContentPane(whole);
-    commands.bind(frame.getRootPane());
-    bindUndo(frame.getRootPane());
-    frame.setSize(size);
-    frame.setVisible(true);
+  private SketchFrame(Path home) {
+    desk = new OwnDesk(home);
+    workspace = desk.workspace();
+    canvas = desk.canvas();
+    panel = (MeasurePanel) desk.panel(1);
+    frame = desk.window();
   }
 
-  private void bindUndo(JComponent root) {
-    root.registerKeyboardAction(
-        event -> workspace.undo(),
-        Keys.menu(KeyEvent.VK_Z),
-        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
-  }
-
-  static SketchFrame open(Document document) {
-    return open(document, new Dimension(WIDTH, HEIGHT));
-  }
-
-  static SketchFrame open(Document document, Dimension size) {
-    WindowRobot.requireDisplay();
-    SketchFrame opened = WindowRobot.onEvents(() -> new SketchFrame(document, size));
-    new WindowRobot().waitFor("the window has the focus", opened.frame::isFocused);
+  /**
+   * @param home folder of its settings
+   */
+  static SketchFrame open(Path home, Document document) {
+    SketchFrame opened = new SketchFrame(home);
+    opened.desk.resize(WIDTH, HEIGHT);
+    WindowRobot.doOnEvents(() -> opened.canvas.setSmooth(false));
+    opened.desk.open(document);
+    opened.desk.robot().keys(KeyEvent.VK_ALT, KeyEvent.VK_2);
+    opened.desk.robot().find("measure.page.draw");
     return opened;
   }
 
   /** What the mouse draws on. */
   Component view() {
-    return WindowRobot.all(frame).stream()
-        .filter(part -> "canvas.view".equals(part.getName()))
-        .findFirst()
-        .orElseThrow();
+    return desk.view();
+  }
+
+  /** Waits until the view glides no more: the tree is seen twice at the same place. */
+  void stands() {
+    Object[] before = {null};
+    desk.robot()
+        .waitFor(
+            "the view stands still",
+            () -> {
+              List<Object> now =
+                  List.of(
+                      canvas.project(Point3.ORIGIN),
+                      canvas.project(new Point3(0.1, 0, 0.1)),
+                      view().getSize());
+              boolean same = now.equals(before[0]);
+              before[0] = now;
+              return same;
+            });
+  }
+
+  /** Where a point is seen [user pixels of the view]. */
+  Point pixel(Point3 at) {
+    return WindowRobot.onEvents(
+        () -> {
+          var seen = canvas.project(at);
+          return new Point((int) Math.round(seen.x()), (int) Math.round(seen.y()));
+        });
+  }
+
+  /** Drags from where one point is seen to where another is. */
+  void drag(Point3 from, Point3 to) {
+    stands();
+    desk.robot().drag(view(), pixel(from), pixel(to));
   }
 
   void close() {
-    WindowRobot.doOnEvents(
-        () -> {
-          frame.dispose();
-          jobs.close();
-          canvas.close();
-        });
+    if (System.getenv("SHOTS") != null) WindowRobot.write(WindowRobot.picture(frame), Path.of(System.getenv("SHOTS")));
+    desk.close();
   }
 }

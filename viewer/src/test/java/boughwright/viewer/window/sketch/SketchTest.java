@@ -29,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SketchTest {
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path folder;
+  @TempDir private Path home;
   private SketchFrame frame;
 
   @BeforeAll
@@ -39,7 +40,7 @@ class SketchTest {
 
   @BeforeEach
   void open() {
-    frame = SketchFrame.open(Sketches.fresh());
+    frame = SketchFrame.open(home, Sketches.fresh());
     robot.click("measure.page.draw");
   }
 
@@ -59,28 +60,14 @@ class SketchTest {
 
   /** Azimuth, elevation, length and both calipers, one after the other, without the mouse. */
   private void typeSegment(String... values) {
-    String[] fields = {"azimuth", "elevation", "length", "start", "end"};
     robot.keys(KeyEvent.VK_INSERT);
     int before = segments().size();
-    for (int i = 0; i < fields.length; i++) {
-      waitForFocus("measure.add." + fields[i]);
-      robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-      robot.type(values[i]);
-      robot.keys(KeyEvent.VK_ENTER);
+    waitForFocus("measure.add.azimuth");
+    for (String value : values) {
+      robot.typeBlind(value + "\n");
     }
     robot.waitFor("it was added", () -> segments().size() == before + 1);
     waitForFocus("measure.add.azimuth");
-  }
-
-  private void draw(Point3 from, Point3 to) {
-    Point start = WindowRobot.onEvents(() -> pixel(from));
-    Point end = WindowRobot.onEvents(() -> pixel(to));
-    robot.drag(frame.view(), start, end);
-  }
-
-  private Point pixel(Point3 at) {
-    var seen = frame.canvas.project(at);
-    return new Point((int) Math.round(seen.x()), (int) Math.round(seen.y()));
   }
 
   private void pick(String id) {
@@ -88,7 +75,13 @@ class SketchTest {
   }
 
   @Test
-  void aTreeOfSixSegments_typedAndDrawn_isTheSameAfterSavingAndReading() throws Exception {
+  void aTreeOfSixSegments_fromNew_isTheSameAfterSavingAndOpening() {
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    robot.write("new-tree.name", "Sketched hornbeam");
+    robot.keys(KeyEvent.VK_ENTER);
+    frame.desk.answerNotToSave();
+    robot.waitFor("the sheet is gone", () -> !robot.isThere("new-tree"));
+    robot.click("measure.page.draw");
     typeSegment("0", "88", "60", "25", "22");
     typeSegment("90", "80", "4 cm", "22", "18");
     Point3 top = segments().get(2).end();
@@ -96,30 +89,39 @@ class SketchTest {
     robot.click("measure.add.aside");
     typeSegment("270", "20", "80", "9", "7");
     robot.keys(KeyEvent.VK_F7);
-    draw(top, new Point3(top.x() - 0.03, 0, top.z() + 0.02));
+    frame.drag(top, new Point3(top.x() - 0.03, 0, top.z() + 0.02));
     Point3 tip = segments().get(3).end();
-    draw(tip, new Point3(tip.x() + 0.02, 0, tip.z() - 0.01));
+    frame.drag(tip, new Point3(tip.x() + 0.02, 0, tip.z() - 0.01));
     assertThat(segments()).hasSize(6);
     robot.keys(KeyEvent.VK_F7);
-
     robot.click("measure.page.tree");
-    robot.fill("measure.name", "Sketched hornbeam");
     robot.write("measure.species", "carpinus betulus");
     robot.keys(KeyEvent.VK_ENTER);
     robot.click("measure.page.wounds");
     pick("t1");
     robot.click("measure.wound.add");
     robot.fill("measure.wound.width", "12");
+    Document sketched = WindowRobot.onEvents(frame.workspace::document);
 
     Path file = folder.resolve("sketch.tree.json");
-    Document sketched = WindowRobot.onEvents(frame.workspace::document);
-    TreeFiles.write(sketched, file);
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+    frame.desk.answerFile(file);
+    robot.waitFor("it is saved", () -> frame.workspace.history().isSaved());
+    robot.click("measure.page.draw");
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    robot.fill("new-tree.name", "Another");
+    robot.waitFor("another is open", () -> segments().size() == 1);
+    robot.menu("fo");
+    frame.desk.answerFile(file);
+    frame.desk.answerNotToSave();
 
-    assertThat(TreeFiles.read(file).document()).isEqualTo(sketched);
-    assertThat(sketched.tree().name()).isEqualTo("Sketched hornbeam");
-    assertThat(sketched.tree().wood()).isEqualTo(new TreeWood.OfSpecies("carpinus-betulus"));
-    assertThat(sketched.tree().wounds()).hasSize(1);
-    assertThat(sketched.tree().wounds().get(0).width()).isEqualTo(0.012);
+    robot.waitFor("it is open", () -> frame.workspace.file().isPresent());
+    Document opened = WindowRobot.onEvents(frame.workspace::document);
+    assertThat(opened).isEqualTo(sketched);
+    assertThat(opened.tree().name()).isEqualTo("Sketched hornbeam");
+    assertThat(opened.tree().wood()).isEqualTo(new TreeWood.OfSpecies("carpinus-betulus"));
+    assertThat(opened.tree().wounds()).hasSize(1);
+    assertThat(opened.tree().wounds().get(0).width()).isEqualTo(0.012);
   }
 
   /** 80 mm at azimuth 270 and 20 degrees: 75.175 mm to the right and 27.362 mm up. */
@@ -135,14 +137,67 @@ class SketchTest {
     assertThat(branch.caliperStart()).isEqualTo(0.009);
   }
 
+  /**
+   * A trunk of five pieces with four branches, three of them of two pieces: all of it typed, each
+   * value as a tape says it, proposals taken where they are right.
+   */
   @Test
-  void twelveSegments_areTypedOneAfterTheOther_withoutTheMouse() {
-    for (int i = 0; i < 11; i++) {
-      typeSegment("0", "80", "30", String.valueOf(24 - i), String.valueOf(23 - i));
+  void twelveSegments_fromNew_takeFewStrokesOfTheKeyboardAlone() {
+    Strokes strokes = new Strokes();
+    strokes.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    robot.find("new-tree.name");
+    strokes.words("twelve\n");
+    frame.desk.answerNotToSave();
+    robot.waitFor("it is open", () -> frame.workspace.document().tree().name().equals("twelve"));
+    strokes.keys(KeyEvent.VK_F4);
+    robot.waitFor("the table is there", () -> focused("measure.table"));
+    for (int i = 0; i < 6; i++) {
+      strokes.keys(KeyEvent.VK_RIGHT);
+    }
+    strokes.words("70\t58\t50\n");
+    strokes.keys(KeyEvent.VK_INSERT);
+    waitForFocus("measure.add.azimuth");
+    strokes.words("15\n80\n65\n\n44\n" + "200\n85\n60\n\n38\n" + "0\n85\n60\n\n30\n");
+    strokes.words("100\n70\n60\n\n20\n");
+    for (String branch :
+        new String[] {
+          "t1\n.9\n270\n15\n120\n18\n14\n" + "255\n5\n90\n\n10\n",
+          "t2\n.8\n100\n10\n110\n15\n12\n" + "90\n0\n80\n\n8\n",
+          "t3\n.7\n180\n20\n90\n12\n9\n" + "190\n10\n60\n\n6\n",
+          "t4\n\n30\n25\n60\n8\n6\n"
+        }) {
+      strokes.keys(KeyEvent.VK_F3);
+      waitForFocus("measure.add.parent");
+      strokes.words(branch);
     }
 
-    assertThat(segments()).hasSize(12);
-    assertThat(segments().get(11).parent()).contains(segments().get(10).id());
+    robot.waitFor("all are there", () -> frame.workspace.document().tree().segments().size() == 12);
+    Segment b2 = WindowRobot.onEvents(() -> Sketches.segment(frame.workspace, "b2"));
+    assertThat(b2.parent()).contains("t2");
+    assertThat(b2.along()).isEqualTo(0.8);
+    assertThat(b2.caliperStart()).isEqualTo(0.015);
+    assertThat(segments().get(0).caliperStart()).isEqualTo(0.058);
+    assertThat(segments()).filteredOn(one -> one.kind() == Kind.TRUNK).hasSize(5);
+    assertThat(strokes.count).isLessThan(250);
+  }
+
+  /** Presses keys as a person does who waits for nothing, and counts how many. */
+  private final class Strokes {
+    private int count;
+
+    void keys(int... codes) {
+      count++;
+      robot.keys(codes);
+    }
+
+    void words(String text) {
+      count += text.length();
+      robot.typeBlind(text);
+    }
+  }
+
+  private static boolean focused(String name) {
+    return WindowRobot.focused().map(name::equals).orElse(false);
   }
 
   @Test
@@ -173,7 +228,7 @@ class SketchTest {
     typeSegment("90", "10", "50", "8", "6");
     robot.keys(KeyEvent.VK_F7);
     Point3 top = segments().get(2).end();
-    draw(top, new Point3(top.x() + 0.02, 0, top.z() + 0.02));
+    frame.drag(top, new Point3(top.x() + 0.02, 0, top.z() + 0.02));
     int steps = segments().size() - 1;
 
     for (int i = 0; i < steps; i++) {

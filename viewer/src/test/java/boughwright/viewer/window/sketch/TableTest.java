@@ -21,15 +21,18 @@ import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The rows of the small tree are t1, b1, b1b, t2. */
 class TableTest {
   private final WindowRobot robot = new WindowRobot();
+  @TempDir private Path home;
   private SketchFrame frame;
 
   @BeforeAll
@@ -46,7 +49,7 @@ class TableTest {
   }
 
   private JTable open(Document document) {
-    frame = SketchFrame.open(document);
+    frame = SketchFrame.open(home, document);
     robot.keys(KeyEvent.VK_F4);
     JTable table = robot.find("measure.table", JTable.class);
     robot.waitFor("the table has the focus", table::isFocusOwner);

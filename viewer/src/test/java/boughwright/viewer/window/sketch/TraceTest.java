@@ -44,6 +44,7 @@ class TraceTest {
 
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path folder;
+  @TempDir private Path home;
   private SketchFrame frame;
 
   @BeforeAll
@@ -54,7 +55,7 @@ class TraceTest {
 
   @BeforeEach
   void open() {
-    frame = SketchFrame.open(Sketches.fresh());
+    frame = SketchFrame.open(home, Sketches.fresh());
   }
 
   @AfterEach
@@ -120,23 +121,6 @@ class TraceTest {
     return new Point((int) Math.round(sums[0] / sums[2]), (int) Math.round(sums[1] / sums[2]));
   }
 
-  /** Waits until the view glides no more: the tree is seen twice at the same place. */
-  private void stands() {
-    Object[] before = {null};
-    robot.waitFor(
-        "the view stands still",
-        () -> {
-          List<Object> now =
-              List.of(
-                  frame.canvas.project(Point3.ORIGIN),
-                  frame.canvas.project(new Point3(0.1, 0, 0.1)),
-                  frame.view().getSize());
-          boolean same = now.equals(before[0]);
-          before[0] = now;
-          return same;
-        });
-  }
-
   private double millimetresPerCanvasPixel() {
     return WindowRobot.onEvents(
         () ->
@@ -149,7 +133,7 @@ class TraceTest {
 
   private void scaleAndPlace() {
     robot.click("photo.mark");
-    stands();
+    frame.stands();
     Point any = seen(Color.RED, x -> true);
     robot.click(frame.view(), seen(Color.RED, x -> x < any.x).x, seen(Color.RED, x -> x < any.x).y);
     Point right = seen(Color.RED, x -> x > any.x);
@@ -160,7 +144,7 @@ class TraceTest {
     robot.type("20 cm");
     robot.keys(KeyEvent.VK_ENTER);
     robot.click("photo.place");
-    stands();
+    frame.stands();
     Point base = seen(Color.GREEN, x -> true);
     robot.click(frame.view(), base.x, base.y);
   }
@@ -177,14 +161,9 @@ class TraceTest {
     assertThat(placed.baseY()).isCloseTo(BASE.y, within(3.0));
 
     robot.keys(KeyEvent.VK_F7);
-    stands();
+    frame.stands();
     Point tip = seen(Color.MAGENTA, x -> true);
-    Point from =
-        WindowRobot.onEvents(
-            () -> {
-              var top = frame.canvas.project(new Point3(0, 0, 0.1));
-              return new Point((int) top.x(), (int) top.y());
-            });
+    Point from = frame.pixel(new Point3(0, 0, 0.1));
     robot.drag(frame.view(), from, tip);
 
     Point3 end = WindowRobot.onEvents(() -> Sketches.segment(frame.workspace, "t2").end());
@@ -216,10 +195,10 @@ class TraceTest {
     Files.write(file, "these are only words".getBytes(StandardCharsets.UTF_8));
 
     add(file);
-    robot.waitFor("it is told", () -> robot.words("status").contains("notes.jpg"));
+    robot.waitFor("it is told", () -> robot.words("status.notice").contains("notes.jpg"));
 
     assertThat(WindowRobot.onEvents(frame.workspace::document)).isEqualTo(Sketches.fresh());
-    assertThat(robot.words("status")).doesNotContain("\n");
+    assertThat(robot.words("status.notice")).doesNotContain("\n");
   }
 
   @Test
@@ -237,7 +216,7 @@ class TraceTest {
                         1,
                         java.util.Map.of()))));
 
-    robot.waitFor("it is told", () -> robot.words("status").contains("gone.jpg is missing"));
+    robot.waitFor("it is told", () -> robot.words("status.notice").contains("gone.jpg is missing"));
     robot.click("measure.page.photos");
     assertThat(robot.words("photo.state")).contains("is missing");
     robot.click("photo.remove");

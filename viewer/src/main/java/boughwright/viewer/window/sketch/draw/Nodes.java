@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The nodes of a tree as they appear: the trunk base and the end of every segment.
+ * The nodes of a tree as they appear: the trunk base and the end of every segment, but of none that
+ * is hidden.
  *
  * @param all nodes in the order of the file, the base first
  */
@@ -37,6 +38,9 @@ record Nodes(List<Node> all) {
     List<Node> nodes = new ArrayList<>();
     for (int i = 0; i < skeleton.size(); i++) {
       String id = skeleton.segment(i).id();
+      if (!canvas.isShown(id)) {
+        continue;
+      }
       if (skeleton.parent(i) == Skeleton.NONE) {
         nodes.add(0, node(canvas, new Spot(id, 0), skeleton.start(i)));
       }

@@ -15,6 +15,7 @@ import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.sketch.draw.PointWords;
 import boughwright.viewer.window.sketch.draw.Shape;
 import boughwright.viewer.window.sketch.entry.CaliperGuess;
+import boughwright.viewer.window.sketch.entry.CourseGuess;
 import boughwright.viewer.window.sketch.entry.Draft;
 import boughwright.viewer.window.sketch.entry.Polar;
 import boughwright.viewer.window.sketch.entry.Seat;
@@ -29,6 +30,7 @@ import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 
 /**
@@ -70,7 +72,7 @@ public final class AddForm {
     length = length("length", "Length", LONGEST);
     start = length("start", "Caliper at its start", THICKEST);
     end = length("end", "Caliper at its end", THICKEST);
-    kind = new Choice<>("measure.add.kind", "Kind", Typed::word, one -> propose());
+    kind = new Choice<>("measure.add.kind", "Kind", Typed::word, this::chosen);
     kind.offer(List.of(Kind.values()), Kind.BRANCH);
     name = new TextEntry("measure.add.name", "Name", text -> {});
     told.setName("measure.add.told");
@@ -151,6 +153,8 @@ public final class AddForm {
       QuantityField next = i + 1 < typed.size() ? typed.get(i + 1) : null;
       here.field().addActionListener(event -> enter(here, next));
     }
+    parent.field().addActionListener(event -> enter(parent, along.field()));
+    along.field().addActionListener(event -> enter(along, azimuth.field()));
     name.field().addActionListener(event -> add());
     workspace.listen(this::heard);
   }
@@ -167,6 +171,12 @@ public final class AddForm {
     }
   }
 
+  private static void enter(TextEntry here, JTextField next) {
+    if (here.commit()) {
+      next.requestFocusInWindow();
+    }
+  }
+
   public JComponent component() {
     return section;
   }
@@ -174,6 +184,11 @@ public final class AddForm {
   /** Puts the keyboard where measuring begins. */
   public void focus() {
     azimuth.field().requestFocusInWindow();
+  }
+
+  /** Puts the keyboard where the place is told that the next segment grows on. */
+  public void focusPlace() {
+    parent.field().requestFocusInWindow();
   }
 
   private void heard(Topic topic) {
@@ -200,22 +215,45 @@ public final class AddForm {
     parent.setValue(on);
     along.setValue("1");
     guessed = true;
-    int i = skeleton.indexOf(on);
-    boolean free = isFree(skeleton, i);
-    Polar below = Polar.between(skeleton.start(i), skeleton.end(i));
-    azimuth.setValue(legible(below.azimuth()));
-    elevation.setValue(legible(below.elevation()));
     if (length.value().isEmpty()) {
       length.setValue(USUAL_LENGTH);
     }
+    boolean free = isFree(skeleton, skeleton.indexOf(on));
     (free ? onward : aside).setSelected(true);
+    likely();
+  }
+
+  /** Proposes all of a segment but its length: of the likely kind, in the likely direction. */
+  private void likely() {
+    Seat seat = seat();
+    kind.setValue(seat.kind(shape.skeleton(), 0));
+    point();
     propose();
+  }
+
+  /** Proposes where a segment of the chosen kind points. */
+  private void point() {
+    CourseGuess guess = CourseGuess.of(shape.skeleton(), seat(), kind.value());
+    azimuth.setValue(guess.azimuth());
+    elevation.setValue(guess.elevation());
     showRose();
   }
 
-  /** An angle to the tenth of a degree, which no protractor reads [rad]. */
-  private static double legible(double angle) {
-    return Math.toRadians(Math.round(10 * Math.toDegrees(angle)) / 10.0);
+  /** A root starts at the foot of the trunk, and hangs. */
+  private void chosen(Kind one) {
+    if (one == Kind.ROOT && seat().joins() == Joint.CONTINUES && !isRoot()) {
+      Skeleton skeleton = shape.skeleton();
+      parent.setValue(skeleton.segment(skeleton.outward(0)).id());
+      along.setValue("0");
+      aside.setSelected(true);
+      point();
+    }
+    propose();
+  }
+
+  private boolean isRoot() {
+    Skeleton skeleton = shape.skeleton();
+    return skeleton.segment(seat().parent()).kind() == Kind.ROOT;
   }
 
   private static boolean isFree(Skeleton skeleton, int i) {
@@ -261,8 +299,7 @@ public final class AddForm {
       along.setValue("1");
     }
     guessed = true;
-    kind.setValue(seat().kind(shape.skeleton(), elevation.value().orElse(0)));
-    propose();
+    likely();
     focus();
   }
 
@@ -283,9 +320,6 @@ public final class AddForm {
   private void propose() {
     Seat seat = seat();
     Skeleton skeleton = shape.skeleton();
-    if (guessed) {
-      kind.setValue(seat.kind(skeleton, elevation.value().orElse(0)));
-    }
     name.setValue(draft(seat).freeId(workspace.document(), skeleton));
     proposeCalipers();
   }

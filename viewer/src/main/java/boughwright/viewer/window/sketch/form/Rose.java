@@ -86,10 +86,12 @@ final class Rose extends JPanel {
     pen.setColor(Theme.colour(Shade.QUIET));
     FontMetrics metrics = pen.getFontMetrics();
     centred(pen, "0\u00B0 you", x, y + radius + metrics.getAscent() + 2);
-    centred(pen, "180\u00B0", x, y - radius - metrics.getDescent() - 1);
-    double side = metrics.getAscent() / 2.5;
-    centred(pen, "90\u00B0", x - radius - metrics.stringWidth("90\u00B0") / 2.0 - 6, y + side);
-    centred(pen, "270\u00B0", x + radius + metrics.stringWidth("270\u00B0") / 2.0 + 6, y + side);
+    centred(pen, "180\u00B0 behind", x, y - radius - metrics.getDescent() - 1);
+    double away = radius + metrics.stringWidth("right") / 2.0 + 6;
+    centred(pen, "90\u00B0", x - away, y - 2);
+    centred(pen, "left", x - away, y + metrics.getAscent());
+    centred(pen, "270\u00B0", x + away, y - 2);
+    centred(pen, "right", x + away, y + metrics.getAscent());
     double level = Math.max(0.12, Math.cos(elevation)) * radius;
     arrow(pen, x, y, x - Math.sin(azimuth) * level, y + Math.cos(azimuth) * level);
   }
