@@ -91,6 +91,11 @@ public final class LivePull {
     return refused;
   }
 
+  /** Where the place is with nothing but what is kept [m, tree frame]. */
+  public Point3 free() {
+    return pull.free();
+  }
+
   /** Everything there is to tie to that a line from the place may reach, the nearest first. */
   public List<AnchorPlace> anchors() {
     return weighing.map(Weighing::anchors).orElse(List.of());
@@ -291,11 +296,27 @@ public final class LivePull {
     return held(tie, new Hold.Shortening(by));
   }
 
-  /** The line of the last target held as a person typed, solved with the usual accuracy. */
+  /**
+   * The line of the last target, or the one that was grabbed, held as a person typed; solved with
+   * the usual accuracy. Empty where nothing holds so.
+   */
   public Optional<Pulled> held(Hold hold) {
-    return last == null || last.line().isEmpty()
+    Optional<Pulled> found = tie().flatMap(tie -> held(tie, hold));
+    found.ifPresent(one -> last = one);
+    return found;
+  }
+
+  private Optional<Tie> tie() {
+    return last == null
         ? Optional.empty()
-        : held(last.line().get().tie(), hold);
+        : last.line()
+            .map(Pulled.Line::tie)
+            .or(
+                () ->
+                    Optional.ofNullable(current)
+                        .map(
+                            line ->
+                                new Tie(line.place(), line.anchor(), LineLimits.LEAST_SHORTENING)));
   }
 
   private Optional<Pulled> held(Tie tie, Hold hold) {

@@ -138,7 +138,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     exact.follow();
     adding.setVisible(pulling.spot().isPresent());
     add.setText(pulling.changing().isPresent() ? "Change in plan" : "Add to plan");
-    add.setEnabled(draft.filter(one -> one.settled() && one.proposal().isPresent()).isPresent());
+    add.setEnabled(draft.filter(Draft::isReady).isPresent());
     name.setVisible(pulling.changing().isEmpty());
     if (!named.equals(pulling.name())) {
       named = pulling.name();
