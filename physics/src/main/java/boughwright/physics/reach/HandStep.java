@@ -5,6 +5,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.physics.trial.TreeStand;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
@@ -17,8 +18,11 @@ import org.apache.commons.math3.linear.RealMatrix;
  * hand comes to.
  */
 final class HandStep {
-  /** Trials before it is looked closely. */
-  private static final int TRIALS = 6;
+  /** Trials for one place of the hand: as many as fit between two pictures. */
+  private static final int TRIALS = 4;
+
+  /** After a step that leads no nearer one this part as long is tried (a choice) [1]. */
+  private static final double SHORTER = 0.25;
 
   /** A step that moves the place by less is none, while the hand moves [m]. */
   private static final double SETTLED = 1e-4;
@@ -49,32 +53,50 @@ final class HandStep {
     this.trials = trials;
   }
 
-  /** The force for a target from that of another; empty where that does not settle soon. */
+  /**
+   * The force for a target from that of another, as near as a few trials come; empty where none of
+   * them comes nearer, so that the slopes are of no use.
+   */
   Optional<Trial> followed(Aim target, Trial from) {
-    Trial here = from;
+    Trial best = from;
     double longest = Double.POSITIVE_INFINITY;
+    boolean nearer = false;
     for (int n = 0; n < TRIALS; n++) {
-      double[] step = step(target, here);
+      double[] step = step(target, best);
       double moves = Fit.norm(slopes.operate(step));
       if (moves < SETTLED) {
-        return Optional.of(here);
+        return Optional.of(best);
       }
-      if (moves > longest) {
-        return Optional.empty();
+      double part = Math.min(1, longest / moves);
+      Optional<Trial> there = trials.apply(stepped(best.force(), step, part));
+      there.ifPresent(learned(step, part, best));
+      if (there.isPresent() && cost(target, there.get()) < cost(target, best)) {
+        best = there.get();
+        nearer = true;
+      } else {
+        longest = SHORTER * part * moves;
       }
-      longest = moves;
-      double[] next = here.force().clone();
-      for (int k = 0; k < 3; k++) {
-        next[k] += step[k];
-      }
-      Optional<Trial> there = trials.apply(next);
-      if (there.isEmpty()) {
-        return Optional.empty();
-      }
-      learn(step, there.get().at().minus(here.at()));
-      here = there.get();
     }
-    return Optional.empty();
+    return nearer ? Optional.of(best) : Optional.empty();
+  }
+
+  private static double[] stepped(double[] force, double[] step, double part) {
+    double[] next = force.clone();
+    for (int k = 0; k < 3; k++) {
+      next[k] += part * step[k];
+    }
+    return next;
+  }
+
+  private Consumer<Trial> learned(double[] step, double part, Trial from) {
+    double[] taken = stepped(new double[3], step, part);
+    return there -> learn(taken, there.at().minus(from.at()));
+  }
+
+  private double cost(Aim target, Trial trial) {
+    double pull = weight * Fit.norm(trial.force());
+    double miss = target.miss(trial.at());
+    return miss * miss + pull * pull;
   }
 
   /** The step to the least of what is missing and the weighted force, by the slopes there are. */

@@ -36,7 +36,7 @@ public final class LiveHand {
   /** What a small movement is, as a part of the limb [1]. */
   private static final double SMALL = 0.05;
 
-  /** While the hand moves: as much as fits between two pictures. */
+  /** Where the slopes lead nowhere, such as beside a pose that gives way. */
   private static final Fit.Effort LIVE = new Fit.Effort(2, 4, 2e-5);
 
   /** Once it rests: to some hundredths of a millimetre. */
@@ -97,7 +97,7 @@ public final class LiveHand {
     Optional<HandStep.Trial> found = steps().followed(target, here);
     if (found.isEmpty()) {
       steps = Optional.empty();
-      found = sought(here, LIVE);
+      found = steps().followed(target, here).or(() -> sought(here, LIVE));
     }
     return took(found);
   }
