@@ -4,6 +4,7 @@ package boughwright.physics.reach;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Hold;
+import boughwright.physics.trial.RiskGuess;
 import boughwright.physics.trial.TreeStand;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,9 +54,10 @@ final class DrawnIn {
    *
    * @param by shortening [m]
    * @param at where the grabbed place is [m, tree frame]
-   * @param breaking guessed risk of breaking [1]
+   * @param risk what it risks, guessed
+   * @param pull of the line [N]
    */
-  record Sample(double by, Point3 at, double breaking) {}
+  record Sample(double by, Point3 at, RiskGuess risk, double pull) {}
 
   /**
    * The pose in which the grabbed place is nearest to a target.
@@ -78,7 +80,7 @@ final class DrawnIn {
     this.limb = limb;
     most = MOST_PART * pull.restLength(place.spot(), anchor);
     step = Math.min(most, FIRST * limb);
-    samples.add(new Sample(0, pull.free(), 0));
+    samples.add(new Sample(0, pull.free(), RiskGuess.NONE, 0));
   }
 
   TiePlace place() {
@@ -104,7 +106,7 @@ final class DrawnIn {
       TreeStand.Stood stood = at(by);
       if (stood.holds()) {
         Point3 at = stood.point(pull.grab().spot());
-        samples.add(new Sample(by, at, stood.risk().breaking()));
+        samples.add(new Sample(by, at, stood.risk(), stood.tension(pull.index())));
         double part = MOVES * limb / Math.max(1e-9, at.distance(last.at));
         boolean near = halving > 0;
         step *= near ? 1 : Math.min(CHANGE, Math.max(1 / CHANGE, part));
@@ -118,14 +120,14 @@ final class DrawnIn {
   }
 
   /** Whether it is known where the place is nearest to a target. */
-  synchronized boolean knows(Point3 target) {
+  synchronized boolean knows(Aim target) {
     return valley(target).isPresent();
   }
 
   /** The first place of the grid from which drawing in further leads away from a target. */
-  private OptionalInt valley(Point3 target) {
+  private OptionalInt valley(Aim target) {
     for (int k = 0; k + 1 < samples.size(); k++) {
-      if (samples.get(k).at.distance(target) <= samples.get(k + 1).at.distance(target)) {
+      if (target.miss(samples.get(k).at) <= target.miss(samples.get(k + 1).at)) {
         return OptionalInt.of(k);
       }
     }
@@ -137,18 +139,18 @@ final class DrawnIn {
    *
    * @return with its miss as distance from the target
    */
-  synchronized Optional<Sample> guess(Point3 target) {
+  synchronized Optional<Sample> guess(Aim target) {
     OptionalInt valley = valley(target);
     if (valley.isEmpty()) {
       return Optional.empty();
     }
     Arc arc = arc(valley.getAsInt());
     double by = arc.nearest(target);
-    return Optional.of(new Sample(by, arc.at(by), arc.breaking(by)));
+    return Optional.of(arc.sample(by));
   }
 
   /** The nearest pose, solved; empty where drawing in leads away or no pose holds. */
-  Optional<Nearest> nearest(Point3 target) {
+  Optional<Nearest> nearest(Aim target) {
     Arc arc;
     synchronized (this) {
       while (valley(target).isEmpty()) {
@@ -166,13 +168,13 @@ final class DrawnIn {
         break;
       }
       Point3 at = stood.point(pull.grab().spot());
-      found = Optional.of(new Nearest(new Tie(place, anchor, by), stood, at.distance(target)));
-      Vector3 off = at.minus(target);
-      Vector3 slope = arc.slope(by);
+      found = Optional.of(new Nearest(new Tie(place, anchor, by), stood, target.miss(at)));
+      Vector3 off = target.way(at).times(-1);
+      Vector3 slope = target.across(arc.slope(by));
       double downhill = off.dot(slope);
       double square = slope.dot(slope);
       double bent = square + off.dot(arc.bend());
-      double next = by - downhill / (bent > square / 5 ? bent : square);
+      double next = square > 0 ? by - downhill / (bent > square / 5 ? bent : square) : by;
       if (downhill > 0) {
         high = by;
       } else {
@@ -184,7 +186,7 @@ final class DrawnIn {
       }
       by = next;
     }
-    return found.filter(one -> one.miss < pull.free().distance(target));
+    return found.filter(one -> one.miss < target.miss(pull.free()));
   }
 
   private Arc arc(int valley) {
@@ -236,22 +238,31 @@ final class DrawnIn {
       return first().plus(half().times(2 * by - a.by - b.by));
     }
 
-    double breaking(double by) {
+    /** What is known between two places of the grid. */
+    Sample sample(double by) {
       boolean left = by <= b.by;
       Sample from = left ? a : b;
       Sample to = left ? b : c;
       double run = to.by - from.by;
       double part = run > 0 ? Math.min(1, Math.max(0, (by - from.by) / run)) : 0;
-      return from.breaking + part * (to.breaking - from.breaking);
+      RiskGuess risk =
+          new RiskGuess(
+              between(from.risk.breaking(), to.risk.breaking(), part),
+              between(from.risk.kink(), to.risk.kink(), part));
+      return new Sample(by, at(by), risk, between(from.pull, to.pull, part));
     }
 
-    double nearest(Point3 target) {
+    private static double between(double from, double to, double part) {
+      return from + part * (to - from);
+    }
+
+    double nearest(Aim target) {
       double from = low;
       double to = high;
       double by = (low + high) / 2;
       for (int n = 0; n < STEPS; n++) {
-        Vector3 off = at(by).minus(target);
-        Vector3 slope = slope(by);
+        Vector3 off = target.way(at(by)).times(-1);
+        Vector3 slope = target.across(slope(by));
         double downhill = off.dot(slope);
         if (downhill > 0) {
           to = by;

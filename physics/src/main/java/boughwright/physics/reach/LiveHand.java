@@ -4,22 +4,15 @@ package boughwright.physics.reach;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.HandBend;
-import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.TreeStand;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.LUDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * A place follows a free hand: the force that brings it there is found anew for each target, from
@@ -29,7 +22,8 @@ import org.apache.commons.math3.linear.RealMatrix;
 public final class LiveHand {
   /**
    * Weight of the force beside what is missing [1]: a pull along the branch does next to nothing
-   * and would grow without end.
+   * and would grow without end; and of the places on a line of sight it is the one that needs
+   * least.
    */
   private static final double FORCE_WEIGHT = 0.03;
 
@@ -42,7 +36,7 @@ public final class LiveHand {
   /** What a small movement is, as a part of the limb [1]. */
   private static final double SMALL = 0.05;
 
-  /** While the hand moves: as much as fits between two pictures. */
+  /** Where the slopes lead nowhere, such as beside a pose that gives way. */
   private static final Fit.Effort LIVE = new Fit.Effort(2, 4, 2e-5);
 
   /** Once it rests: to some hundredths of a millimetre. */
@@ -51,28 +45,28 @@ public final class LiveHand {
   /** Where more than this part of the way is left, it is looked from rest as well [1]. */
   private static final double LEFT = 0.1;
 
-  /** Trials with corrected slopes before it is looked closely. */
-  private static final int TRIALS = 5;
-
-  /** A step that moves the place by less is none [m]. */
-  private static final double SETTLED = 2e-5;
-
   /** A hand that moves a place by less does nothing [m]. */
   private static final double NOTHING = 1e-4;
 
   private final Pull pull;
   private final TiePlace place;
+  private final TreeStand.Gripped gripped;
   private final double scale;
-  private final double small;
-  private double[] force = new double[3];
-  private RealMatrix slopes;
+  private final double weight;
+  private HandStep.Trial here;
+  private Optional<HandStep> steps = Optional.empty();
+  private Aim aim;
   private Handed last;
 
   LiveHand(Pull pull, TiePlace place, double limb) {
     this.pull = pull;
     this.place = place;
-    small = SMALL * limb;
-    scale = small / place.compliance();
+    gripped = pull.stand().gripped(pull.grab().kept(), place.spot());
+    scale = SMALL * limb / place.compliance();
+    weight = FORCE_WEIGHT * place.compliance();
+    aim = new Aim.At(pull.free());
+    here = trial(new double[3]).orElseThrow(() -> new IllegalArgumentException("it holds no pose"));
+    last = handed(here);
   }
 
   /**
@@ -88,115 +82,62 @@ public final class LiveHand {
     return lines.hand();
   }
 
-  /** The place brought toward a target, as near as a few trials come; the next go on from there. */
+  /** The place brought toward a point, as near as a few trials come; the next go on from there. */
   public Handed to(Point3 target) {
-    Objects.requireNonNull(target, "target");
-    Optional<double[]> found = followed(target);
+    return to(new Aim.At(target));
+  }
+
+  /**
+   * The place brought toward where the hand wants it, by the least force that does; as near as a
+   * few trials come, the next go on from there. What is told has as its target the place of the aim
+   * that is nearest to where the grabbed place comes.
+   */
+  public Handed to(Aim target) {
+    aim = Objects.requireNonNull(target, "target");
+    Optional<HandStep.Trial> found = steps().followed(target, here);
     if (found.isEmpty()) {
-      slopes = null;
-      found = sought(target, force, LIVE);
+      steps = Optional.empty();
+      found = steps().followed(target, here).or(() -> sought(here, LIVE));
     }
-    return took(target, found);
+    return took(found);
+  }
+
+  private HandStep steps() {
+    if (steps.isEmpty()) {
+      double[][] slopes = Fit.slopes(this::place, box(), here.force(), xyz(here.at()));
+      steps = Optional.of(new HandStep(slopes, weight, this::trial));
+    }
+    return steps.get();
   }
 
   /** The place brought to the last target, as near as a hand can, with all the time it takes. */
   public Handed rested() {
-    Point3 target = last == null ? pull.free() : last.target();
-    Optional<double[]> warm = sought(target, force, AT_REST);
-    double left = warm.map(x -> left(target, x)).orElse(Double.POSITIVE_INFINITY);
-    boolean far = left > LEFT * pull.free().distance(target);
-    Optional<double[]> found =
-        far
-            ? sought(target, new double[3], AT_REST)
-                .filter(x -> left(target, x) < left)
-                .or(() -> warm)
-            : warm;
-    slopes = null;
-    return took(target, found);
+    Optional<HandStep.Trial> warm = sought(here, AT_REST);
+    double left = warm.map(this::left).orElse(Double.POSITIVE_INFINITY);
+    Optional<HandStep.Trial> found = warm;
+    if (left > LEFT * aim.miss(pull.free())) {
+      found =
+          trial(new double[3])
+              .flatMap(rest -> sought(rest, AT_REST))
+              .filter(cold -> left(cold) < left)
+              .or(() -> warm);
+    }
+    steps = Optional.empty();
+    return took(found);
   }
 
-  private Handed took(Point3 target, Optional<double[]> found) {
+  private Handed took(Optional<HandStep.Trial> found) {
     if (found.isPresent()) {
-      TreeStand.Stood stood = pulled(pull, found.get());
-      if (stood.holds()) {
-        force = found.get();
-        last = handed(target, stood);
-        return last;
-      }
+      here = found.get();
+      last = handed(here);
+    } else {
+      last = last.staying(aim.nearest(last.comesTo()));
     }
-    if (last == null) {
-      last = handed(pull.free(), pulled(pull, new double[3]));
-    }
-    last = last.staying(target);
     return last;
   }
 
-  /**
-   * From the last force with the slopes there were, corrected at each trial (C. G. Broyden,
-   * Mathematics of Computation 19, 1965); empty where that does not settle soon.
-   */
-  private Optional<double[]> followed(Point3 target) {
-    double[] x = force.clone();
-    Optional<double[]> here = missing(target, x);
-    if (here.isEmpty()) {
-      return Optional.empty();
-    }
-    if (slopes == null) {
-      slopes =
-          Wish.matrix(Fit.slopes(y -> missing(target, y), box(), x, here.get()))
-              .getSubMatrix(0, 2, 0, 2);
-    }
-    double longest = Double.POSITIVE_INFINITY;
-    for (int n = 0; n < TRIALS; n++) {
-      double[] step = step(here.get(), x);
-      double moves = Fit.norm(slopes.operate(step));
-      if (moves < SETTLED) {
-        return Optional.of(x);
-      }
-      if (moves > longest) {
-        return Optional.empty();
-      }
-      longest = moves;
-      double[] next = new double[3];
-      for (int k = 0; k < 3; k++) {
-        next[k] = x[k] + step[k];
-      }
-      Optional<double[]> there = missing(target, next);
-      if (there.isEmpty()) {
-        return Optional.empty();
-      }
-      learn(step, here.get(), there.get());
-      x = next;
-      here = there;
-    }
-    return Optional.empty();
-  }
-
-  /** The step to the least of what is missing and the weighted force, by the slopes there are. */
-  private double[] step(double[] missing, double[] x) {
-    double weight = FORCE_WEIGHT * small / scale;
-    RealMatrix normal = slopes.transpose().multiply(slopes);
-    double[] rhs = slopes.preMultiply(Arrays.copyOf(missing, 3));
-    for (int k = 0; k < 3; k++) {
-      normal.addToEntry(k, k, weight * weight);
-      rhs[k] = -rhs[k] - weight * weight * x[k];
-    }
-    return new LUDecomposition(normal).getSolver().solve(new ArrayRealVector(rhs)).toArray();
-  }
-
-  private void learn(double[] step, double[] before, double[] after) {
-    double square = Fit.norm(step) * Fit.norm(step);
-    double[] foretold = slopes.operate(step);
-    for (int i = 0; i < 3; i++) {
-      for (int k = 0; k < 3; k++) {
-        double wrong = after[i] - before[i] - foretold[i];
-        slopes.addToEntry(i, k, wrong * step[k] / square);
-      }
-    }
-  }
-
-  private double left(Point3 target, double[] x) {
-    return missing(target, x).map(Fit::norm).orElse(Double.POSITIVE_INFINITY);
+  private double left(HandStep.Trial trial) {
+    return Fit.norm(missing(trial));
   }
 
   private Fit.Box box() {
@@ -209,36 +150,47 @@ public final class LiveHand {
     return new Fit.Box(low, high, step);
   }
 
-  private Optional<double[]> sought(Point3 target, double[] from, Fit.Effort effort) {
-    if (!pulled(pull, from).holds()) {
-      return Optional.empty();
-    }
-    return Optional.of(Fit.of(x -> missing(target, x), box(), effort, from));
+  private Optional<HandStep.Trial> sought(HandStep.Trial from, Fit.Effort effort) {
+    return trial(Fit.of(x -> trial(x).map(this::missing), box(), effort, from.force()));
   }
 
-  private Optional<double[]> missing(Point3 target, double[] x) {
-    TreeStand.Stood stood = pulled(pull, x);
-    if (!stood.holds()) {
-      return Optional.empty();
-    }
-    Vector3 off = stood.point(pull.grab().spot()).minus(target);
-    double weight = FORCE_WEIGHT * small / scale;
-    return Optional.of(
-        new double[] {off.x(), off.y(), off.z(), weight * x[0], weight * x[1], weight * x[2]});
+  private double[] missing(HandStep.Trial trial) {
+    Vector3 off = aim.way(trial.at());
+    double[] x = trial.force();
+    return new double[] {-off.x(), -off.y(), -off.z(), weight * x[0], weight * x[1], weight * x[2]};
   }
 
-  private TreeStand.Stood pulled(Pull with, double[] x) {
-    return with.stand().pulled(with.grab().kept(), place.spot(), new Vector3(x[0], x[1], x[2]));
+  private Optional<double[]> place(double[] x) {
+    return trial(x).map(trial -> xyz(trial.at()));
   }
 
-  private Handed handed(Point3 target, TreeStand.Stood stood) {
-    Point3 at = stood.point(pull.grab().spot());
-    Vector3 by = new Vector3(force[0], force[1], force[2]);
-    Optional<Proposal> proposal = proposal(at, by);
+  private static double[] xyz(Point3 at) {
+    return new double[] {at.x(), at.y(), at.z()};
+  }
+
+  private Optional<HandStep.Trial> trial(double[] x) {
+    TreeStand.Stood stood = gripped.pulled(new Vector3(x[0], x[1], x[2]));
+    return stood.holds()
+        ? Optional.of(new HandStep.Trial(x.clone(), stood, stood.point(pull.grab().spot())))
+        : Optional.empty();
+  }
+
+  private Handed handed(HandStep.Trial trial) {
+    double[] x = trial.force();
+    Vector3 by = new Vector3(x[0], x[1], x[2]);
+    Optional<Proposal> proposal = proposal(trial.at(), by);
     Plan plan =
         proposal.map(pull::plan).orElse(pull.grab().plan().withProposals(pull.grab().kept()));
     return new Handed(
-        target, at, at.distance(target), by, proposal, plan, stood.result(), stood.risk(), false);
+        aim.nearest(trial.at()),
+        trial.at(),
+        aim.miss(trial.at()),
+        by,
+        proposal,
+        plan,
+        trial.stood().result(),
+        trial.stood().risk(),
+        false);
   }
 
   /** A hand whose force keeps its direction and whose place comes so far along it. */
@@ -264,10 +216,10 @@ public final class LiveHand {
 
   /**
    * The pull by hand of the last target, solved with the usual accuracy: what a trial of its plan
-   * gives. Empty before the first target, or where it holds no pose so.
+   * gives. Empty where the hand hardly moves it, or where it holds no pose so.
    */
   public Optional<Handed> settled() {
-    if (last == null || rested().proposal().isEmpty()) {
+    if (rested().proposal().isEmpty()) {
       return Optional.empty();
     }
     TreeStand.Stood stood =
@@ -278,53 +230,14 @@ public final class LiveHand {
     Point3 at = stood.point(pull.grab().spot());
     return Optional.of(
         new Handed(
-            last.target(),
+            aim.nearest(at),
             at,
-            at.distance(last.target()),
+            aim.miss(at),
             last.force(),
             last.proposal(),
             last.plan(),
             stood.result(),
             stood.risk(),
             last.stays()));
-  }
-
-  /**
-   * Coils that would hold a place near a target once the hand has let go, the nearest first; long
-   * work, asked from any thread.
-   *
-   * @param target where the place is wanted
-   * @param metals metals in which wire is sold, at least one
-   * @param mostRisk most that breaking may risk while it is bent [1]
-   * @return empty where no wire holds it nearer than it is
-   */
-  public static List<Choice> coils(
-      Grab grab, Point3 target, Set<Material> metals, double mostRisk) {
-    Objects.requireNonNull(target, "target");
-    ReachRequest request =
-        new ReachRequest(
-            grab.tree(),
-            grab.plan().withProposals(grab.kept()),
-            grab.kept(),
-            grab.species(),
-            new Target.Point(grab.spot(), target),
-            new ReachRequest.Wishes(grab.anchors(), mostRisk, 1, metals));
-    TreeStand stand =
-        new TreeStand(request.tree(), request.plan(), request.species(), Reach.SEARCHING);
-    Probe probe = new Probe(stand, request.target(), request.kept());
-    LimbPath path = new LimbPath(stand, grab.spot());
-    Optional<Tried> start = probe.alone();
-    if (start.isEmpty()) {
-      return List.of();
-    }
-    WishFinder finder = new WishFinder(probe, start.get());
-    List<Wish> wishes =
-        path.places().parallelStream().map(finder::at).flatMap(Optional::stream).toList();
-    List<Candidate> found =
-        new ArrayList<>(
-            new CoilSearch(request, probe, path, start.get()).candidates(wishes, List.of()));
-    found.sort(Comparator.comparingDouble(Candidate::miss));
-    Teller teller = new Teller(request, probe);
-    return found.stream().flatMap(one -> teller.told(one, Choice.Why.COIL).stream()).toList();
   }
 }

@@ -44,6 +44,7 @@ public final class LivePull {
   private final Optional<Weighing> weighing;
   private final Optional<LiveHand> hand;
   private Optional<AnchorPlace> fixed = Optional.empty();
+  private Aim aim;
   private DrawnIn current;
   private Pulled last;
 
@@ -58,6 +59,7 @@ public final class LivePull {
     Weighing all = new Weighing(pull);
     weighing = Optional.of(all);
     hand = Optional.of(new LiveHand(pull, all.grabbed(), all.limb()));
+    aim = new Aim.At(pull.free());
     last = alone(pull.free());
     pull.grab().line().ifPresent(line -> current = all.of(Pull.placeOf(pull.stand(), line)));
   }
@@ -89,6 +91,11 @@ public final class LivePull {
     return refused;
   }
 
+  /** Where the place is with nothing but what is kept [m, tree frame]. */
+  public Point3 free() {
+    return pull.free();
+  }
+
   /** Everything there is to tie to that a line from the place may reach, the nearest first. */
   public List<AnchorPlace> anchors() {
     return weighing.map(Weighing::anchors).orElse(List.of());
@@ -111,16 +118,26 @@ public final class LivePull {
     }
   }
 
-  /** The line that brings the place nearest to a target; of a place that can be pulled. */
+  /** The line that brings the place nearest to a point; of a place that can be pulled. */
   public Pulled to(Point3 target) {
+    return to(new Aim.At(target));
+  }
+
+  /**
+   * The line that brings the place nearest to where a hand wants it, and of those that come about
+   * as near one that pulls little, bends little and holds; of a place that can be pulled. What is
+   * told has as its target the place of the aim that is nearest to where the grabbed place comes.
+   */
+  public Pulled to(Aim target) {
     Objects.requireNonNull(target, "target");
     if (refused.isPresent()) {
       throw new IllegalStateException(refused.get().found());
     }
+    aim = target;
     weighing.get().aim(target, fixed);
     Optional<Best> best = best(target);
     if (best.isEmpty()) {
-      last = last.staying(target, noLine());
+      last = last.staying(target.nearest(last.comesTo()), noLine());
       return last;
     }
     current = best.get().line;
@@ -143,7 +160,7 @@ public final class LivePull {
     if (weighing.isEmpty()) {
       return false;
     }
-    List<Weighing.Scored> ranked = sorted(weighing.get().ranked(last.target()));
+    List<Weighing.Scored> ranked = sorted(weighing.get().ranked(aim));
     return !ranked.isEmpty() && (last.line().isEmpty() || ranked.get(0).line() != current);
   }
 
@@ -153,11 +170,14 @@ public final class LivePull {
     List<Weighing.Scored> all = new ArrayList<>(ranked);
     all.sort(
         Comparator.comparingDouble(
-            one -> one.line() == current ? one.score() * (1 - STICKS_PART) - STICKS : one.score()));
+            one ->
+                one.line() == current
+                    ? one.near() * (1 - STICKS_PART) - STICKS + one.breaks()
+                    : one.score()));
     return all;
   }
 
-  private Optional<Best> best(Point3 target) {
+  private Optional<Best> best(Aim target) {
     Weighing all = weighing.get();
     all.start(target, FIRST, Optional.ofNullable(current));
     Optional<Best> faulty = Optional.empty();
@@ -180,7 +200,7 @@ public final class LivePull {
     return faulty;
   }
 
-  private Pulled told(Point3 target, Best best) {
+  private Pulled told(Aim target, Best best) {
     DrawnIn.Nearest nearest = best.nearest;
     Told told = new Told(target, nearest.tie(), nearest.stood(), best.blocked);
     Hold hold = new Hold.Shortening(nearest.tie().shortening());
@@ -188,18 +208,17 @@ public final class LivePull {
   }
 
   /** A pose and what it is the pose of. */
-  private record Told(Point3 target, Tie tie, TreeStand.Stood stood, boolean blocked) {}
+  private record Told(Aim target, Tie tie, TreeStand.Stood stood, boolean blocked) {}
 
   private Pulled told(Told of, GuyLine line) {
     Proposal proposal = pull.proposal(line);
     TrialResult trial = of.stood.result();
     Point3 at = of.stood.point(pull.grab().spot());
-    double angle =
-        weighing.get().angle(new DrawnIn.Nearest(of.tie, of.stood, at.distance(of.target)));
+    double angle = weighing.get().angle(new DrawnIn.Nearest(of.tie, of.stood, of.target.miss(at)));
     return new Pulled(
-        of.target,
+        of.target.nearest(at),
         at,
-        at.distance(of.target),
+        of.target.miss(at),
         Optional.of(new Pulled.Line(of.tie, trial.lines().get(pull.index()), angle, of.blocked)),
         Optional.of(proposal),
         pull.plan(proposal),
@@ -235,9 +254,9 @@ public final class LivePull {
    * for when the hand rests and all lines are weighed.
    */
   public Pulled rested() {
-    double worth = weighing.orElseThrow().worth(last.target());
+    double worth = weighing.orElseThrow().worth(aim);
     if (last.miss() > worth) {
-      hand.orElseThrow().to(last.target());
+      hand.orElseThrow().to(aim);
       Handed handed = hand.orElseThrow().rested();
       boolean helps =
           !handed.stays() && handed.miss() < last.miss() - worth && handed.force().norm() > 0;
@@ -277,11 +296,27 @@ public final class LivePull {
     return held(tie, new Hold.Shortening(by));
   }
 
-  /** The line of the last target held as a person typed, solved with the usual accuracy. */
+  /**
+   * The line of the last target, or the one that was grabbed, held as a person typed; solved with
+   * the usual accuracy. Empty where nothing holds so.
+   */
   public Optional<Pulled> held(Hold hold) {
-    return last == null || last.line().isEmpty()
+    Optional<Pulled> found = tie().flatMap(tie -> held(tie, hold));
+    found.ifPresent(one -> last = one);
+    return found;
+  }
+
+  private Optional<Tie> tie() {
+    return last == null
         ? Optional.empty()
-        : held(last.line().get().tie(), hold);
+        : last.line()
+            .map(Pulled.Line::tie)
+            .or(
+                () ->
+                    Optional.ofNullable(current)
+                        .map(
+                            line ->
+                                new Tie(line.place(), line.anchor(), LineLimits.LEAST_SHORTENING)));
   }
 
   private Optional<Pulled> held(Tie tie, Hold hold) {
@@ -294,7 +329,7 @@ public final class LivePull {
     double by = stood.result().lines().get(pull.index()).shortening();
     Tie drawn = tie.by(Math.max(LineLimits.LEAST_SHORTENING, by));
     boolean blocked = weighing.get().isBlocked(new DrawnIn.Nearest(drawn, stood, last.miss()));
-    Pulled told = told(new Told(last.target(), drawn, stood, blocked), line);
+    Pulled told = told(new Told(aim, drawn, stood, blocked), line);
     return Optional.of(last.missing().map(told::missing).orElse(told));
   }
 }

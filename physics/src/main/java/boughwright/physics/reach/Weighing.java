@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.reach;
 
-import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Spot;
 import boughwright.physics.trial.TreeStand;
@@ -39,6 +38,15 @@ final class Weighing {
   /** What breaks for sure is as bad as what leaves this part of the way [1] (a choice). */
   private static final double BREAKS = 0.5;
 
+  /** And no less than what stays off so far [m] (a choice). */
+  private static final double SURELY = 0.012;
+
+  /** The least pull there could be counts for this part of what is about as near [1] (a choice). */
+  private static final double WORTH = 0.5;
+
+  /** A pull so many times the least is no worse than another [1] (a choice). */
+  private static final double MOST_OBLIQUE = 4;
+
   /** Other anchors that are told. */
   private static final int OTHERS = 6;
 
@@ -50,10 +58,15 @@ final class Weighing {
   /**
    * A line whose nearest pose to a target is known.
    *
-   * @param score how far it stays off, more where it risks more or is not tied where the hand is
-   *     [m]
+   * @param near how far it stays off, more where it pulls harder, bends farther or is not tied
+   *     where the hand is [m]
+   * @param breaks what its risk of breaking counts for [m]
    */
-  record Scored(DrawnIn line, DrawnIn.Sample guess, double score) {}
+  record Scored(DrawnIn line, DrawnIn.Sample guess, double near, double breaks) {
+    double score() {
+      return near + breaks;
+    }
+  }
 
   private final Pull pull;
   private final LimbPath path;
@@ -64,7 +77,7 @@ final class Weighing {
   private final SingleSearch search;
   private final double[][] gives;
   private final Map<Pair, Optional<DrawnIn>> lines = new HashMap<>();
-  private Point3 target;
+  private Aim target;
   private Optional<AnchorPlace> fixed = Optional.empty();
 
   Weighing(Pull pull) {
@@ -82,14 +95,14 @@ final class Weighing {
       beside(along - n * APART);
       beside(along + n * APART);
     }
-    target = pull.free();
+    target = new Aim.At(pull.free());
     anchors =
         Anchorages.of(stand, path, pull.grab().anchors()).stream()
             .filter(anchor -> distance(anchor) < LineLimits.LONGEST)
             .sorted(Comparator.comparingDouble(this::distance))
             .toList();
     sights = new Sights(stand);
-    Probe probe = new Probe(stand, new Target.Point(spot, target), pull.grab().kept());
+    Probe probe = new Probe(stand, new Target.Point(spot, pull.free()), pull.grab().kept());
     search = new SingleSearch(probe, sights, new Tally(), 1, probe.alone().orElseThrow());
     gives = gives(stand, spot);
   }
@@ -150,8 +163,8 @@ final class Weighing {
   }
 
   /** A miss beyond this calls for another anchor [m]. */
-  double worth(Point3 wanted) {
-    return Math.max(about(), NOT_DONE * pull.free().distance(wanted));
+  double worth(Aim wanted) {
+    return Math.max(about(), NOT_DONE * wanted.miss(pull.free()));
   }
 
   private double about() {
@@ -159,7 +172,7 @@ final class Weighing {
   }
 
   /** What is weighed from now on. */
-  synchronized void aim(Point3 wanted, Optional<AnchorPlace> only) {
+  synchronized void aim(Aim wanted, Optional<AnchorPlace> only) {
     target = wanted;
     fixed = only;
   }
@@ -187,25 +200,38 @@ final class Weighing {
         one -> search.fits(one.place, one.anchor) ? Optional.of(drawn(one)) : Optional.empty());
   }
 
-  /** How far a pull toward an anchor would leave the place off, to first order [m]. */
-  private double promise(AnchorPlace anchor, Point3 wanted) {
-    Vector3 way = wanted.minus(pull.free());
-    Vector3 from = pull.free().plus(way.times(0.5)).minus(anchor.at()).times(-1);
-    double[] f = {from.x(), from.y(), from.z()};
+  /**
+   * How far a pull toward an anchor would leave the place off, to first order, and what the pull
+   * itself weighs [m].
+   */
+  private double promise(AnchorPlace anchor, Aim wanted) {
+    Vector3 way = wanted.way(pull.free());
+    Vector3 toward = anchor.at().minus(pull.free().plus(way.times(0.5)));
+    double[] f = {toward.x(), toward.y(), toward.z()};
     double[] u = new double[3];
     for (int i = 0; i < 3; i++) {
       for (int k = 0; k < 3; k++) {
         u[i] += gives[i][k] * f[k];
       }
     }
-    Vector3 moves = new Vector3(u[0], u[1], u[2]);
+    Vector3 moves = wanted.across(new Vector3(u[0], u[1], u[2]));
     double along = way.dot(moves);
     double square = moves.dot(moves);
-    return along > 0 && square > 0 ? way.minus(moves.times(along / square)).norm() : way.norm();
+    if (!(along > 0 && square > 0)) {
+      return way.norm() + about() * MOST_OBLIQUE;
+    }
+    double part = along / square;
+    return way.minus(moves.times(part)).norm() + pulls(part * toward.norm(), wanted);
+  }
+
+  /** What a pull weighs beside being near: that of a pull square to the limb is the least [m]. */
+  private double pulls(double force, Aim wanted) {
+    double least = Math.max(about(), wanted.miss(pull.free())) / grabbed.compliance();
+    return about() * WORTH * Math.min(MOST_OBLIQUE, force / least);
   }
 
   /** The pairs that are looked at for a target, those that promise most first. */
-  private List<Pair> pairs(Point3 wanted, Optional<AnchorPlace> only) {
+  private List<Pair> pairs(Aim wanted, Optional<AnchorPlace> only) {
     List<AnchorPlace> sorted =
         only.isPresent()
             ? List.of(only.get())
@@ -225,7 +251,7 @@ final class Weighing {
 
   private record Promise(AnchorPlace anchor, double miss) {}
 
-  private List<DrawnIn> lines(Point3 wanted, Optional<AnchorPlace> only, boolean make) {
+  private List<DrawnIn> lines(Aim wanted, Optional<AnchorPlace> only, boolean make) {
     List<DrawnIn> out = new ArrayList<>();
     only.ifPresent(anchor -> out.add(of(anchor)));
     for (Pair pair : pairs(wanted, only)) {
@@ -239,7 +265,7 @@ final class Weighing {
   }
 
   /** Sees to it that something is known for a target: of the line there is, or of some others. */
-  void start(Point3 wanted, int some, Optional<DrawnIn> current) {
+  void start(Aim wanted, int some, Optional<DrawnIn> current) {
     current.ifPresent(line -> grow(line, wanted));
     Optional<AnchorPlace> only = only();
     int left = some - ranked(wanted).size();
@@ -262,7 +288,7 @@ final class Weighing {
     return fixed;
   }
 
-  private static void grow(DrawnIn line, Point3 wanted) {
+  private static void grow(DrawnIn line, Aim wanted) {
     while (!line.knows(wanted)) {
       line.grow();
     }
@@ -270,7 +296,7 @@ final class Weighing {
 
   /** Weighs one more line for the target that is aimed at; false where all are weighed. */
   boolean weigh() {
-    Point3 wanted;
+    Aim wanted;
     Optional<AnchorPlace> only;
     synchronized (this) {
       wanted = target;
@@ -287,31 +313,33 @@ final class Weighing {
   }
 
   /** The lines that are known to bring the place nearer to a target, the best first. */
-  List<Scored> ranked(Point3 wanted) {
+  List<Scored> ranked(Aim wanted) {
     List<Scored> all = new ArrayList<>();
-    double start = pull.free().distance(wanted);
+    double start = wanted.miss(pull.free());
     for (DrawnIn line : lines(wanted, only(), false)) {
       line.guess(wanted)
-          .filter(guess -> guess.by() > 0 && guess.at().distance(wanted) < start)
-          .ifPresent(guess -> all.add(new Scored(line, guess, score(line, guess, wanted))));
+          .filter(guess -> guess.by() > 0 && wanted.miss(guess.at()) < start)
+          .ifPresent(guess -> all.add(scored(line, guess, wanted)));
     }
     all.sort(Comparator.comparingDouble(Scored::score));
     return all;
   }
 
-  private double score(DrawnIn line, DrawnIn.Sample guess, Point3 wanted) {
+  private Scored scored(DrawnIn line, DrawnIn.Sample guess, Aim wanted) {
     double elsewhere = line.place().equals(grabbed) ? 0 : about() / 2;
-    double breaks = Math.max(about(), BREAKS * pull.free().distance(wanted));
-    return guess.at().distance(wanted) + breaks * guess.breaking() + elsewhere;
+    double kinks = about() * guess.risk().kink();
+    double near = wanted.miss(guess.at()) + elsewhere + pulls(guess.pull(), wanted) + kinks;
+    double breaks = Math.max(SURELY, BREAKS * wanted.miss(pull.free()));
+    return new Scored(line, guess, near, breaks * guess.risk().breaking());
   }
 
   /** What other anchors would do, the best first, each once. */
-  List<Pulled.Other> others(Point3 wanted) {
+  List<Pulled.Other> others(Aim wanted) {
     List<Pulled.Other> out = new ArrayList<>();
     for (Scored one : ranked(wanted)) {
       AnchorPlace anchor = one.line.anchor();
       if (out.size() < OTHERS && out.stream().noneMatch(other -> other.anchor().equals(anchor))) {
-        out.add(new Pulled.Other(anchor, one.guess.at().distance(wanted), one.guess.breaking()));
+        out.add(new Pulled.Other(anchor, wanted.miss(one.guess.at()), one.guess.risk().breaking()));
       }
     }
     return out;

@@ -12,6 +12,7 @@ import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.physics.rod.RodLoads;
+import boughwright.physics.rod.RodModel;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.rod.RodPlace;
 import boughwright.physics.rod.RodSolution;
@@ -121,18 +122,40 @@ public final class TreeStand {
 
   /** Tries proposals together with a force that keeps its size and direction [N]. */
   public Stood pulled(List<Proposal> proposals, Spot at, Vector3 force) {
-    Rigging rigging = Rigging.of(plan, wound(proposals), proposals);
-    RodLoads loads = rigging.part(HeldTree.Grip.ALL);
-    RodPlace place =
-        rigging.rods().place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
-    List<RodLoads.DeadForce> forces = new ArrayList<>(loads.forces());
-    forces.add(new RodLoads.DeadForce(place, force));
-    RodSolution solution =
-        RodSolver.solve(
-            rigging.model(rigging.rods()),
-            new RodLoads(forces, loads.moments(), loads.weights(), loads.lines()),
-            options);
-    return new Stood(proposals, new Attempt(rigging.rods(), rigging.loads(), solution));
+    return gripped(proposals, at).pulled(force);
+  }
+
+  /**
+   * The tree under some proposals, set up once, to be pulled at a place by one force after another.
+   */
+  public Gripped gripped(List<Proposal> proposals, Spot at) {
+    return new Gripped(proposals, at);
+  }
+
+  /** A place of the tree that forces pull at. */
+  public final class Gripped {
+    private final List<Proposal> proposals;
+    private final Rigging rigging;
+    private final RodLoads loads;
+    private final RodModel model;
+    private final RodPlace place;
+
+    private Gripped(List<Proposal> proposals, Spot at) {
+      this.proposals = List.copyOf(proposals);
+      rigging = Rigging.of(plan, wound(proposals), proposals);
+      loads = rigging.part(HeldTree.Grip.ALL);
+      model = rigging.model(rigging.rods());
+      place = rigging.rods().place(skeleton().indexOf(at.segment()), along(at), Vector3.ZERO);
+    }
+
+    /** The pose under a force that keeps its size and direction [N, tree frame]. */
+    public Stood pulled(Vector3 force) {
+      List<RodLoads.DeadForce> forces = new ArrayList<>(loads.forces());
+      forces.add(new RodLoads.DeadForce(place, force));
+      RodLoads all = new RodLoads(forces, loads.moments(), loads.weights(), loads.lines());
+      RodSolution solution = RodSolver.solve(model, all, options);
+      return new Stood(proposals, new Attempt(rigging.rods(), rigging.loads(), solution));
+    }
   }
 
   /** What came of some proposals; points are asked for one by one, which is cheap. */

@@ -108,7 +108,11 @@ final class BendList {
   private void change() {
     chosen()
         .filter(one -> one.line().isPresent())
-        .ifPresent(one -> pulling.change(new Pulling.Changing(one.where(), one.line().get())));
+        .ifPresent(
+            one -> {
+              pulling.change(new Proposing.Changing(one.where(), one.line().get()));
+              pulling.holdAsItIs();
+            });
   }
 
   private void delete() {

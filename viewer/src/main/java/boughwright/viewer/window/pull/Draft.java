@@ -110,6 +110,38 @@ record Draft(
         target, comesTo, miss, proposal, plan, trial, risk, line, force, coil, settled, other);
   }
 
+  /** A bend by hand that no wire holds, and why. */
+  Draft withoutWire(String why) {
+    return new Draft(
+        target,
+        comesTo,
+        miss,
+        Optional.empty(),
+        plan,
+        trial,
+        risk,
+        line,
+        force,
+        coil,
+        settled,
+        why);
+  }
+
+  /** Whether it was bent by hand, and no wire was found that holds it. */
+  boolean isWithoutWire() {
+    return settled && force.isPresent() && coil.isEmpty() && proposal.isEmpty();
+  }
+
+  /** Whether it can be added to a plan: a line, or a bend by hand with the wire that holds it. */
+  boolean isReady() {
+    return settled && proposal.isPresent() && (force.isEmpty() || coil.isPresent());
+  }
+
+  /** The pose that is drawn: with a coil the one at rest, once the hand lets go. */
+  TrialResult shown() {
+    return coil.flatMap(Choice::bend).map(Choice.Bend::held).orElse(trial);
+  }
+
   /** The line as it is drawn in, if one is there. */
   Optional<Pulled.Line> drawn() {
     return line.flatMap(Pulled::line);

@@ -42,7 +42,7 @@ final class Explanations {
     String exact =
         Double.isFinite(error)
             ? String.format(
-                Locale.ROOT, "The sum itself is exact to %.2g %%. ", Math.max(1e-4, 100 * error))
+                Locale.ROOT, "The computation is exact to %.2g %%. ", Math.max(1e-4, 100 * error))
             : "";
     return new Explanations(wood, exact);
   }
@@ -77,6 +77,22 @@ final class Explanations {
         "Computed from the geometry of the twist or the thread. Tackle: " + tackle + ".");
   }
 
+  Explanation bentByHand() {
+    return new Explanation(
+        "How far your hand bends the place beyond where it stood, so that it comes to rest there"
+            + " once you let go and the wood springs back against the wire.",
+        exact + "How far it springs back differs with the wood; watch where it comes to rest.",
+        source);
+  }
+
+  Explanation wound() {
+    return new Explanation(
+        "Turns of the wire from the wood that carries the branch to just beyond your hand.",
+        "To a turn or so; the bark decides where each one lies.",
+        "Computed from the calipers you measured, at 50 degrees to the branch: the middle of 45 to"
+            + " 60 (common practice, no source).");
+  }
+
   Explanation strain() {
     return new Explanation(
         "Wood radius times the curvature that is added, where that is largest.",
@@ -93,14 +109,14 @@ final class Explanations {
     return new Explanation(
         "The odds that anything breaks: crack, split, shear or tear. \"Could be\" is the bad end of"
             + " what nobody knows of this species and tree: in one of twenty such cases it is worse.",
-        "Drawn " + samples + " times from all that is not known. Pull tests narrow it.",
+        "Drawn by lot " + samples + " times from all that is not known. Pull tests narrow it.",
         source + " " + MARGIN);
   }
 
   Explanation kink(int samples) {
     return new Explanation(
         "The odds that the inside of the bend wrinkles into a kink, which a limb outlives.",
-        samples > 0 ? "Drawn " + samples + " times from all that is not known." : GUESSED,
+        samples > 0 ? "Drawn by lot " + samples + " times from all that is not known." : GUESSED,
         source);
   }
 

@@ -7,7 +7,6 @@ import boughwright.physics.reach.Choice;
 import boughwright.physics.reach.Pulled;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.FailureMode;
-import boughwright.physics.trial.FailureRisk;
 import boughwright.physics.trial.LineHardware;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Odds;
@@ -92,7 +91,7 @@ final class Figures {
             draft ->
                 miss.show(
                     PullWords.length(draft.miss(), of.units()),
-                    "from your hand",
+                    draft.coil().isPresent() ? "once you let go" : "from your hand",
                     of.explain().miss()),
             () -> miss.clear("nothing is pulled now"));
     of.trial()
@@ -171,8 +170,8 @@ final class Figures {
   }
 
   private void hand(Subject of) {
-    drawn.clear("");
-    turns.clear("");
+    drawn.clear("no line");
+    turns.clear("no line");
     Optional<Draft> hand = of.draft().filter(draft -> draft.force().isPresent());
     if (hand.isEmpty()) {
       pull.clear(of.draft().isPresent() ? "no line does it" : "the plan has no line");
@@ -182,15 +181,16 @@ final class Figures {
         PullWords.force(hand.get().force().get().norm(), of.units()),
         "by hand",
         of.explain().force());
-    hand.get()
-        .coil()
-        .flatMap(Choice::bend)
-        .ifPresent(
-            bend ->
-                drawn.show(
-                    PullWords.length(bend.hand().move(), of.units()),
-                    "by hand, then let go",
-                    of.explain().miss()));
+    hand.get().coil().flatMap(Choice::bend).ifPresent(bend -> wire(of, bend));
+  }
+
+  private void wire(Subject of, Choice.Bend bend) {
+    drawn.show(
+        PullWords.length(bend.hand().move(), of.units()),
+        "by hand, then let go",
+        of.explain().bentByHand());
+    turns.show(
+        PullWords.turns(bend.work().turns()), "of wire round the wood", of.explain().wound());
   }
 
   private static String drawn(Risk risk) {
@@ -200,24 +200,25 @@ final class Figures {
   private void odds(Subject of) {
     Optional<Risk> risk = of.best().risk();
     if (risk.isPresent()) {
+      int samples = risk.get().samples();
       breaking.show(
-          Odds.words(risk.get().breaking()),
-          drawn(risk.get()),
-          of.explain().drawn(risk.get().samples()));
-      Optional<FailureRisk> kinks = risk.get().of(FailureMode.KINK);
-      kinks.ifPresentOrElse(
-          one ->
-              kink.show(Odds.words(one.probability()), "", of.explain().kink(risk.get().samples())),
-          () -> kink.clear(""));
+          Odds.words(risk.get().breaking()), drawn(risk.get()), of.explain().drawn(samples));
+      risk.get()
+          .of(FailureMode.KINK)
+          .ifPresentOrElse(
+              one ->
+                  kink.show(
+                      Odds.words(one.probability()), drawn(risk.get()), of.explain().kink(samples)),
+              () -> kink.clear("nothing is squeezed"));
       return;
     }
     Optional<Draft> draft = of.draft();
     if (draft.isEmpty()) {
       breaking.clear("is being worked out");
-      kink.clear("");
+      kink.clear("is being worked out");
       return;
     }
-    String guess = draft.get().settled() ? "a guess, until it is drawn" : "guess while you drag";
+    String guess = draft.get().settled() ? "guessed, is being drawn" : "guessed while you drag";
     breaking.show(Odds.words(draft.get().risk().breaking()), guess, of.explain().guessed());
     kink.show(Odds.words(draft.get().risk().kink()), guess, of.explain().kink(0));
   }

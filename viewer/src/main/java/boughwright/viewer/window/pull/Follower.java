@@ -3,6 +3,7 @@ package boughwright.viewer.window.pull;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Hold;
+import boughwright.physics.reach.Aim;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.Grab;
 import boughwright.physics.reach.LiveHand;
@@ -34,7 +35,7 @@ final class Follower implements AutoCloseable {
             made.setDaemon(true);
             return made;
           });
-  private final AtomicReference<Point3> wanted = new AtomicReference<>();
+  private final AtomicReference<Aim> wanted = new AtomicReference<>();
   private final Consumer<Draft> drafts;
   private final Consumer<String> refusals;
   private volatile int grabs;
@@ -51,8 +52,16 @@ final class Follower implements AutoCloseable {
     this.refusals = refusals;
   }
 
+  /**
+   * What is there where a place is pulled.
+   *
+   * @param start where the place is with nothing but the rest of the plan [m, tree frame]
+   * @param anchors what there is to tie to, the nearest first
+   */
+  record Ground(Point3 start, List<AnchorPlace> anchors) {}
+
   /** Takes hold of a place; what was pulled before is forgotten. */
-  void grab(Grab grab, Way how, Optional<AnchorPlace> fixed) {
+  void grab(Grab grab, Way how, Consumer<Ground> known) {
     int mine = ++grabs;
     wanted.set(null);
     thread.execute(
@@ -76,8 +85,14 @@ final class Follower implements AutoCloseable {
             return;
           }
           line = made;
-          line.fix(fixed);
           hand = made.hand();
+          Ground ground = new Ground(made.free(), made.anchors());
+          EventQueue.invokeLater(
+              () -> {
+                if (mine == grabs) {
+                  known.accept(ground);
+                }
+              });
         });
   }
 
@@ -91,7 +106,7 @@ final class Follower implements AutoCloseable {
   }
 
   /** The hand came to a place. */
-  void to(Point3 target) {
+  void to(Aim target) {
     int mine = grabs;
     if (wanted.getAndSet(target) == null) {
       thread.execute(() -> follow(mine));
@@ -99,7 +114,7 @@ final class Follower implements AutoCloseable {
   }
 
   private void follow(int mine) {
-    Point3 target = wanted.getAndSet(null);
+    Aim target = wanted.getAndSet(null);
     if (target == null || line == null || mine != grabs) {
       return;
     }
@@ -111,7 +126,7 @@ final class Follower implements AutoCloseable {
     weigh(mine, target);
   }
 
-  private void weigh(int mine, Point3 target) {
+  private void weigh(int mine, Aim target) {
     boolean more = true;
     while (more && wanted.get() == null && mine == grabs) {
       more = line.weigh();
@@ -122,7 +137,7 @@ final class Follower implements AutoCloseable {
   }
 
   /** The hand lets go: the pose with the usual accuracy, all anchors weighed. */
-  void settle(Point3 target) {
+  void settle(Aim target) {
     int mine = grabs;
     wanted.set(null);
     thread.execute(
@@ -163,29 +178,14 @@ final class Follower implements AutoCloseable {
         });
   }
 
-  /** Ties the line to one anchor, or to the one that does best, and settles anew. */
-  void fix(Optional<AnchorPlace> anchor, Point3 target) {
-    thread.execute(
-        () -> {
-          if (line != null) {
-            line.fix(anchor);
-          }
-        });
-    settle(target);
-  }
-
-  /** Hands over what there is to tie to. */
-  void anchors(Consumer<List<AnchorPlace>> taker) {
+  /** Ties the line to one anchor, or to the one that does best, from the next place on. */
+  void fix(Optional<AnchorPlace> anchor) {
     int mine = grabs;
     thread.execute(
         () -> {
-          List<AnchorPlace> all = line == null ? List.of() : line.anchors();
-          EventQueue.invokeLater(
-              () -> {
-                if (mine == grabs) {
-                  taker.accept(all);
-                }
-              });
+          if (line != null && mine == grabs) {
+            line.fix(anchor);
+          }
         });
   }
 

@@ -43,6 +43,8 @@ public final class PullPanel implements ModePanel, AutoCloseable {
   private final ExactFields exact;
   private final Prose verdict = Controls.prose("");
   private final Prose trouble = Controls.prose("");
+  private final Prose wire = Controls.prose("");
+  private final JButton instead = Controls.button("Hold it with a line");
   private final JToggleButton line = Controls.toggle("Line");
   private final JToggleButton coil = Controls.toggle("Wire");
   private final JTextField name = new JTextField(8);
@@ -84,17 +86,21 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     column.setName("pull.panel");
     verdict.setName("pull.verdict");
     trouble.setName("pull.trouble");
+    wire.setName("pull.wire");
     column.add(plans.component());
     column.add(
         Controls.section("What it takes", Controls.row(line, coil), figures.component()),
         "gaptop " + Controls.APART);
-    column.add(verdict, "wmin 0");
+    column.add(verdict, "wmin 0, hmin " + Theme.px(SENTENCES));
+    column.add(wire, "wmin 0");
     column.add(trouble, "wmin 0");
+    column.add(instead, "wmin 0");
     column.add(new CautionLine(Caution.FLYING, Caution.STAND_CLEAR, Caution.SLOWLY), "wmin 0");
     column.add(adding, "wmin 0");
     column.add(exact.component(), "gaptop " + Controls.APART + ", wmin 0");
     column.add(bends.component(), "gaptop " + Controls.APART + ", wmin 0");
     holding.components().forEach(part -> column.add(part, "gaptop " + Controls.APART + ", wmin 0"));
+    column.add(plans.more(), "gaptop " + Controls.APART + ", wmin 0");
     column.add(new CautionLine(Caution.ESTIMATES), "wmin 0");
     return column;
   }
@@ -105,6 +111,9 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     Controls.named(name, "pull.name", "Name of this bend");
     Controls.named(add, "pull.add", "Add to plan");
     Controls.named(drop, "pull.drop", "Drop what is pulled");
+    Controls.named(instead, "pull.instead", "Hold it with a line instead of wire");
+    instead.setMnemonic('t');
+    instead.addActionListener(event -> pulling.use(Follower.Way.LINE));
     name.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
     name.putClientProperty("JTextField.placeholderText", "name");
     line.setMnemonic('i');
@@ -138,7 +147,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     exact.follow();
     adding.setVisible(pulling.spot().isPresent());
     add.setText(pulling.changing().isPresent() ? "Change in plan" : "Add to plan");
-    add.setEnabled(draft.filter(one -> one.settled() && one.proposal().isPresent()).isPresent());
+    add.setEnabled(draft.filter(Draft::isReady).isPresent());
     name.setVisible(pulling.changing().isEmpty());
     if (!named.equals(pulling.name())) {
       named = pulling.name();
@@ -164,37 +173,34 @@ public final class PullPanel implements ModePanel, AutoCloseable {
             .orElse(
                 pulling.isSearching()
                     ? "Looking for wire that holds it there."
-                    : draft.settled()
-                        ? "Its risk is being drawn."
-                        : "Let go to have it worked out.");
+                    : pulling.isSettling()
+                        ? "The other anchors are being tried."
+                        : draft.isWithoutWire()
+                            ? "No wire holds it."
+                            : draft.settled()
+                                ? "Its risk is being drawn."
+                                : "Let go to have it worked out.");
     verdict.say(words, judged.isPresent() ? Shade.INK : Shade.QUIET);
-    String coil = draft.coil().map(PullPanel::coil).orElse("");
-    trouble.say((coil + " " + draft.words()).strip(), Shade.CAUTION);
-    trouble.setVisible(!trouble.getText().isEmpty());
-  }
-
-  private static String coil(boughwright.physics.reach.Choice choice) {
-    return choice
-        .bend()
-        .map(
-            bend ->
-                String.format(
-                    java.util.Locale.ROOT,
-                    "%s, %d strand%s, %.1f turns. Bent by hand, it comes to rest %.1f mm from the"
-                        + " place.",
-                    boughwright.viewer.scene.Wording.wire(bend.coil()),
-                    bend.coil().strands(),
-                    bend.coil().strands() == 1 ? "" : "s side by side",
-                    bend.work().turns(),
-                    1000 * choice.miss()))
-        .orElse("");
+    say(
+        wire,
+        draft.coil().map(one -> PullWords.wire(one, workspace.units())).orElse(""),
+        Shade.INK);
+    say(trouble, draft.words(), Shade.CAUTION);
+    instead.setVisible(draft.isWithoutWire());
   }
 
   private static String words(Verdict verdict) {
     return (VerdictWords.sentence(verdict.level()) + " " + verdict.reason()).strip();
   }
 
+  private static void say(Prose prose, String words, Shade shade) {
+    prose.say(words, shade);
+    prose.setVisible(!words.isEmpty());
+  }
+
   private void plan() {
+    say(wire, "", Shade.INK);
+    instead.setVisible(false);
     Optional<Answer> answer = trials.shown();
     if (answer.isEmpty()) {
       boolean some = workspace.plan().isPresent();
@@ -203,9 +209,9 @@ public final class PullPanel implements ModePanel, AutoCloseable {
       verdict.say(
           some
               ? trials.isWorking() ? "The plan is being tried." : noPose()
-              : "Press New plan, then drag a branch where it should come.",
+              : "Drag a branch where it should come.",
           Shade.QUIET);
-      trouble.setVisible(false);
+      say(trouble, "", Shade.CAUTION);
       return;
     }
     Optional<Trying.Tried> full = trials.of(answer.get().plan());
@@ -225,8 +231,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
         trials.isOfPlanBefore()
             ? "These numbers are of the plan before the last change."
             : noPose();
-    trouble.say(before, Shade.CAUTION);
-    trouble.setVisible(!before.isEmpty());
+    say(trouble, before, Shade.CAUTION);
   }
 
   private String noPose() {
@@ -240,6 +245,11 @@ public final class PullPanel implements ModePanel, AutoCloseable {
                     + PullWords.sentence(answer.trial().outcome().where())
                     + " Ease a line, or undo.")
         .orElse("");
+  }
+
+  /** What is pulled now. */
+  Pulling pulling() {
+    return pulling;
   }
 
   /** The trials it shows. */

@@ -7,6 +7,7 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
+import boughwright.physics.reach.Aim;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.Pulled;
 import boughwright.physics.trial.LineTrial;
@@ -15,6 +16,7 @@ import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasTool;
 import boughwright.viewer.window.canvas.Hit;
 import boughwright.viewer.window.canvas.Pointer;
+import boughwright.viewer.window.canvas.Ray;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.work.Answer;
@@ -58,7 +60,7 @@ final class PullTool implements CanvasTool {
   /**
    * What the mouse holds.
    *
-   * @param through a point of it, which moves square to the line of sight
+   * @param through a point of it, as far as it is known when the mouse takes it
    * @param from where the mouse took it
    * @param anchor whether it is the anchor
    * @param moved whether the mouse went far enough
@@ -87,15 +89,17 @@ final class PullTool implements CanvasTool {
       held = Optional.of(new Held(drawn.get().at().anchor(), pixel, true, false));
       return true;
     }
-    Optional<Pulling.Changing> line = lineAt(pixel);
-    if (line.isPresent() && pulling.change(line.get())) {
+    Optional<Proposing.Changing> line = lineAt(pixel);
+    if (line.isPresent()) {
+      pulling.change(line.get());
       held = Optional.of(new Held(pad(line.get().line()), pixel, false, false));
       return true;
     }
     Optional<Hit> hit = canvas.hit(at.x(), at.y());
-    if (hit.isEmpty() || !pulling.grab(hit.get().spot())) {
+    if (hit.isEmpty()) {
       return false;
     }
+    pulling.grab(hit.get().spot());
     held = Optional.of(new Held(hit.get().at(), pixel, false, false));
     return true;
   }
@@ -112,7 +116,7 @@ final class PullTool implements CanvasTool {
   }
 
   /** The line of the plan whose pad is under the mouse, while nothing else is pulled. */
-  private Optional<Pulling.Changing> lineAt(Camera.Pixel pixel) {
+  private Optional<Proposing.Changing> lineAt(Camera.Pixel pixel) {
     Optional<Plan> plan = workspace.plan();
     if (plan.isEmpty() || trials.isOfPlanBefore()) {
       return Optional.empty();
@@ -121,7 +125,8 @@ final class PullTool implements CanvasTool {
       for (GuyLine line : proposal.guyLines()) {
         if (trial(line).filter(one -> isNear(one.pad(), pixel)).isPresent()) {
           return Optional.of(
-              new Pulling.Changing(new ProposalEdits.Where(plan.get().id(), proposal.id()), line));
+              new Proposing.Changing(
+                  new ProposalEdits.Where(plan.get().id(), proposal.id()), line));
         }
       }
     }
@@ -147,15 +152,18 @@ final class PullTool implements CanvasTool {
     boolean moved = one.moved || distance(one.from, pixel) > DRAG;
     held = Optional.of(new Held(one.through, one.from, one.anchor, moved));
     if (moved && !one.anchor) {
-      pulling.to(target(one, pixel));
+      pulling.to(sight(one, pixel));
     }
     canvas.redraw();
   }
 
-  private Point3 target(Held one, Camera.Pixel pixel) {
-    Point3 from = canvas.beside(one.through, one.from.x(), one.from.y());
-    Point3 to = canvas.beside(one.through, pixel.x(), pixel.y());
-    return one.through.plus(to.minus(from));
+  /** The line of sight on which the place is wanted: as far from its own as the mouse went. */
+  private Aim sight(Held one, Camera.Pixel pixel) {
+    boolean isLine = pulling.changing().isPresent();
+    Point3 place = isLine ? one.through : pulling.start().orElse(one.through);
+    Camera.Pixel from = canvas.project(place);
+    Ray ray = canvas.ray(from.x() + pixel.x() - one.from.x(), from.y() + pixel.y() - one.from.y());
+    return new Aim.Sight(ray.from(), ray.along());
   }
 
   @Override
@@ -168,8 +176,10 @@ final class PullTool implements CanvasTool {
     }
     if (one.get().anchor) {
       nearest(pixel).ifPresent(anchor -> pulling.fix(Optional.of(anchor)));
+    } else if (one.get().moved) {
+      pulling.settle(sight(one.get(), pixel));
     } else {
-      pulling.settle(one.get().moved ? target(one.get(), pixel) : one.get().through);
+      pulling.holdAsItIs();
     }
     canvas.redraw();
   }

@@ -11,6 +11,7 @@ import boughwright.modeller.units.ForceUnit;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.AnchorSort;
+import boughwright.physics.reach.Choice;
 import boughwright.physics.reach.Pulled;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.Range;
@@ -157,6 +158,26 @@ final class PullWords {
                         1000 * missing.at().z(),
                         1000 * missing.miss())));
     return said.toString().strip();
+  }
+
+  /** The wire that holds a bend, where it comes to rest, and how it is put on. */
+  static String wire(Choice choice, DisplayUnits units) {
+    return choice
+        .bend()
+        .map(
+            bend ->
+                String.format(
+                    Locale.ROOT,
+                    "%s%s, %s turns. Wind it on, bend the branch by hand %s, let go: it comes to rest"
+                        + " %s from the place.",
+                    Wording.wire(bend.coil()),
+                    bend.coil().strands() == 1
+                        ? ""
+                        : ", " + bend.coil().strands() + " side by side",
+                    turns(bend.work().turns()),
+                    length(bend.hand().move(), units),
+                    length(choice.miss(), units)))
+        .orElse("");
   }
 
   static String sentence(String words) {

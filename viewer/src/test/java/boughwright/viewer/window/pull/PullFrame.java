@@ -3,98 +3,121 @@ package boughwright.viewer.window.pull;
 
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.history.History;
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
-import boughwright.modeller.units.DisplayUnits;
-import boughwright.viewer.scene.Camera;
+import boughwright.viewer.command.Ran;
 import boughwright.viewer.window.WindowRobot;
-import boughwright.viewer.window.canvas.TreeCanvas;
+import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.look.Reading;
-import boughwright.viewer.window.look.TextSize;
-import boughwright.viewer.window.look.Theme;
-import boughwright.viewer.window.look.Tone;
-import boughwright.viewer.window.work.Jobs;
-import boughwright.viewer.window.work.Trials;
+import boughwright.viewer.window.shell.TestDesk;
 import boughwright.viewer.window.work.Workspace;
-import java.awt.BorderLayout;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.Point;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
+import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JFrame;
-import javax.swing.JTabbedPane;
 
-/** A window with the tree, the panel beside it, and nothing else. */
+/** The window of the program with a tree file of its own in it, at the mode that pulls. */
 final class PullFrame implements AutoCloseable {
-  static final Path HORNBEAM = Path.of("../examples/hedge-hornbeam.tree.json");
+  private static final Path HORNBEAM = Path.of("../examples/hedge-hornbeam.tree.json");
+  private static final int PULL = 2;
+  private static final int COMPARE = 3;
 
-  final WindowRobot robot = new WindowRobot();
+  final WindowRobot robot;
   final Workspace workspace;
-  final TreeCanvas canvas;
-  final PullPanel panel;
-  final ComparePanel compare;
-  final JFrame frame;
-  private final Jobs jobs;
+  final TestDesk desk;
+  final Path file;
 
-  private PullFrame(Document document, Tone tone) {
-    Theme.apply(tone, TextSize.USUAL);
-    workspace = new Workspace(History.opened(document), Optional.empty(), DisplayUnits.USUAL);
-    jobs = new Jobs(workspace::say);
-    canvas = new TreeCanvas(workspace);
-    Trials trials = new Trials(workspace, jobs);
-    panel = new PullPanel(workspace, canvas, jobs, trials);
-    compare = new ComparePanel(workspace, canvas, trials);
-    frame = new JFrame("test");
-    frame.setName("test");
-    // without a window manager nobody tells how thick decorations are
-    frame.setUndecorated(true);
-    JTabbedPane tabs = new JTabbedPane();
-    tabs.setName("tabs");
-    tabs.addTab(panel.name(), panel.component());
-    tabs.addTab(compare.name(), compare.component());
-    tabs.addChangeListener(
-        event -> {
-          if (tabs.getSelectedIndex() == 0) {
-            compare.hidden();
-            panel.shown();
-          } else {
-            panel.hidden();
-            compare.shown();
-          }
-        });
-    tabs.setPreferredSize(new java.awt.Dimension(Theme.px(440), 100));
-    frame.add(canvas.component(), BorderLayout.CENTER);
-    frame.add(tabs, BorderLayout.EAST);
-    frame.setSize(1400, 1000);
-    frame.setVisible(true);
-    panel.shown();
-  }
-
-  static PullFrame of(Path file) {
-    return of(file, Tone.LIGHT);
-  }
-
-  static PullFrame of(Path file, Tone tone) {
+  PullFrame(Path folder) {
     WindowRobot.requireDisplay();
+    file = folder.resolve("mine.tree.json");
     try {
-      Document document = TreeFiles.read(file).document();
-      return WindowRobot.onEvents(() -> new PullFrame(document, tone));
-    } catch (InputException e) {
-      throw new AssertionError(e);
+      Files.copy(HORNBEAM, file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+    desk = TestDesk.whole(folder.resolve("home"));
+    robot = desk.robot;
+    workspace = desk.window.workspace();
+    desk.resize(1600, 1000);
+    desk.openFile(file);
+    robot.waitFor("the file is open", () -> workspace.file().isPresent());
+    choose(PULL);
+  }
+
+  private void choose(int mode) {
+    WindowRobot.doOnEvents(() -> desk.window.choose(mode));
+    robot.settle();
+  }
+
+  void compare() {
+    choose(COMPARE);
+  }
+
+  PullPanel panel() {
+    return (PullPanel) WindowRobot.onEvents(() -> desk.window.parts().panels().get(PULL));
+  }
+
+  ComparePanel comparison() {
+    return (ComparePanel) WindowRobot.onEvents(() -> desk.window.parts().panels().get(COMPARE));
+  }
+
+  Canvas canvas() {
+    return WindowRobot.onEvents(() -> desk.window.parts().canvas());
+  }
+
+  Document document() {
+    return WindowRobot.onEvents(workspace::document);
+  }
+
+  Plan plan() {
+    return WindowRobot.onEvents(() -> workspace.plan().orElseThrow());
+  }
+
+  /** The end of a segment as measured. */
+  Point3 end(String segment) {
+    return document().tree().segments().stream()
+        .filter(one -> one.id().equals(segment))
+        .findFirst()
+        .orElseThrow()
+        .end();
   }
 
   /** Where a point of the tree appears on the canvas, once the wood there is drawn. */
   Point pixel(Point3 point) {
-    robot.waitFor("the wood is drawn", () -> canvas.hit(at(point).x(), at(point).y()).isPresent());
-    return WindowRobot.onEvents(
-        () -> new Point((int) Math.round(at(point).x()), (int) Math.round(at(point).y())));
+    Canvas canvas = canvas();
+    robot.waitFor(
+        "the wood is drawn",
+        () -> canvas.hit(canvas.project(point).x(), canvas.project(point).y()).isPresent());
+    return seen(point);
   }
 
-  private Camera.Pixel at(Point3 point) {
-    return canvas.project(point);
+  /** Where a point appears on the canvas. */
+  Point seen(Point3 point) {
+    Canvas canvas = canvas();
+    return WindowRobot.onEvents(
+        () ->
+            new Point(
+                (int) Math.round(canvas.project(point).x()),
+                (int) Math.round(canvas.project(point).y())));
+  }
+
+  /** Drags a point of the tree by so many pixels, and waits until that is settled. */
+  void pull(Point3 from, int right, int down) {
+    Point at = pixel(from);
+    robot.drag(canvas().component(), at, new Point(at.x + right, at.y + down));
+    settled();
+  }
+
+  void settled() {
+    JButton add = robot.find("pull.add", JButton.class);
+    patiently("the pull has settled", add::isEnabled);
   }
 
   /** Scrolls to a control. */
@@ -104,6 +127,16 @@ final class PullFrame implements AutoCloseable {
     WindowRobot.doOnEvents(
         () -> ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds()));
     robot.settle();
+  }
+
+  void fill(String name, String text) {
+    reach(name);
+    robot.fill(name, text);
+  }
+
+  void click(String name) {
+    reach(name);
+    robot.click(name);
   }
 
   /** Waits for what takes a busy machine minutes: thousands of draws and whole courses. */
@@ -120,19 +153,59 @@ final class PullFrame implements AutoCloseable {
     throw last;
   }
 
+  /** Adds what is pulled to the plan and waits until all of it is worked out. */
+  void added(int proposals) {
+    click("pull.add");
+    robot.waitFor(
+        "the plan has it",
+        () -> workspace.plan().filter(one -> one.proposals().size() == proposals).isPresent());
+    worked();
+  }
+
+  void worked() {
+    PullPanel panel = panel();
+    patiently(
+        "all is worked out",
+        () -> workspace.plan().filter(one -> panel.trials().of(one).isPresent()).isPresent());
+    robot.settle();
+  }
+
   /** What a reading shows. */
   String reading(String name) {
     return robot.find(name, Reading.class).words();
   }
 
+  /** Whether a reading shows some words; asked on the event thread. */
+  boolean isRead(String name, String words) {
+    return WindowRobot.all(desk.window).stream()
+        .anyMatch(
+            part ->
+                part instanceof Reading reading
+                    && name.equals(reading.getName())
+                    && reading.words().equals(words));
+  }
+
+  /** Saves by key, and gives what {@code bend --json} says of a plan of the file. */
+  JsonNode saved(String plan) {
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+    robot.waitFor("it is saved", () -> workspace.history().isSaved());
+    return bend(plan);
+  }
+
+  JsonNode bend(String plan) {
+    Ran ran = Ran.command("bend", file, "--plan", plan, "--json");
+    if (ran.code() != 0) {
+      throw new AssertionError(ran.err());
+    }
+    return ran.json().get("trials").get(0);
+  }
+
+  Document read() throws InputException {
+    return TreeFiles.read(file).document();
+  }
+
   @Override
   public void close() {
-    WindowRobot.doOnEvents(
-        () -> {
-          panel.close();
-          canvas.close();
-          jobs.close();
-          frame.dispose();
-        });
+    WindowRobot.closeAll();
   }
 }

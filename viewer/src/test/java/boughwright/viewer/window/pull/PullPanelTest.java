@@ -2,32 +2,32 @@
 package boughwright.viewer.window.pull;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.edit.PlanEdits;
-import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.Document;
-import boughwright.modeller.problem.InputException;
+import boughwright.modeller.plan.GuyLine;
+import boughwright.modeller.plan.Plan;
+import boughwright.physics.reach.AnchorPlace;
 import boughwright.viewer.command.Ran;
 import boughwright.viewer.window.WindowRobot;
+import boughwright.viewer.window.look.Prose;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.Point;
+import java.awt.event.KeyEvent;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
-import javax.swing.JButton;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Pulls branches of the example in a window, by mouse and keyboard. */
+/** Pulls branches of the example in the window of the program, by mouse and keyboard. */
 class PullPanelTest {
   private static final String TIP = "b1d";
-
-  /** Programs get twelve digits. */
-  private static final double JSON_DIGITS = 1e-11;
 
   @TempDir private Path folder;
   private PullFrame window;
@@ -35,13 +35,8 @@ class PullPanelTest {
 
   @BeforeEach
   void open() {
-    window = PullFrame.of(PullFrame.HORNBEAM);
+    window = new PullFrame(folder);
     robot = window.robot;
-    WindowRobot.doOnEvents(
-        () -> {
-          window.workspace.edit(PlanEdits.add(PlanEdits.empty("mine")));
-          window.workspace.choosePlan("mine");
-        });
   }
 
   @AfterEach
@@ -51,46 +46,20 @@ class PullPanelTest {
     }
   }
 
-  private Point3 tip() {
-    return window.workspace.document().tree().segments().stream()
-        .filter(segment -> segment.id().equals(TIP))
-        .findFirst()
-        .orElseThrow()
-        .end();
+  private void emptyPlan() {
+    WindowRobot.doOnEvents(
+        () -> {
+          window.workspace.edit(PlanEdits.add(PlanEdits.empty("mine")));
+          window.workspace.choosePlan("mine");
+        });
   }
 
-  private void pull(int right, int down) {
-    Point at = window.pixel(tip());
-    robot.drag(window.canvas.component(), at, new Point(at.x + right, at.y + down));
-    settled();
-  }
-
-  private void settled() {
-    robot.waitFor("the pull has settled", () -> robot.find("pull.add", JButton.class).isEnabled());
-  }
-
-  private JsonNode bend() throws InputException {
-    Path file = folder.resolve("pulled.tree.json");
-    Document document = WindowRobot.onEvents(window.workspace::document);
-    TreeFiles.write(document, file);
-    Ran ran = Ran.command("bend", file, "--plan", "mine", "--json");
-    assertThat(ran.code()).as(ran.err()).isZero();
-    return ran.json().get("trials").get(0);
+  private void pullTip() {
+    window.pull(window.end(TIP), -20, 60);
   }
 
   private static String shown(double value, int decimals, String unit) {
     return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP) + " " + unit;
-  }
-
-  private void added() {
-    window.reach("pull.add");
-    robot.click("pull.add");
-    robot.waitFor(
-        "the plan has it", () -> window.workspace.plan().orElseThrow().proposals().size() == 1);
-    window.patiently(
-        "all is worked out",
-        () -> window.panel.trials().of(window.workspace.plan().orElseThrow()).isPresent());
-    robot.settle();
   }
 
   private void readingsAre(JsonNode trial) {
@@ -100,94 +69,209 @@ class PullPanelTest {
     assertThat(window.reading("pull.shortening"))
         .isEqualTo(shown(line.get("shortening_mm").asDouble(), 1, "mm"));
     assertThat(window.reading("pull.strain"))
-        .isEqualTo(
-            String.format("%.2f %%", 100 * trial.get("peak").get("bending_strain").asDouble()));
-    assertThat(robot.words("pull.verdict")).contains(trial.get("verdict").get("reason").asText());
+        .isEqualTo(shown(100 * trial.get("peak").get("bending_strain").asDouble(), 2, "%"));
+    assertThat(robot.words("pull.verdict"))
+        .contains(trial.get("verdict").get("words").asText())
+        .contains(trial.get("verdict").get("reason").asText());
+    String told = Ran.command("bend", window.file, "--plan", "mine").out().replaceAll("\\s+", " ");
+    assertThat(told).contains("Kink on the inside: " + window.reading("pull.kink") + " ");
   }
 
   @Test
-  void branchPulledAndAdded_showsWhatBendSaysOfTheSavedFile() throws InputException {
-    pull(-20, 60);
+  void branchPulledAddedAndSavedByKey_showsWhatBendSaysOfTheFile() {
+    emptyPlan();
+    pullTip();
     String live = window.reading("pull.tension");
-    added();
-    JsonNode trial = bend();
-    readingsAre(trial);
+    window.patiently(
+        "its risk is drawn",
+        () -> !((Prose) robot.find("pull.verdict")).getText().contains("being"));
+    String drawn = window.reading("pull.breaking");
+    window.added(1);
+    readingsAre(window.saved("mine"));
     assertThat(window.reading("pull.tension")).isEqualTo(live);
-    double crack = trial.get("risk").get("crack").get("p").asDouble();
-    double known =
-        WindowRobot.onEvents(
-            () ->
-                window
-                    .workspace
-                    .answer()
-                    .orElseThrow()
-                    .trial()
-                    .risk()
-                    .orElseThrow()
-                    .of(boughwright.physics.trial.FailureMode.CRACK)
-                    .orElseThrow()
-                    .probability()
-                    .p());
-    assertThat(known).isCloseTo(crack, within(JSON_DIGITS));
+    assertThat(window.reading("pull.breaking")).isEqualTo(drawn);
   }
 
   @Test
-  void valuesTypedAndAdded_showWhatBendSaysOfTheSavedFile() throws InputException {
-    pull(-20, 60);
-    window.reach("pull.drawn");
-    robot.fill("pull.drawn", "7.5");
-    robot.waitFor(
-        "it is drawn in by 7.5 mm", () -> window.reading("pull.shortening").equals("7.5 mm"));
-    added();
-    readingsAre(bend());
-    assertThat(bend().get("guy_lines").get(0).get("shortening_mm").asDouble()).isEqualTo(7.5);
+  void pullTyped_byShorteningLengthAndTension_isHeldSoAndSavedSo() {
+    emptyPlan();
+    pullTip();
+    window.fill("pull.tension-typed", "12");
+    robot.waitFor("it pulls 12 N", () -> window.isRead("pull.tension", "12.0 N"));
+    window.fill("pull.drawn", "7.5");
+    robot.waitFor("7.5 mm", () -> window.isRead("pull.shortening", "7.5 mm"));
+    String length = robot.words("pull.length");
+    window.fill("pull.length", String.valueOf(Double.parseDouble(length) - 1));
+    robot.waitFor("8.5 mm", () -> window.isRead("pull.shortening", "8.5 mm"));
+    window.fill("pull.drawn", "7.5");
+    robot.waitFor("7.5 mm again", () -> window.isRead("pull.shortening", "7.5 mm"));
+    window.added(1);
+    JsonNode trial = window.saved("mine");
+    readingsAre(trial);
+    assertThat(trial.get("guy_lines").get(0).get("shortening_mm").asDouble()).isEqualTo(7.5);
+  }
+
+  @Test
+  void movementTyped_isThePlaceItComesNear() {
+    emptyPlan();
+    Point3 tip = window.end(TIP);
+    robot.click(window.canvas().component(), window.pixel(tip).x, window.pixel(tip).y);
+    robot.waitFor("it can be typed", () -> robot.find("pull.target-up").isEnabled());
+    window.fill("pull.target-up", "-8");
+    window.settled();
+    String miss = window.reading("pull.miss");
+    window.click("pull.target-place");
+    Point3 target = window.panel().pulling().draft().orElseThrow().target();
+    Point3 start = window.panel().pulling().start().orElseThrow();
+    assertThat(target.minus(start).z()).isEqualTo(-0.008);
+    assertThat(Double.parseDouble(robot.words("pull.target-up")))
+        .isEqualTo(
+            new BigDecimal(1000 * target.z()).setScale(1, RoundingMode.HALF_UP).doubleValue());
+    window.fill("pull.target-up", robot.words("pull.target-up") + " mm");
+    window.settled();
+    assertThat(window.reading("pull.miss")).isEqualTo(miss);
   }
 
   @Test
   void addedBendUndone_isGoneAndRedoBringsItBack() {
-    Document before = WindowRobot.onEvents(window.workspace::document);
-    pull(-20, 60);
-    added();
-    Document after = WindowRobot.onEvents(window.workspace::document);
-    WindowRobot.doOnEvents(window.workspace::undo);
-    assertThat(WindowRobot.onEvents(window.workspace::document)).isEqualTo(before);
-    WindowRobot.doOnEvents(window.workspace::redo);
-    assertThat(WindowRobot.onEvents(window.workspace::document)).isEqualTo(after);
+    emptyPlan();
+    Document before = window.document();
+    pullTip();
+    window.click("pull.add");
+    robot.waitFor("the plan has it", () -> !window.workspace.document().equals(before));
+    Document after = window.document();
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    robot.waitFor("it is gone", () -> window.workspace.document().equals(before));
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Y);
+    robot.waitFor("it is back", () -> window.workspace.document().equals(after));
   }
 
   @Test
   void typedPullThatNothingHolds_keepsTheLastGoodPoseAndSaysSo() {
-    pull(-20, 60);
+    emptyPlan();
+    pullTip();
     String good = window.reading("pull.tension");
-    window.reach("pull.tension-typed");
-    robot.fill("pull.tension-typed", "9000");
-    robot.find("pull.trouble");
-    robot.waitFor("it is said", () -> robot.words("pull.trouble").contains("No pose holds"));
+    window.fill("pull.tension-typed", "9000");
+    Prose trouble = robot.find("pull.trouble", Prose.class);
+    robot.waitFor("it is said", () -> trouble.getText().contains("No pose holds"));
     assertThat(window.reading("pull.tension")).isEqualTo(good);
   }
 
   @Test
-  void twoPlansCompared_areTheTwoSingleAnswers() throws InputException {
-    robot.waitFor("the plan is tried", () -> window.workspace.answer().isPresent());
-    WindowRobot.doOnEvents(() -> window.compare.choose(java.util.List.of("a", "b")));
-    robot.find("tabs", javax.swing.JTabbedPane.class);
-    WindowRobot.doOnEvents(
-        () -> robot.find("tabs", javax.swing.JTabbedPane.class).setSelectedIndex(1));
-    window.patiently("both are known", () -> window.compare.isComplete());
-    Path file = folder.resolve("both.tree.json");
-    TreeFiles.write(WindowRobot.onEvents(window.workspace::document), file);
-    for (int column = 0; column < 2; column++) {
-      String plan = column == 0 ? "a" : "b";
-      JsonNode trial =
-          Ran.command("bend", file, "--plan", plan, "--json").json().get("trials").get(0);
-      double hardest = 0;
-      for (JsonNode line : trial.get("guy_lines")) {
-        hardest = Math.max(hardest, line.get("tension_N").asDouble());
-      }
-      assertThat(window.compare.words("pull", column)).isEqualTo(shown(hardest, 1, "N"));
-      assertThat(window.compare.words("strain", column))
-          .isEqualTo(
-              String.format("%.2f %%", 100 * trial.get("peak").get("bending_strain").asDouble()));
+  void treeWithoutAPlan_isPulledAndThePlanIsMadeInOneStep() {
+    for (String id : List.of("a", "b")) {
+      WindowRobot.doOnEvents(() -> window.workspace.edit(PlanEdits.delete(id)));
     }
+    Document before = window.document();
+    assertThat(before.plans()).isEmpty();
+    pullTip();
+    window.click("pull.add");
+    robot.waitFor("there is a plan", () -> window.workspace.plan().isPresent());
+    assertThat(window.plan().proposals()).hasSize(1);
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    robot.waitFor("one step back", () -> window.workspace.document().equals(before));
+  }
+
+  private GuyLine line(String id) {
+    return window.plan().proposals().get(0).guyLines().stream()
+        .filter(one -> one.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void lineOfThePlanDragged_isChangedAndKeepsItsTackle() {
+    robot.waitFor("the plan is tried", () -> window.workspace.answer().isPresent());
+    GuyLine before = line("g2");
+    Point3 pad =
+        WindowRobot.onEvents(() -> window.workspace.answer().orElseThrow().trial())
+            .lines()
+            .get(1)
+            .pad();
+    Point at = window.seen(pad);
+    robot.drag(window.canvas().component(), at, new Point(at.x, at.y + 25));
+    window.settled();
+    assertThat(window.panel().pulling().changing()).isPresent();
+    window.click("pull.add");
+    robot.waitFor("it is changed", () -> !line("g2").equals(before));
+    GuyLine after = line("g2");
+    assertThat(after.at()).isEqualTo(before.at());
+    assertThat(after.tackle().strand()).isEqualTo(before.tackle().strand());
+    assertThat(window.plan().proposals()).hasSize(1);
+    assertThat(line("g1"))
+        .isEqualTo(window.document().plan("a").orElseThrow().proposals().get(0).guyLines().get(0));
+  }
+
+  @Test
+  void anchorDragged_isTiedToTheCandidateUnderTheMouse() {
+    emptyPlan();
+    pullTip();
+    Point3 anchor =
+        window.panel().pulling().draft().orElseThrow().drawn().orElseThrow().at().anchor();
+    Point from = window.seen(anchor);
+    AnchorPlace other =
+        window.panel().pulling().anchors().stream()
+            .filter(one -> window.seen(one.at()).distance(from) > 60)
+            .findFirst()
+            .orElseThrow();
+    Point to = window.seen(other.at());
+    AnchorPlace nearest =
+        window.panel().pulling().anchors().stream()
+            .min(
+                (a, b) ->
+                    Double.compare(
+                        window.seen(a.at()).distance(to), window.seen(b.at()).distance(to)))
+            .orElseThrow();
+    robot.drag(window.canvas().component(), from, to);
+    robot.waitFor(
+        "it is tied there",
+        () ->
+            window.panel().pulling().fixed().isPresent() && !window.panel().pulling().isSettling());
+    assertThat(window.seen(window.panel().pulling().fixed().orElseThrow().at()).distance(to))
+        .isLessThanOrEqualTo(window.seen(nearest.at()).distance(to) + 1);
+  }
+
+  @Test
+  void ownAnchorTyped_isWhatTheLineIsTiedTo() {
+    emptyPlan();
+    pullTip();
+    window.reach("pull.anchor");
+    WindowRobot.doOnEvents(
+        () -> robot.find("pull.anchor", javax.swing.JComboBox.class).setSelectedIndex(1));
+    window.fill("pull.own-right", "140");
+    window.fill("pull.own-back", "-20");
+    window.fill("pull.own-up", "-10");
+    robot.waitFor(
+        "it is tied there",
+        () ->
+            !window.panel().pulling().isSettling()
+                && window.panel().pulling().fixed().isPresent()
+                && window.panel().pulling().fixed().get().at().z() == -0.010);
+    window.settled();
+    window.click("pull.add");
+    robot.waitFor(
+        "it is added", () -> window.workspace.plan().orElseThrow().proposals().size() == 1);
+    assertThat(window.plan().proposals().get(0).guyLines().get(0).anchor())
+        .isEqualTo(new Anchor.Fixed(new Point3(0.14, -0.02, -0.01)));
+  }
+
+  @Test
+  void plans_areMadeDuplicatedRenamedAndDeletedInThePanel() {
+    window.click("plan.new");
+    robot.waitFor("an empty plan", () -> plan("c").proposals().isEmpty());
+    WindowRobot.doOnEvents(() -> window.workspace.choosePlan("a"));
+    window.click("plan.duplicate");
+    robot.waitFor("a copy", () -> window.workspace.plan().orElseThrow().id().equals("d"));
+    assertThat(window.plan().proposals())
+        .isEqualTo(window.document().plan("a").orElseThrow().proposals());
+    window.fill("plan.name", "lighter");
+    robot.waitFor("renamed", () -> window.workspace.plan().orElseThrow().id().equals("lighter"));
+    window.click("plan.delete");
+    robot.waitFor("gone", () -> window.workspace.document().plan("lighter").isEmpty());
+    assertThat(window.document().plans()).extracting(Plan::id).containsExactly("a", "b", "c");
+  }
+
+  private Plan plan(String id) {
+    return window.workspace.document().plan(id).orElseThrow();
   }
 }

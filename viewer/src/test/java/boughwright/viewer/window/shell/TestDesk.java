@@ -7,10 +7,10 @@ import java.nio.file.Path;
 import java.util.function.UnaryOperator;
 
 /** A desk with one window on the hornbeam, for tests. */
-final class TestDesk {
-  final WindowRobot robot = new WindowRobot();
+public final class TestDesk {
+  public final WindowRobot robot = new WindowRobot();
   final Desk desk;
-  final MainWindow window;
+  public final MainWindow window;
 
   /**
    * @param home folder of its settings
@@ -26,6 +26,16 @@ final class TestDesk {
     robot.waitFor("the window has the focus", () -> window.isFocused());
   }
 
+  /** A window with all its modes, on the hornbeam. */
+  public static TestDesk whole(Path home) {
+    return new TestDesk(home, new OwnParts());
+  }
+
+  /** Opens a file in the window, as from the menu. */
+  public void openFile(Path file) {
+    WindowRobot.doOnEvents(() -> FileCommands.openFile(window, file));
+  }
+
   /** The example it began with, changed, so that it is not saved. */
   void change(String name) {
     WindowRobot.doOnEvents(
@@ -33,7 +43,7 @@ final class TestDesk {
   }
 
   /** Resizes the window and waits until it is laid out. */
-  void resize(int width, int height) {
+  public void resize(int width, int height) {
     WindowRobot.doOnEvents(() -> window.setBounds(0, 0, width, height));
     robot.waitFor(
         "it has its size", () -> window.getWidth() == width && window.getHeight() == height);
