@@ -12,6 +12,7 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.ModePanel;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
+import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.work.Answer;
 import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Topic;
