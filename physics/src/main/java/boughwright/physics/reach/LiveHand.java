@@ -42,8 +42,8 @@ public final class LiveHand {
   /** Once it rests: to some hundredths of a millimetre. */
   private static final Fit.Effort AT_REST = new Fit.Effort(12, 24, 1e-5);
 
-  /** Where more than this part of the way is left, it is looked from rest as well [1]. */
-  private static final double LEFT = 0.1;
+  /** Where more than this is left, it is looked from rest as well [m]. */
+  private static final double LEFT = 3e-4;
 
   /** A hand that moves a place by less does nothing [m]. */
   private static final double NOTHING = 1e-4;
@@ -115,7 +115,7 @@ public final class LiveHand {
     Optional<HandStep.Trial> warm = sought(here, AT_REST);
     double left = warm.map(this::left).orElse(Double.POSITIVE_INFINITY);
     Optional<HandStep.Trial> found = warm;
-    if (left > LEFT * aim.miss(pull.free())) {
+    if (warm.isEmpty() || aim.miss(warm.get().at()) > LEFT) {
       found =
           trial(new double[3])
               .flatMap(rest -> sought(rest, AT_REST))

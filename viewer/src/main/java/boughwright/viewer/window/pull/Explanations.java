@@ -13,7 +13,7 @@ import java.util.Optional;
 final class Explanations {
   private static final String GUESSED =
       "A guess from the margins of this one pose. It is within a factor of 1.6 of the odds that are"
-          + " drawn, above 1 in 50; below that it is too low.";
+          + " worked out, above 1 in 50; below that it is too low.";
 
   private static final String MARGIN =
       "Each part of the wood against what it bears, with all that is not known of it.";
@@ -109,14 +109,14 @@ final class Explanations {
     return new Explanation(
         "The odds that anything breaks: crack, split, shear or tear. \"Could be\" is the bad end of"
             + " what nobody knows of this species and tree: in one of twenty such cases it is worse.",
-        "Drawn by lot " + samples + " times from all that is not known. Pull tests narrow it.",
+        "Tried " + samples + " times, what is not known drawn by lot each time. Pull tests narrow it.",
         source + " " + MARGIN);
   }
 
   Explanation kink(int samples) {
     return new Explanation(
         "The odds that the inside of the bend wrinkles into a kink, which a limb outlives.",
-        samples > 0 ? "Drawn by lot " + samples + " times from all that is not known." : GUESSED,
+        samples > 0 ? "Tried " + samples + " times, what is not known drawn by lot each time." : GUESSED,
         source);
   }
 

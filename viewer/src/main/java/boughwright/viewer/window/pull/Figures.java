@@ -60,7 +60,7 @@ final class Figures {
   Figures() {
     panel.setOpaque(false);
     for (Reading reading : new Reading[] {pull, drawn, turns, miss}) {
-      panel.add(reading, "growx, wmin 0");
+      panel.add(reading, "growx, wmin 0, aligny top");
     }
     for (Reading reading : new Reading[] {strain, breaking, kink}) {
       panel.add(reading, "span 2, growx, wmin 0");
@@ -120,7 +120,7 @@ final class Figures {
     pull.show(
         line.slack() ? "loose" : PullWords.force(line.tension(), of.units()),
         range.isEmpty() && name.isEmpty()
-            ? "its range comes with the risk"
+            ? "range to come"
             : (name + (name.isEmpty() || range.isEmpty() ? "" : ": ") + range),
         of.explain().pull());
     drawn.show(
@@ -194,7 +194,7 @@ final class Figures {
   }
 
   private static String drawn(Risk risk) {
-    return "drawn " + risk.samples() + " times";
+    return "from " + risk.samples() + " tries";
   }
 
   private void odds(Subject of) {
@@ -218,7 +218,7 @@ final class Figures {
       kink.clear("is being worked out");
       return;
     }
-    String guess = draft.get().settled() ? "guessed, is being drawn" : "guessed while you drag";
+    String guess = draft.get().settled() ? "guessed, is being worked out" : "guessed while you drag";
     breaking.show(Odds.words(draft.get().risk().breaking()), guess, of.explain().guessed());
     kink.show(Odds.words(draft.get().risk().kink()), guess, of.explain().kink(0));
   }

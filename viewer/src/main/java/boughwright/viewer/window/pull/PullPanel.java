@@ -90,14 +90,13 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     wire.setName("pull.wire");
     column.add(plans.component());
     column.add(
-        Controls.section("What it takes", Controls.row(line, coil), figures.component()),
+        Controls.section("What it takes", Controls.row(line, coil), adding, figures.component()),
         "gaptop " + Controls.APART);
     column.add(verdict, "wmin 0, hmin " + Theme.px(SENTENCES));
     column.add(wire, "wmin 0");
     column.add(trouble, "wmin 0");
     column.add(instead, "wmin 0");
     column.add(new CautionLine(Caution.FLYING, Caution.STAND_CLEAR, Caution.SLOWLY), "wmin 0");
-    column.add(adding, "wmin 0");
     column.add(exact.component(), "gaptop " + Controls.APART + ", wmin 0");
     column.add(bends.component(), "gaptop " + Controls.APART + ", wmin 0");
     holding.components().forEach(part -> column.add(part, "gaptop " + Controls.APART + ", wmin 0"));
@@ -146,7 +145,9 @@ public final class PullPanel implements ModePanel, AutoCloseable {
       plan();
     }
     exact.follow();
-    adding.setVisible(pulling.spot().isPresent());
+    boolean some = pulling.spot().isPresent();
+    drop.setEnabled(some);
+    name.setEnabled(some);
     add.setText(pulling.changing().isPresent() ? "Change in plan" : "Add to plan");
     add.setEnabled(draft.filter(Draft::isReady).isPresent());
     name.setVisible(pulling.changing().isEmpty());
@@ -179,7 +180,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
                         : draft.isWithoutWire()
                             ? "No wire holds it."
                             : draft.settled()
-                                ? "Its risk is being drawn."
+                                ? "Its risk is being worked out."
                                 : "Let go to have it worked out.");
     verdict.say(words, judged.isPresent() ? Shade.INK : Shade.QUIET);
     say(
@@ -226,7 +227,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
             .trial()
             .verdict()
             .map(PullPanel::words)
-            .orElse(trials.isWorking() ? "Its risk is being drawn." : ""),
+            .orElse(trials.isWorking() ? "Its risk is being worked out." : ""),
         Shade.INK);
     String before =
         trials.isOfPlanBefore()
