@@ -36,6 +36,14 @@ final class ModeTabs {
   /** The part of the window that a panel takes which asks for more, such as a table [1]. */
   private static final double WIDE_PART = 0.6;
 
+  /** How much more of it a panel takes for each doubling of the text [1]. */
+  private static final double MORE_PART = 0.22;
+
+  private static final double HUNDRED = 100;
+
+  /** The room that a wide panel leaves to the tree [user pixels at 100 %]. */
+  private static final int LEAST_TREE = 400;
+
   private final List<ModePanel> modes;
   private final List<JToggleButton> tabs = new ArrayList<>();
   private final JPanel row;
@@ -128,9 +136,11 @@ final class ModeTabs {
     public Dimension getPreferredSize() {
       Component parent = getParent();
       if (parent != null && isWide()) {
-        return new Dimension((int) (parent.getWidth() * WIDE_PART), 0);
+        int wide = (int) (parent.getWidth() * WIDE_PART);
+        return new Dimension(Math.min(wide, parent.getWidth() - Theme.px(LEAST_TREE)), 0);
       }
-      int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * MOST_PART);
+      double part = MOST_PART + MORE_PART * (Theme.textSize().percent() / HUNDRED - 1);
+      int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * part);
       int width = Math.max(LEAST_WIDTH, Math.min(Theme.px(USUAL_WIDTH), room));
       return new Dimension(width, 0);
     }
