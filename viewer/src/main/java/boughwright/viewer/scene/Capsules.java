@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The wood of a pose as tapered pieces with round ends, to be struck by lines of sight. Immutable as
- * far as can be seen; any thread may ask.
+ * The wood of a pose as tapered pieces with round ends, to be struck by lines of sight. Immutable
+ * as far as can be seen; any thread may ask.
  */
 public final class Capsules {
   /** Straight pieces on one segment; its drawn axis is a curve. */

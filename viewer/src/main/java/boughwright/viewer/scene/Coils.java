@@ -71,10 +71,7 @@ final class Coils {
 
   private void add(BarkPath path, Coil coil, Detail detail) {
     CoilStore.Wound wound =
-        store.get(
-            new CoilStore.Key(coil, detail),
-            path.prints(),
-            () -> draw(path, coil, detail));
+        store.get(new CoilStore.Key(coil, detail), path.prints(), () -> draw(path, coil, detail));
     meshes.addAll(wound.meshes());
     marks.add(wound.mark());
   }

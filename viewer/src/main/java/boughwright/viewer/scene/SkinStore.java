@@ -82,7 +82,9 @@ final class SkinStore {
     double[] one = pose.print(key.limb().first());
     double[] two = other.print(key.limb().first());
     Compared before = compared.get(key);
-    if (before != null && isSame(before.one(), one, ANY_STRAIN) && isSame(before.other(), two, ANY_STRAIN)) {
+    if (before != null
+        && isSame(before.one(), one, ANY_STRAIN)
+        && isSame(before.other(), two, ANY_STRAIN)) {
       return before.elsewhere();
     }
     boolean elsewhere = LimbSkins.isElsewhere(key.limb(), key.stretch(), pose, other);
@@ -96,7 +98,9 @@ final class SkinStore {
     Optional<StrainScale> told = colours.filter(scale -> isStrained(axis));
     Kept before = kept.get(key);
     double least = told.map(scale -> SAME_COLOUR * scale.limit()).orElse(1.0);
-    if (before != null && before.colours().equals(told) && isSame(before.axis(), axis, new Slack(still, least))) {
+    if (before != null
+        && before.colours().equals(told)
+        && isSame(before.axis(), axis, new Slack(still, least))) {
       return before.mesh();
     }
     List<Station> stations =

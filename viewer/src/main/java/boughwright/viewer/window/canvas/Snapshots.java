@@ -216,8 +216,7 @@ public final class Snapshots {
     CompletableFuture<LiveRenderer.Frame> drawn = new CompletableFuture<>();
     LiveRenderer.Request request =
         new LiveRenderer.Request(what.with(true), from, factor, paper.ground());
-    renderer.drawOnce(
-        request, drawn::complete, drawn::completeExceptionally);
+    renderer.drawOnce(request, drawn::complete, drawn::completeExceptionally);
     try {
       LiveRenderer.Frame frame = drawn.get(PATIENCE, TimeUnit.SECONDS);
       LivePicture picture = LivePicture.of(frame, paper.wanted(factor));

@@ -117,7 +117,9 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     view.show(picture);
   }
 
-  /** Runs something once, when the first picture is on the screen or it is known that none will be. */
+  /**
+   * Runs something once, when the first picture is on the screen or it is known that none will be.
+   */
   public void whenDrawn(Runnable run) {
     view.whenDrawn(run);
   }

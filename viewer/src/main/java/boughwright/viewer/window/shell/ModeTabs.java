@@ -36,6 +36,11 @@ final class ModeTabs {
   /** The part of the window that a panel takes which asks for more, such as a table [1]. */
   private static final double WIDE_PART = 0.6;
 
+  /** What a wide panel has use for, where this much is left for the tree [user pixels]. */
+  private static final int WIDE = 820;
+
+  private static final int CANVAS_LEAST = 420;
+
   private final List<ModePanel> modes;
   private final List<JToggleButton> tabs = new ArrayList<>();
   private final JPanel row;
@@ -128,7 +133,9 @@ final class ModeTabs {
     public Dimension getPreferredSize() {
       Component parent = getParent();
       if (parent != null && isWide()) {
-        return new Dimension((int) (parent.getWidth() * WIDE_PART), 0);
+        int part = (int) (parent.getWidth() * WIDE_PART);
+        return new Dimension(
+            Math.max(part, Math.min(Theme.px(WIDE), parent.getWidth() - CANVAS_LEAST)), 0);
       }
       int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * MOST_PART);
       int width = Math.max(LEAST_WIDTH, Math.min(Theme.px(USUAL_WIDTH), room));

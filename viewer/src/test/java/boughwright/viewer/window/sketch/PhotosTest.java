@@ -180,10 +180,7 @@ class PhotosTest {
         continue;
       }
       Document before = document();
-      WindowRobot.doOnEvents(
-          () ->
-              frame.workspace.say(
-                  new Notice(Notice.Kind.DONE, "waits")));
+      WindowRobot.doOnEvents(() -> frame.workspace.say(new Notice(Notice.Kind.DONE, "waits")));
       drop(CASES.resolve(cells[0]));
       if (cells[2].equals("reject")) {
         robot.waitFor(cells[0] + " is refused", () -> refused(cells[0]));

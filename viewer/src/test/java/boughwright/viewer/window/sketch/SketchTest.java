@@ -4,7 +4,6 @@ package boughwright.viewer.window.sketch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Kind;
@@ -15,7 +14,6 @@ import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.look.Tone;
 import boughwright.viewer.window.work.Selection;
-import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;

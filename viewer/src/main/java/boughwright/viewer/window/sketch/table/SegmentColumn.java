@@ -11,12 +11,12 @@ import boughwright.viewer.window.sketch.entry.Typed;
 
 /** A column of the table of segments. */
 enum SegmentColumn {
-  ID("Segment", "", 130, 70, "Its name"),
+  ID("Segment", "", 130, 100, "Its name"),
   PARENT("Grows on", "", 92, 52, "The segment it starts on"),
   ALONG("At", "", 60, 48, "Where on that segment it starts: 0 is its start, 1 its end"),
   KIND("Kind", "", 96, 90, "Trunk, branch, root, sacrifice or deadwood"),
-  AZIMUTH("Azimuth", "\u00B0", 82, 62, "Where it points: 0 toward you, 90 your left, from above"),
-  ELEVATION("Elevation", "\u00B0", 90, 66, "How far it rises above level; down is negative"),
+  AZIMUTH("Azimuth", "\u00B0", 82, 72, "Where it points: 0 toward you, 90 your left, from above"),
+  ELEVATION("Elevation", "\u00B0", 90, 68, "How far it rises above level; down is negative"),
   LENGTH("Length", "length", 76, 58, "Along its axis, from the axis of what it grows on"),
   CALIPER_START("Caliper start", "length", 84, 64, "Over bark, just outside the collar"),
   CALIPER_END("Caliper end", "length", 84, 60, "Over bark at its end"),
