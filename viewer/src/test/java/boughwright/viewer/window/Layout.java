@@ -13,7 +13,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JLayeredPane;
 import javax.swing.JScrollBar;
+import javax.swing.JScrollPane;
 import javax.swing.JViewport;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 
@@ -59,7 +61,9 @@ public final class Layout {
     Rectangle box = child.getBounds();
     Insets insets = parent.getInsets();
     int left = parent instanceof JViewport ? 0 : Math.min(insets.left, 0);
-    boolean wide = box.x < left - ROUNDING || box.x + box.width > parent.getWidth() + ROUNDING;
+    boolean ownBar = parent instanceof JViewport && hasBarBelow(parent);
+    boolean wide =
+        !ownBar && (box.x < left - ROUNDING || box.x + box.width > parent.getWidth() + ROUNDING);
     boolean high = box.y < -ROUNDING || box.y + box.height > parent.getHeight() + ROUNDING;
     if (wide || high && !(parent instanceof JViewport)) {
       faults.add(
@@ -79,6 +83,12 @@ public final class Layout {
     if (seen && (box.width < 1 || box.height < 1)) {
       faults.add(named(child) + " has no size");
     }
+  }
+
+  /** A table may be wider than its place where a bar leads to the rest. */
+  private static boolean hasBarBelow(Container viewport) {
+    return viewport.getParent() instanceof JScrollPane pane
+        && pane.getHorizontalScrollBarPolicy() != ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER;
   }
 
   private static void checkApart(List<Component> siblings, List<String> faults) {

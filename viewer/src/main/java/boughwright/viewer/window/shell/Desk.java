@@ -7,6 +7,7 @@ import boughwright.viewer.window.shell.kept.Settings;
 import boughwright.viewer.window.shell.kept.SettingsFile;
 import boughwright.viewer.window.work.Defect;
 import boughwright.viewer.window.work.Notice;
+import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ public final class Desk {
   private final CountDownLatch empty = new CountDownLatch(1);
   private final ExecutorService disk = Executors.newSingleThreadExecutor(Desk::thread);
   private Settings settings;
+  private boolean toldNotKept;
 
   /**
    * @param home folder of settings and recovery
@@ -78,7 +80,29 @@ public final class Desk {
           window.commands().refresh();
         });
     Settings now = settings;
-    disk.execute(() -> file.write(now));
+    disk.execute(() -> keep(now));
+  }
+
+  private void keep(Settings now) {
+    if (!file.write(now)) {
+      EventQueue.invokeLater(this::tellNotKept);
+    }
+  }
+
+  /** Says once that nothing is remembered; the work does not suffer from it. */
+  private void tellNotKept() {
+    if (!toldNotKept && !windows.isEmpty()) {
+      toldNotKept = true;
+      last()
+          .workspace()
+          .say(
+              new Notice(
+                  Notice.Kind.CAUTION,
+                  home
+                      + ": units, colours and recent files are not remembered, for nothing can be"
+                      + " written there. Make room there or allow writing; your trees are not"
+                      + " touched by this"));
+    }
   }
 
   /** Remembers a file that was opened or saved. */

@@ -2,7 +2,9 @@
 package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.look.Focus;
+import boughwright.viewer.window.look.Theme;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -64,6 +66,7 @@ final class FilePick {
   private static JFileChooser chooser(Optional<Path> near, Sort sort) {
     JFileChooser chooser = new JFileChooser();
     chooser.setName("file.chooser");
+    chooser.setPreferredSize(new Dimension(Theme.px(760), Theme.px(480)));
     chooser.getAccessibleContext().setAccessibleName("Choose a file");
     near.map(Path::getParent).ifPresent(folder -> chooser.setCurrentDirectory(folder.toFile()));
     chooser.setFileFilter(

@@ -105,6 +105,7 @@ final class FileWork {
 
   /** Whether what is open may go: it is saved, or the person saves it now or gives it up. */
   boolean mayLeave() {
+    Typing.commit(window);
     if (workspace.history().isSaved()) {
       return true;
     }
@@ -132,6 +133,7 @@ final class FileWork {
    * @return whether a file holds it now
    */
   boolean save() {
+    Typing.commit(window);
     Optional<Path> file = workspace.file();
     if (file.isEmpty()) {
       return saveAs();
@@ -163,6 +165,7 @@ final class FileWork {
    * @return whether a file holds it now
    */
   boolean saveAs() {
+    Typing.commit(window);
     String name =
         workspace
             .file()

@@ -36,10 +36,16 @@ final class ModeTabs {
   /** The part of the window that a panel takes which asks for more, such as a table [1]. */
   private static final double WIDE_PART = 0.6;
 
-  /** What a wide panel has use for, where this much is left for the tree [user pixels]. */
+  /** What a wide panel has use for, as far as the tree keeps its room [user pixels at 100 %]. */
   private static final int WIDE = 820;
 
-  private static final int CANVAS_LEAST = 420;
+  /** How much more of it a panel takes for each doubling of the text [1]. */
+  private static final double MORE_PART = 0.22;
+
+  private static final double HUNDRED = 100;
+
+  /** The room that a wide panel leaves to the tree [user pixels at 100 %]. */
+  private static final int LEAST_TREE = 400;
 
   private final List<ModePanel> modes;
   private final List<JToggleButton> tabs = new ArrayList<>();
@@ -133,11 +139,12 @@ final class ModeTabs {
     public Dimension getPreferredSize() {
       Component parent = getParent();
       if (parent != null && isWide()) {
-        int part = (int) (parent.getWidth() * WIDE_PART);
-        return new Dimension(
-            Math.max(part, Math.min(Theme.px(WIDE), parent.getWidth() - CANVAS_LEAST)), 0);
+        int room = parent.getWidth() - Theme.px(LEAST_TREE);
+        int wide = Math.max(Theme.px(WIDE), (int) (parent.getWidth() * WIDE_PART));
+        return new Dimension(Math.min(wide, room), 0);
       }
-      int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * MOST_PART);
+      double part = MOST_PART + MORE_PART * (Theme.textSize().percent() / HUNDRED - 1);
+      int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * part);
       int width = Math.max(LEAST_WIDTH, Math.min(Theme.px(USUAL_WIDTH), room));
       return new Dimension(width, 0);
     }

@@ -3,9 +3,12 @@ package boughwright.viewer.window.shell;
 
 import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
+import boughwright.modeller.tree.TreeWood;
 import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Theme;
 import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -39,12 +42,13 @@ final class NewTreeSheet {
         .map(NewTreeSheet::wood)
         .sorted(Comparator.comparing(Wood::words))
         .forEach(species::addItem);
+    likely().ifPresent(species::setSelectedItem);
     Controls.named(name, "new-tree.name", "What you call it");
     Controls.named(species, "new-tree.species", "Species");
     sheet.add(labelled("What you call it", 'W', name));
     sheet.add(labelled("Species", 'S', species));
     sheet.add(
-        Controls.note(
+        Controls.prose(
             "It starts with one trunk segment. Measure it and add the others in Measure."));
     JButton make = Controls.button("Start");
     make.setName("new-tree.start");
@@ -53,6 +57,18 @@ final class NewTreeSheet {
     sheet.buttons(java.util.List.of(make, sheet.closing("Cancel", 'C')));
     name.selectAll();
     sheet.show(WIDTH, 0);
+  }
+
+  /** The wood of the tree that is open, which the next one often is too. */
+  private Optional<Wood> likely() {
+    String now =
+        window.workspace().document().tree().wood() instanceof TreeWood.OfSpecies listed
+            ? listed.key()
+            : "";
+    return IntStream.range(0, species.getItemCount())
+        .mapToObj(species::getItemAt)
+        .filter(wood -> wood.key().equals(now))
+        .findFirst();
   }
 
   private static Wood wood(Species one) {

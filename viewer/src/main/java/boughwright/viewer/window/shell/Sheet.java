@@ -104,7 +104,8 @@ public final class Sheet {
     page.setSize(wide, Short.MAX_VALUE);
     page.doLayout();
     dialog.pack();
-    int high = height > 0 ? Theme.px(height) : dialog.getPreferredSize().height;
+    int wanted = dialog.getPreferredSize().height;
+    int high = height > 0 ? Math.min(Theme.px(height), wanted) : wanted;
     dialog.setSize(wide, Math.min(high, room.height));
     if (height <= 0) {
       dialog.validate();

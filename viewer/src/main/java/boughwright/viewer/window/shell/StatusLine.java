@@ -21,6 +21,8 @@ final class StatusLine extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int PERMILLE = 1000;
   private static final int MOST_KEPT = 500;
+  private static final int BAR = 100;
+  private static final int WORDS = 260;
 
   private final JLabel said = Controls.label(" ");
   private final JButton history = Controls.button("Notices");
@@ -31,11 +33,7 @@ final class StatusLine extends JPanel {
   private final transient List<Notice> notices = new ArrayList<>();
 
   StatusLine(Jobs jobs, Runnable openHistory) {
-    super(
-        new MigLayout(
-            "insets 6 16 6 16, hidemode 3",
-            "[grow,fill,0:pref]12[0:pref]12[]12[]12[]",
-            "[center]"));
+    super(new MigLayout("insets 6 16 6 16", "[grow,fill,0:pref]12[]", "[center]"));
     this.jobs = jobs;
     setName("status");
     said.setName("status.notice");
@@ -48,12 +46,15 @@ final class StatusLine extends JPanel {
     Controls.named(stop, "status.stop", "Stop the work that is going on");
     stop.setMnemonic('S');
     stop.addActionListener(event -> stopNewest());
-    add(said, "wmin 0, growx, pushx");
-    add(work, "wmin 0");
-    add(bar, "w " + Theme.length(120) + "!");
+    JPanel right = new JPanel(new MigLayout("insets 0, gapx 12, hidemode 3", "", "[center]"));
+    right.setOpaque(false);
+    right.add(work, "wmin 0, wmax " + Theme.length(WORDS));
+    right.add(bar, "w " + Theme.length(BAR) + "!");
     String high = "wmin pref, hmin " + Theme.length(Controls.TARGET);
-    add(stop, high);
-    add(history, high);
+    right.add(stop, high);
+    right.add(history, high);
+    add(said, "wmin 0, growx, pushx");
+    add(right);
     jobs.listen(this::showWork);
     showWork();
   }

@@ -32,6 +32,9 @@ final class Tour extends JComponent {
   private static final int WIDTH = 380;
   private static final int GAP = 14;
 
+  /** What is lower has the card beneath it, so that nothing beside it is covered [user pixels]. */
+  private static final int SMALL = 120;
+
   private final transient MainWindow window;
   private final JPanel card = new Card();
   private final JLabel title = Controls.heading("");
@@ -145,6 +148,10 @@ final class Tour extends JComponent {
       x = target.x + GAP;
     }
     int y = target.y + GAP;
+    if (target.height < SMALL) {
+      x = target.x;
+      y = target.y + target.height + GAP;
+    }
     card.setBounds(
         Math.max(GAP, Math.min(x, getWidth() - size.width - GAP)),
         Math.max(GAP, Math.min(y, getHeight() - size.height - GAP)),

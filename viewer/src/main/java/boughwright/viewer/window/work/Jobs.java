@@ -93,8 +93,9 @@ public final class Jobs implements Background, AutoCloseable {
   /** Stops all work. */
   @Override
   public void close() {
-    List.copyOf(running).forEach(Running::cancel);
-    threads.shutdownNow();
+    // No interrupts: they would reach the event queue, which may have ended with the last window.
+    List.copyOf(running).forEach(Running::drop);
+    threads.shutdown();
   }
 
   private void failed(String name, Throwable e) {
@@ -191,10 +192,15 @@ public final class Jobs implements Background, AutoCloseable {
 
     @Override
     public void cancel() {
-      stopped = true;
+      drop();
       if (future != null) {
         future.cancel(true);
       }
+    }
+
+    /** Stops it when it tells of itself next. */
+    private void drop() {
+      stopped = true;
       end(() -> {});
     }
 

@@ -62,7 +62,7 @@ class KeyboardTest {
     for (int mode = 0; mode < test.window.parts().panels().size(); mode++) {
       int n = mode;
       WindowRobot.doOnEvents(() -> test.window.choose(n));
-      test.robot.settle();
+      WindowRobot.doOnEvents(test.window::validate);
       check.check(mode);
     }
   }

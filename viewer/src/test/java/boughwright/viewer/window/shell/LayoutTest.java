@@ -11,6 +11,7 @@ import boughwright.viewer.window.look.Tone;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.AbstractButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The whole window with all its modes, at every size it is made for. */
 class LayoutTest {
+  private static final List<String> PAGES = List.of("tree", "draw", "table", "wounds", "photos");
+
   @TempDir Path folder;
 
   @AfterEach
@@ -29,8 +32,8 @@ class LayoutTest {
   @ParameterizedTest
   @CsvSource({
     "1024, 640, LIGHT, USUAL",
-    "1280, 800, LIGHT, USUAL",
-    "1920, 1080, DARK, LARGEST",
+    "1280, 800, LIGHT, LARGE",
+    "1920, 1080, DARK, LARGE",
     "3840, 2160, LIGHT, USUAL"
   })
   void nothing_isCutOffOrCovered(int width, int height, Tone tone, TextSize size) {
@@ -69,10 +72,24 @@ class LayoutTest {
     for (int mode = 0; mode < modes; mode++) {
       int n = mode;
       WindowRobot.doOnEvents(() -> test.window.choose(n));
-      test.robot.settle();
+      WindowRobot.doOnEvents(test.window::validate);
       WindowRobot.onEvents(() -> Layout.faults(test.window.getRootPane()))
           .forEach(fault -> faults.add("mode " + (n + 1) + ": " + fault));
+      pages(test, faults);
     }
     return faults;
+  }
+
+  /** The pages of the mode that is shown, where it has some. */
+  private static void pages(TestDesk test, List<String> faults) {
+    for (String page : PAGES) {
+      if (test.robot.isThere("measure.page." + page)) {
+        WindowRobot.doOnEvents(
+            () -> ((AbstractButton) test.robot.find("measure.page." + page)).doClick());
+        WindowRobot.doOnEvents(test.window::validate);
+        WindowRobot.onEvents(() -> Layout.faults(test.window.getRootPane()))
+            .forEach(fault -> faults.add(page + ": " + fault));
+      }
+    }
   }
 }
