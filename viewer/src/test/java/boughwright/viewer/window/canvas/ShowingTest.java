@@ -96,7 +96,9 @@ class ShowingTest {
             .filter(id -> !id.startsWith("t"))
             .collect(Collectors.toSet());
     showing.setLooks(showing.looks().with(new Visibility(all, Set.of())));
-    assertThat(scenes.make(showing.shown(true)).marks()).isEmpty();
+    assertThat(scenes.make(showing.shown(true)).marks())
+        .as("only what is said of the trunk")
+        .hasOnlyElementsOfType(Mark.CutPlace.class);
   }
 
   @Test
