@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.bench;
 
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
@@ -20,7 +22,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,8 +31,14 @@ import java.util.function.IntConsumer;
 public final class CanvasBench {
   private static final int WIDTH = 1280;
   private static final int HEIGHT = 800;
-  private static final int WARM_UPS = 15;
+  private static final int[] COUNTS = {300, 2000};
+
+  /** Runs of one row, and how long it may go on when they take long [ns]. */
+  private static final int WARM_UPS = 12;
+
   private static final int RUNS = 60;
+  private static final int FEWEST_RUNS = 7;
+  private static final long LONG_ENOUGH = 4_000_000_000L;
 
   private final StringBuilder page = new StringBuilder();
   private final SceneRenderer renderer;
@@ -81,14 +88,14 @@ public final class CanvasBench {
   private void frames() {
     line("| segments | picture | without ghost | with a ghost of every limb |");
     line("|---|---|---|---|");
-    for (int count : new int[] {300, 2000}) {
+    for (int count : COUNTS) {
       BigTree big = new BigTree(count);
       LiveTree tree = new LiveTree(big.tree, Optional.empty());
       // The whole tree leans a little, so that every limb has a ghost.
       TrialResult leaning = big.leaning();
       for (Quality quality : Quality.values()) {
-        String plain = frame(tree, tree.measured(), false, quality);
-        String ghost = frame(tree, tree.bent(leaning), true, quality);
+        Times plain = frame(tree, tree.measured(), false, quality);
+        Times ghost = frame(tree, tree.bent(leaning), true, quality);
         line("| %d | %s | %s | %s |", count, words(quality), plain, ghost);
       }
     }
@@ -99,7 +106,7 @@ public final class CanvasBench {
     return quality == Quality.MOVING ? "moving" : "still";
   }
 
-  private String frame(LiveTree tree, Pose pose, boolean ghost, Quality quality) {
+  private Times frame(LiveTree tree, Pose pose, boolean ghost, Quality quality) {
     Scene scene = new LiveScene().make(shown(tree, pose, ghost, quality));
     Camera camera = camera(tree);
     SceneRenderer.Ground ground = new SceneRenderer.Ground(quality, false);
@@ -109,9 +116,9 @@ public final class CanvasBench {
 
   /** From a new result of a pull to its picture, one branch of ten segments moving. */
   private void previews() {
-    line("| segments | new pose to picture |");
-    line("|---|---|");
-    for (int count : new int[] {300, 2000}) {
+    line("| segments | new pose to scene | scene to picture | both |");
+    line("|---|---|---|---|");
+    for (int count : COUNTS) {
       BigTree big = new BigTree(count);
       LiveTree tree = new LiveTree(big.tree, Optional.empty());
       Camera camera = camera(tree);
@@ -121,57 +128,128 @@ public final class CanvasBench {
         pulls.add(big.bent(0.02 * n));
       }
       SceneRenderer.Ground ground = new SceneRenderer.Ground(Quality.MOVING, false);
-      String time =
-          times(
-              n -> {
-                Pose pose = tree.bent(pulls.get(n));
-                Scene scene = scenes.make(shown(tree, pose, true, Quality.MOVING));
-                renderer.draw(scene, camera, 1, ground);
-              });
-      line("| %d | %s |", count, time);
+      Scene[] last = new Scene[1];
+      Times making = new Times();
+      Times drawing = new Times();
+      Times both = new Times();
+      long from = System.nanoTime();
+      for (int n = 0; n < pulls.size() && !both.isEnough(from); n++) {
+        long began = System.nanoTime();
+        Pose pose = tree.bent(pulls.get(n));
+        last[0] = scenes.make(shown(tree, pose, true, Quality.MOVING));
+        long made = System.nanoTime();
+        renderer.draw(last[0], camera, 1, ground);
+        long drawn = System.nanoTime();
+        if (n >= WARM_UPS) {
+          making.add(made - began);
+          drawing.add(drawn - made);
+          both.add(drawn - began);
+        }
+      }
+      line("| %d | %s | %s | %s |", count, making, drawing, both);
     }
     line("");
   }
 
+  /** What is under a pixel, against looking at a ball at each of many places on every segment. */
   private void picks() {
-    line("| segments | wood under a pixel |");
-    line("|---|---|");
-    for (int count : new int[] {300, 2000}) {
+    line("| segments | first after a change | wood under a pixel | the same by brute force | agree |");
+    line("|---|---|---|---|---|");
+    for (int count : COUNTS) {
       LiveTree tree = new LiveTree(new BigTree(count).tree, Optional.empty());
       Camera camera = camera(tree);
+      Times first = times(n -> tree.capsules(tree.measured()).nearest(sight(camera, n), i -> true));
       Capsules wood = tree.capsules(tree.measured());
-      int[] struck = new int[1];
-      String time =
-          times(
-              n -> {
-                for (int k = 0; k < 100; k++) {
-                  struck[0] +=
-                      wood.nearest(camera.sight(640 + 3 * k, 100 + 6 * k), i -> true).isPresent()
-                          ? 1
-                          : 0;
-                }
-              });
-      line("| %d | a hundredth of %s (%d struck) |", count, time, struck[0]);
+      Times quick = times(n -> wood.nearest(sight(camera, n), i -> true));
+      Balls balls = new Balls(wood, count);
+      Times slow = times(n -> balls.nearest(sight(camera, n)));
+      int same = 0;
+      int struck = 0;
+      for (int n = 0; n < 400; n++) {
+        int segment =
+            wood.nearest(sight(camera, n), i -> true).map(Capsules.Struck::segment).orElse(-1);
+        same += segment == balls.nearest(sight(camera, n)) ? 1 : 0;
+        struck += segment >= 0 ? 1 : 0;
+      }
+      line("| %d | %s | %s | %s | %d of 400, %d struck |", count, first, quick, slow, same, struck);
     }
   }
 
-  /** Median and quartiles of many runs. */
-  private static String times(IntConsumer run) {
-    for (int n = 0; n < WARM_UPS; n++) {
+  /** Lines of sight spread over the picture. */
+  private static Camera.Sight sight(Camera camera, int n) {
+    return camera.sight(200 + 7919L * n % 880, 60 + 104729L * n % 640);
+  }
+
+  private static Times times(IntConsumer run) {
+    Times times = new Times();
+    long from = System.nanoTime();
+    for (int n = 0; n < WARM_UPS + RUNS && !times.isEnough(from); n++) {
+      long began = System.nanoTime();
       run.accept(n);
+      if (n >= WARM_UPS || System.nanoTime() - from > LONG_ENOUGH) {
+        times.add(System.nanoTime() - began);
+      }
     }
-    double[] millis = new double[RUNS];
-    for (int n = 0; n < RUNS; n++) {
-      long from = System.nanoTime();
-      run.accept(WARM_UPS + n);
-      millis[n] = (System.nanoTime() - from) / 1e6;
+    return times;
+  }
+
+  /** Median and quartiles of many runs. */
+  private static final class Times {
+    private final List<Double> millis = new ArrayList<>();
+
+    void add(long nanoseconds) {
+      millis.add(nanoseconds / 1e6);
     }
-    Arrays.sort(millis);
-    return String.format(
-        Locale.ROOT,
-        "%.1f ms (%.1f to %.1f)",
-        millis[RUNS / 2],
-        millis[RUNS / 4],
-        millis[3 * RUNS / 4]);
+
+    boolean isEnough(long from) {
+      return millis.size() >= FEWEST_RUNS && System.nanoTime() - from > LONG_ENOUGH;
+    }
+
+    @Override
+    public String toString() {
+      List<Double> sorted = millis.stream().sorted().toList();
+      int count = sorted.size();
+      double half = sorted.get(count / 2);
+      return String.format(
+          Locale.ROOT,
+          half < 1 ? "%.3f ms (%.3f to %.3f)" : "%.1f ms (%.1f to %.1f)",
+          half,
+          sorted.get(count / 4),
+          sorted.get(3 * count / 4));
+    }
+  }
+
+  /** Wood as a row of balls on every segment. */
+  private static final class Balls {
+    private static final int ON_EACH = 60;
+    private final List<double[]> balls = new ArrayList<>();
+
+    Balls(Capsules wood, int segments) {
+      for (int i = 0; i < segments; i++) {
+        for (int n = 0; n <= ON_EACH; n++) {
+          double along = (double) n / ON_EACH;
+          Point3 at = wood.axis(i, along);
+          balls.add(new double[] {i, at.x(), at.y(), at.z(), wood.radius(i, along)});
+        }
+      }
+    }
+
+    int nearest(Camera.Sight sight) {
+      double least = Double.POSITIVE_INFINITY;
+      int found = -1;
+      for (double[] ball : balls) {
+        Vector3 to = new Point3(ball[1], ball[2], ball[3]).minus(sight.from());
+        double ahead = to.dot(sight.along().vector());
+        double aside = to.dot(to) - ahead * ahead;
+        if (aside <= ball[4] * ball[4]) {
+          double away = ahead - Math.sqrt(ball[4] * ball[4] - aside);
+          if (away >= 0 && away < least) {
+            least = away;
+            found = (int) ball[0];
+          }
+        }
+      }
+      return found;
+    }
   }
 }

@@ -48,6 +48,11 @@ final class GpuMesh implements AutoCloseable {
     glBindVertexArray(0);
   }
 
+  /** Corners of its triangles. */
+  int corners() {
+    return cornerCount;
+  }
+
   void draw() {
     if (cornerCount > 0) {
       glBindVertexArray(array);

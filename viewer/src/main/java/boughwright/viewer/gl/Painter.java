@@ -42,15 +42,11 @@ final class Painter implements AutoCloseable {
   }
 
   void paint(GpuScene gpu, Camera camera, Target target, Manner manner) {
-    paintUnless(() -> false, gpu, camera, new Onto(target, manner, 1));
+    paintUnless(() -> false, gpu, camera, new Onto(target, manner));
   }
 
-  /**
-   * What is drawn into, how, and in how many bands one after another.
-   *
-   * @param bands between two of them the drawing can be given up
-   */
-  record Onto(Target target, Manner manner, int bands) {}
+  /** What is drawn into, and how. */
+  record Onto(Target target, Manner manner) {}
 
   /**
    * Paints, and says whether it came to the end.
@@ -60,6 +56,7 @@ final class Painter implements AutoCloseable {
   boolean paintUnless(BooleanSupplier stop, GpuScene gpu, Camera camera, Onto onto) {
     Target target = onto.target();
     Manner manner = onto.manner();
+    gpu.giveUpWhen(stop);
     ShadowMap shadows = shadowMaps.get(manner.quality());
     glEnable(GL_DEPTH_TEST);
     glEnable(GL_CULL_FACE);
@@ -70,35 +67,13 @@ final class Painter implements AutoCloseable {
     target.begin();
     shadows.bind();
     Light lit = new Light(toLight, light, manner);
-    if (!inBands(stop, onto, () -> drawSolid(gpu, camera, lit))) {
-      return false;
-    }
+    drawSolid(gpu, camera, lit);
     if (manner.quality() == Quality.STILL) {
       target.keepDepth();
     }
     double size = gpu.bounds().diagonal();
-    return inBands(stop, onto, () -> drawGhosts(gpu, camera, manner, size));
-  }
-
-  private static boolean inBands(BooleanSupplier stop, Onto onto, Runnable draw) {
-    if (onto.bands() == 1) {
-      draw.run();
-      return true;
-    }
-    glEnable(GL_SCISSOR_TEST);
-    try {
-      for (int n = 0; n < onto.bands(); n++) {
-        if (stop.getAsBoolean()) {
-          return false;
-        }
-        onto.target().only(n, onto.bands());
-        draw.run();
-        glFinish();
-      }
-      return !stop.getAsBoolean();
-    } finally {
-      glDisable(GL_SCISSOR_TEST);
-    }
+    drawGhosts(gpu, camera, manner, size);
+    return !gpu.isGivenUp();
   }
 
   private void drawShadows(ShadowMap shadows, GpuScene gpu, Matrix4f light) {

@@ -17,9 +17,6 @@ public final class SceneRenderer implements AutoCloseable {
   private static final int LARGEST_TILE = 2048;
   private static final double HATCH = 7;
 
-  /** A good picture is drawn in so many bands, between which it can be given up. */
-  private static final int BANDS = 4;
-
   private final Thread owner = Thread.currentThread();
   private final GraphicsContext context;
   private final Painter painter;
@@ -110,8 +107,7 @@ public final class SceneRenderer implements AutoCloseable {
     Painter.Manner manner =
         new Painter.Manner(
             (float) (HATCH * view.unit()), -camera.height(), ground.quality(), ground.dark());
-    int bands = still ? BANDS : 1;
-    if (!painter.paintUnless(stop, gpu, camera, new Painter.Onto(target, manner, bands))) {
+    if (!painter.paintUnless(stop, gpu, camera, new Painter.Onto(target, manner))) {
       return Optional.empty();
     }
     int[] pixels = target.read();

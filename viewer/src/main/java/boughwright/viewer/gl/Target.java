@@ -73,12 +73,6 @@ final class Target implements AutoCloseable {
     glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
   }
 
-  /** Lets only one of some bands of the image be drawn into, counted from the foot. */
-  void only(int band, int bands) {
-    int from = height * band / bands;
-    glScissor(0, from, width, height * (band + 1) / bands - from);
-  }
-
   /**
    * Keeps the depth of what has been drawn so far, for {@link #readDepth}; with one sample what is
    * drawn later counts too.

@@ -8,6 +8,11 @@ import java.awt.geom.Line2D;
 final class Occupancy {
   private static final int FAINT = 24;
 
+  /** Looked at from above, the clear container lies under the whole tree: it takes no room. */
+  private static final int FAINT_FROM_ABOVE = 64;
+
+  private static final double STEEP = Math.toRadians(20);
+
   private final int width;
   private final int height;
   private final int[] sums;
@@ -15,11 +20,12 @@ final class Occupancy {
   Occupancy(Raster raster) {
     width = raster.width();
     height = raster.height();
+    int faint = raster.camera().angle().elevation() > STEEP ? FAINT_FROM_ABOVE : FAINT;
     sums = new int[(width + 1) * (height + 1)];
     for (int y = 0; y < height; y++) {
       int row = 0;
       for (int x = 0; x < width; x++) {
-        row += raster.cover(x, y) > FAINT ? 1 : 0;
+        row += raster.cover(x, y) > faint ? 1 : 0;
         sums[(y + 1) * (width + 1) + x + 1] = sums[y * (width + 1) + x + 1] + row;
       }
     }

@@ -5,6 +5,7 @@ import boughwright.viewer.gl.Raster;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Scene;
 import java.awt.Color;
+import java.awt.geom.Point2D;
 import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
@@ -15,8 +16,20 @@ import java.util.function.UnaryOperator;
 public final class SceneWords {
   private static final double EDGE = 22;
   private static final double LONGEST_BAR = 200;
-  private static final double LEGEND_WIDTH = 424;
+
+  /** On a view that is lower there would be more words than tree. */
+  private static final double LOWEST_WITH_LEGEND = 260;
+
+  private static final double LOWEST_WITH_BAR = 130;
+  private static final double LEGEND_SIDES = 64;
+
+  /** The legend leaves the scale bar so much of the foot. */
+  private static final double LEAST_BAR = 110;
+
   private static final double LEGEND_HEIGHT = 74;
+
+  /** On a bar that is narrower its words would not find room. */
+  private static final double LEAST_LEGEND = 150;
 
   private SceneWords() {}
 
@@ -49,25 +62,35 @@ public final class SceneWords {
   private static List<Rect> foot(Page page, Scene scene, ViewFrame frame, Wanted wanted) {
     List<Rect> taken = new ArrayList<>();
     double bottom = frame.area().bottom() - page.u(EDGE);
-    double legend = scene.scale().isPresent() ? page.u(LEGEND_WIDTH) : 0;
-    double room = frame.area().width() - 2 * page.u(EDGE) - legend;
-    if (legend > 0) {
+    double whole = frame.area().width() - 2 * page.u(EDGE);
+    double most = whole - (wanted.bar() ? page.u(LEAST_BAR) : 0);
+    double width = Legend.width(page, most);
+    boolean told =
+        scene.scale().isPresent()
+            && width > page.u(LEAST_LEGEND)
+            && frame.area().height() > page.u(LOWEST_WITH_LEGEND);
+    double legend = told ? width + page.u(LEGEND_SIDES) : 0;
+    double room = whole - legend;
+    if (told) {
+      double more = Legend.more(page, scene.scale().get(), width);
       double y = bottom - page.u(36);
-      double top = bottom - page.u(LEGEND_HEIGHT);
+      double top = bottom - page.u(LEGEND_HEIGHT) - more;
       Rect plate =
           new Rect(
               frame.area().right() - legend - page.u(EDGE / 2),
               top - page.u(8),
               legend,
-              page.u(LEGEND_HEIGHT + 14));
+              page.u(LEGEND_HEIGHT + 14) + more);
       plate(page, plate);
       taken.add(plate);
-      Legend.draw(page, scene.scale().get(), frame.area().right() - page.u(EDGE), y);
+      Point2D end = new Point2D.Double(frame.area().right() - page.u(EDGE), y);
+      Legend.draw(page, scene.scale().get(), end, width);
     }
-    if (wanted.bar() && room > page.u(60)) {
+    boolean high = frame.area().height() > page.u(LOWEST_WITH_BAR);
+    if (wanted.bar() && high && room > page.u(60)) {
       Camera camera = frame.camera();
-      double most = Math.min(page.u(LONGEST_BAR), room);
-      ScaleBar bar = ScaleBar.fitting(camera.scaleAt(scene.base()), most);
+      double longest = Math.min(page.u(LONGEST_BAR), room - page.u(EDGE));
+      ScaleBar bar = ScaleBar.fitting(camera.scaleAt(scene.base()), longest);
       String words = camera.isFlat() ? bar.words() : bar.words() + " at the trunk";
       double y = bottom - page.u(10);
       double wide = Math.max(bar.pixels(), page.width(words, Page.Style.KEY));

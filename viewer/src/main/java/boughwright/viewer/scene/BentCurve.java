@@ -18,15 +18,36 @@ import java.util.List;
  * drawn exactly where it was.
  */
 final class BentCurve implements Axis.Curve {
-  private final RestCurve rest;
-  private final List<Piece> pieces = new ArrayList<>();
+  private final Skeleton skeleton;
+  private final Limb limb;
+  private final List<SegmentTrial> trials;
+  private volatile Turned turned;
 
   /** One segment: its samples, and how the wood has turned at each of them. */
   private record Piece(
       Vector3 way, double length, List<PathSample> samples, List<Rotation> turns) {}
 
+  /** The limb at rest, and how its pieces turned. */
+  private record Turned(RestCurve rest, List<Piece> pieces) {}
+
   BentCurve(Skeleton skeleton, Limb limb, List<SegmentTrial> trials) {
-    rest = new RestCurve(skeleton, limb);
+    this.skeleton = skeleton;
+    this.limb = limb;
+    this.trials = trials;
+  }
+
+  /** Worked out when a place is asked for: of a limb that did not move nobody asks. */
+  private Turned turned() {
+    Turned there = turned;
+    if (there == null) {
+      there = turn();
+      turned = there;
+    }
+    return there;
+  }
+
+  private Turned turn() {
+    List<Piece> pieces = new ArrayList<>();
     Rotation turn = Rotation.NONE;
     for (int k = 0; k < trials.size(); k++) {
       int i = limb.segments().get(k);
@@ -39,21 +60,22 @@ final class BentCurve implements Axis.Curve {
           new Piece(
               skeleton.direction(i).vector(), skeleton.length(i), trials.get(k).samples(), turns));
     }
+    return new Turned(new RestCurve(skeleton, limb), pieces);
   }
 
   @Override
   public int count() {
-    return pieces.size();
+    return trials.size();
   }
 
   /** Of the samples themselves: the curve between them follows from them. */
   @Override
   public double[] print() {
-    int places = pieces.stream().mapToInt(piece -> piece.samples().size()).sum();
+    int places = trials.stream().mapToInt(trial -> trial.samples().size()).sum();
     double[] print = new double[places * Axis.NUMBERS];
     int at = 0;
-    for (Piece piece : pieces) {
-      for (PathSample sample : piece.samples()) {
+    for (SegmentTrial trial : trials) {
+      for (PathSample sample : trial.samples()) {
         Axis axis =
             new Axis(
                 sample.point(), sample.direction(), sample.bendingStrain(), sample.tensionSide());
@@ -66,7 +88,8 @@ final class BentCurve implements Axis.Curve {
 
   @Override
   public Axis at(int k, double u) {
-    Piece piece = pieces.get(k);
+    RestCurve rest = turned().rest();
+    Piece piece = turned().pieces().get(k);
     int n = interval(piece.samples(), u);
     PathSample a = piece.samples().get(n);
     PathSample b = piece.samples().get(n + 1);

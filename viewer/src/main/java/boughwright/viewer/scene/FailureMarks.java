@@ -15,6 +15,7 @@ import boughwright.physics.trial.Risk;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Marks on the bark where the wood would fail. */
 final class FailureMarks {
@@ -31,12 +32,17 @@ final class FailureMarks {
     this.pose = pose;
   }
 
-  /** The marks, crack and kink first: they lie close together, and their words need the room. */
-  List<Mark> of(Risk risk) {
+  /**
+   * The marks, crack and kink first: they lie close together, and their words need the room.
+   *
+   * @param told the segments that are told of
+   */
+  List<Mark> of(Risk risk, Predicate<String> told) {
     List<Mark.Failure> marks = new ArrayList<>();
     for (FailureRisk failure : risk.failures()) {
       boolean always = failure.mode() == FailureMode.CRACK || failure.mode() == FailureMode.KINK;
-      if (failure.place().isPresent() && (always || failure.probability().high() >= WORTH_A_MARK)) {
+      boolean seen = failure.place().filter(place -> told.test(place.segment())).isPresent();
+      if (seen && (always || failure.probability().high() >= WORTH_A_MARK)) {
         marks.add(mark(failure, failure.place().get(), risk.samples()));
       }
     }

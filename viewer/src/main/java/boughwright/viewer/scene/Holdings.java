@@ -20,6 +20,7 @@ import boughwright.physics.trial.TrialResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Gathers what a plan puts on the tree: its meshes, and its marks with their words. */
 final class Holdings {
@@ -35,6 +36,7 @@ final class Holdings {
   private final List<Mark> marks = new ArrayList<>();
   private CoilStore coils = new CoilStore();
   private boolean fine = true;
+  private Predicate<String> told = segment -> true;
 
   /**
    * @param size size of the tree [m]
@@ -55,6 +57,11 @@ final class Holdings {
   void takeCoilsFrom(CoilStore store, boolean isFine) {
     coils = store;
     fine = isFine;
+  }
+
+  /** Tells of places only on some segments. */
+  void tellOnlyOf(Predicate<String> segments) {
+    told = segments;
   }
 
   List<Mesh> meshes() {
@@ -173,11 +180,11 @@ final class Holdings {
     List<Mark> failures =
         trial
             .risk()
-            .map(risk -> new FailureMarks(skeleton, stand, pose).of(risk))
+            .map(risk -> new FailureMarks(skeleton, stand, pose).of(risk, told))
             .orElse(List.of());
     marks.addAll(failures);
     if (failures.isEmpty()) {
-      trial.peak().ifPresent(this::addHardest);
+      trial.peak().filter(peak -> told.test(peak.segment())).ifPresent(this::addHardest);
     }
   }
 

@@ -91,6 +91,7 @@ public final class LiveScene {
       addWounds();
       Box wood = SceneMaker.bounds(tree.base(), List.of(new Body(Body.Role.SOLID, solid)));
       Holdings holdings = new Holdings(tree.skeleton, tree.stand(), shown.pose(), wood.diagonal());
+      holdings.tellOnlyOf(id -> shown.visibility().of(id) == Visibility.Way.SHOWN);
       holdings.takeCoilsFrom(coils, shown.options().fine());
       shown.plan().ifPresent(p -> holdings.addPlan(p, shown.trial(), tree.kept, tree.limbs));
       List<Mesh> fittings = new ArrayList<>(holdings.meshes());

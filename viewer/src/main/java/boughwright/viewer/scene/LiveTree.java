@@ -87,6 +87,15 @@ public final class LiveTree {
     return part <= 0 ? one : part >= 1 ? other : one.between(other, part);
   }
 
+  /**
+   * The outlines of the limbs a trial bends, where they lie elsewhere than measured and than in the
+   * pose that is shown; from where they leave that.
+   */
+  public List<StagesView.Outline> outlines(TrialResult trial, Pose shown) {
+    LimbSkins skins = new LimbSkins(skeleton, limbs, kept);
+    return skins.outlines(skins.bent(trial), bent(trial), measured, shown);
+  }
+
   /** What can be struck by a line of sight in a pose. */
   public Capsules capsules(Pose pose) {
     return Capsules.of(this, pose);

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 
 /** Where the axis of every limb lies, in the scene frame: as measured, or as bent by a trial. */
 public final class Pose {
@@ -56,7 +55,7 @@ public final class Pose {
       for (int i : limb.segments()) {
         Optional.ofNullable(byId.get(skeleton.segment(i).id())).ifPresent(run::add);
       }
-      pose.curves.add(new Later(() -> new BentCurve(skeleton, limb, run)));
+      pose.curves.add(new BentCurve(skeleton, limb, run));
     }
     return pose;
   }
@@ -66,40 +65,6 @@ public final class Pose {
     @Override
     public Axis at(int k, double u) {
       return new Axis(rest.point(k, u), rest.slope(k, u).direction(), 0, Vector3.ZERO);
-    }
-  }
-
-  /** A curve that is worked out by the first thread that asks for it. */
-  private static final class Later implements Axis.Curve {
-    private final Supplier<Axis.Curve> maker;
-    private volatile Axis.Curve made;
-
-    Later(Supplier<Axis.Curve> maker) {
-      this.maker = maker;
-    }
-
-    private Axis.Curve made() {
-      Axis.Curve there = made;
-      if (there == null) {
-        there = maker.get();
-        made = there;
-      }
-      return there;
-    }
-
-    @Override
-    public Axis at(int k, double u) {
-      return made().at(k, u);
-    }
-
-    @Override
-    public int count() {
-      return made().count();
-    }
-
-    @Override
-    public double[] print() {
-      return made().print();
     }
   }
 

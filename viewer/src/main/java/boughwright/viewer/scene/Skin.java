@@ -25,14 +25,16 @@ final class Skin {
     /** For a tree that is being turned or bent. */
     static Detail moving(int count) {
       if (count <= 100) {
-        return new Detail(16, 12);
+        return new Detail(14, 10);
       }
-      return count <= 600 ? new Detail(10, 8) : new Detail(7, 3);
+      return count <= 600 ? new Detail(8, 5) : new Detail(6, 3);
     }
 
     /** For a tree on the screen that stands still. */
     static Detail still(int count) {
-      return count <= 100 ? new Detail(28, 32) : new Detail(count <= 600 ? 18 : 10, 10);
+      return count <= 100
+          ? new Detail(28, 32)
+          : (count <= 600 ? new Detail(16, 9) : new Detail(8, 6));
     }
 
     /** Fine for a tree measured by hand, coarser for thousands of segments. */

@@ -41,7 +41,8 @@ final class Notes {
     }
     Capsules wood = shown.get();
     for (String id : work.selection().segments()) {
-      if (notes.size() < MOST_PICKED && isThere(tree, id)) {
+      boolean isSeen = looks.visibility().of(id) != Visibility.Way.HIDDEN;
+      if (notes.size() < MOST_PICKED && isSeen && isThere(tree, id)) {
         int i = tree.skeleton().indexOf(id);
         Segment segment = tree.skeleton().segment(i);
         notes.add(note(wood, i, 0.6, List.of(label(segment, work.units())), true));

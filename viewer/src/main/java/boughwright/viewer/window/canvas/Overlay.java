@@ -6,6 +6,7 @@ import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.StagesView;
+import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -50,6 +51,7 @@ final class Overlay {
     Skeleton skeleton = showing.tree().skeleton();
     return work.selection().segments().stream()
         .filter(skeleton::has)
+        .filter(id -> showing.looks().visibility().of(id) != Visibility.Way.HIDDEN)
         .map(skeleton::indexOf)
         .filter(i -> !showing.tree().kept().isGone(i))
         .map(showing.capsules()::outline)
@@ -81,6 +83,7 @@ final class Overlay {
       double top = 1.05 * showing.capsules().bounds().high().z();
       SoilPen.plumb(pen, camera, showing.tree().base(), top);
     }
+    showing.stays().forEach(limb -> StaysPen.outline(pen, camera, limb));
     PickPen picks = new PickPen(pen, camera);
     picked().forEach(segment -> picks.outline(segment, false));
   }
@@ -97,6 +100,15 @@ final class Overlay {
     }
     Camera.Pixel beside = new Camera.Pixel(mouse.x() + 18, mouse.y() + 18);
     picks.plate(label(skeleton.segment(i)), beside, room);
+  }
+
+  /** What is written beside the mouse; blank for nothing. */
+  String hoveredWords() {
+    Skeleton skeleton = showing.tree().skeleton();
+    return hovered
+        .filter(skeleton::has)
+        .map(id -> label(skeleton.segment(skeleton.indexOf(id))))
+        .orElse("");
   }
 
   private String label(Segment segment) {

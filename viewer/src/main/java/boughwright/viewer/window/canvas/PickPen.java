@@ -33,7 +33,7 @@ final class PickPen {
 
   /** Outlines a segment, dashed where it is only hovered over. */
   void outline(StagesView.Outline segment, boolean hovered) {
-    Shape shape = shape(segment);
+    Shape shape = shape(segment, camera, GAP);
     pen.setColor(Theme.colour(Shade.PAPER));
     pen.setStroke(new BasicStroke(WIDTH + 3, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     pen.draw(shape);
@@ -45,14 +45,15 @@ final class PickPen {
     pen.draw(shape);
   }
 
-  private Shape shape(StagesView.Outline segment) {
+  /** The outline of a segment as it is seen, with a gap round it [user pixels]. */
+  static Shape shape(StagesView.Outline segment, Camera camera, double gap) {
     Area area = new Area();
     Camera.Pixel before = null;
     double radiusBefore = 0;
     for (int n = 0; n < segment.axis().size(); n++) {
       Point3 point = segment.axis().get(n);
       Camera.Pixel at = camera.project(point);
-      double radius = segment.radii().get(n) * camera.scaleAt(point) + GAP;
+      double radius = segment.radii().get(n) * camera.scaleAt(point) + gap;
       area.add(
           new Area(new Ellipse2D.Double(at.x() - radius, at.y() - radius, 2 * radius, 2 * radius)));
       if (before != null && before.distance(at) > 1e-3) {

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.plan.Coil;
+import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.viewer.scene.Visibility;
@@ -35,12 +38,22 @@ final class Seen {
     return new Proposal(
         all.id(),
         all.about(),
-        all.guyLines().stream().filter(g -> isSeen(g.at().segment(), visibility)).toList(),
+        all.guyLines().stream().filter(g -> isSeen(g, visibility)).toList(),
         all.hungWeights().stream().filter(w -> isSeen(w.at().segment(), visibility)).toList(),
-        all.coils().stream().filter(c -> isSeen(c.to().segment(), visibility)).toList(),
+        all.coils().stream().filter(c -> isSeen(c, visibility)).toList(),
         all.handBends().stream().filter(h -> isSeen(h.at().segment(), visibility)).toList(),
         all.aids().stream().filter(a -> isSeen(a.segment(), visibility)).toList(),
         all.extras());
+  }
+
+  private static boolean isSeen(GuyLine line, Visibility visibility) {
+    boolean held =
+        !(line.anchor() instanceof Anchor.OnTree tie) || isSeen(tie.spot().segment(), visibility);
+    return held && isSeen(line.at().segment(), visibility);
+  }
+
+  private static boolean isSeen(Coil coil, Visibility visibility) {
+    return isSeen(coil.from().segment(), visibility) && isSeen(coil.to().segment(), visibility);
   }
 
   private static boolean isSeen(String segment, Visibility visibility) {

@@ -11,6 +11,7 @@ import boughwright.viewer.scene.Palette;
 import boughwright.viewer.scene.Pose;
 import boughwright.viewer.scene.PoseStops;
 import boughwright.viewer.scene.Shown;
+import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.window.work.Answer;
 import boughwright.viewer.window.work.Topic;
@@ -36,6 +37,7 @@ final class Showing {
   private Shown coarse;
   private Shown fine;
   private Capsules capsules;
+  private List<StagesView.Outline> stays;
 
   Showing(Workspace work) {
     this.work = work;
@@ -76,6 +78,7 @@ final class Showing {
     coarse = null;
     fine = null;
     capsules = null;
+    stays = null;
     listeners.forEach(Runnable::run);
   }
 
@@ -241,6 +244,23 @@ final class Showing {
       return "This plan bends nothing yet: the tree as measured.";
     }
     return work.answer().isEmpty() ? "This plan is not tried yet: the tree as measured." : "";
+  }
+
+  /** The outlines of what stays of the bend, beside another pose that is shown. */
+  List<StagesView.Outline> stays() {
+    if (stays == null) {
+      stays = looks.has(Looks.Extra.GHOSTS) && !isPreview() ? findStays() : List.of();
+    }
+    return stays;
+  }
+
+  private List<StagesView.Outline> findStays() {
+    Optional<Integer> released = stops.find(PoseStops.Kind.RELEASED);
+    if (released.isEmpty() || Math.abs(released.get() - at) < 1) {
+      return List.of();
+    }
+    TrialResult result = stops.stops().get(released.get()).result().orElseThrow();
+    return tree.outlines(result, shown(false).pose());
   }
 
   /** The wood that is shown, to be struck by lines of sight. */
