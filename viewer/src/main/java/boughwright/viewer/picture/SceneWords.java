@@ -16,6 +16,11 @@ import java.util.function.UnaryOperator;
 public final class SceneWords {
   private static final double EDGE = 22;
   private static final double LONGEST_BAR = 200;
+
+  /** On a view that is lower there would be more words than tree. */
+  private static final double LOWEST_WITH_LEGEND = 260;
+
+  private static final double LOWEST_WITH_BAR = 130;
   private static final double LEGEND_SIDES = 64;
 
   /** The legend leaves the scale bar so much of the foot. */
@@ -60,7 +65,10 @@ public final class SceneWords {
     double whole = frame.area().width() - 2 * page.u(EDGE);
     double most = whole - (wanted.bar() ? page.u(LEAST_BAR) : 0);
     double width = Legend.width(page, most);
-    boolean told = scene.scale().isPresent() && width > page.u(LEAST_LEGEND);
+    boolean told =
+        scene.scale().isPresent()
+            && width > page.u(LEAST_LEGEND)
+            && frame.area().height() > page.u(LOWEST_WITH_LEGEND);
     double legend = told ? width + page.u(LEGEND_SIDES) : 0;
     double room = whole - legend;
     if (told) {
@@ -78,7 +86,8 @@ public final class SceneWords {
       Point2D end = new Point2D.Double(frame.area().right() - page.u(EDGE), y);
       Legend.draw(page, scene.scale().get(), end, width);
     }
-    if (wanted.bar() && room > page.u(60)) {
+    boolean high = frame.area().height() > page.u(LOWEST_WITH_BAR);
+    if (wanted.bar() && high && room > page.u(60)) {
       Camera camera = frame.camera();
       double longest = Math.min(page.u(LONGEST_BAR), room - page.u(EDGE));
       ScaleBar bar = ScaleBar.fitting(camera.scaleAt(scene.base()), longest);

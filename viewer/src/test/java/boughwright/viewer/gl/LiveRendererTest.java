@@ -8,7 +8,9 @@ import boughwright.modeller.plan.Plan;
 import boughwright.viewer.scene.Bending;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.InventedTrees;
+import boughwright.viewer.scene.LiveScene;
 import boughwright.viewer.scene.LiveTree;
+import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.Shown;
 import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.scene.ViewAngle;
@@ -109,6 +111,50 @@ class LiveRendererTest {
       assertThat(drawn).isEmpty();
     }
     assertThat(faults).hasValue(0);
+  }
+
+  /** While the first picture is held up, a good one is asked for, then one of something moving. */
+  @Test
+  void movingPicture_isDrawnBeforeAGoodOne_thatWasAskedForEarlier() throws InterruptedException {
+    CountDownLatch first = new CountDownLatch(1);
+    CountDownLatch go = new CountDownLatch(1);
+    BlockingQueue<Quality> drawn = new ArrayBlockingQueue<>(20);
+    try (LiveRenderer renderer =
+        new LiveRenderer(
+            frame -> {
+              drawn.add(frame.request().ground().quality());
+              first.countDown();
+              try {
+                go.await(PATIENCE, TimeUnit.SECONDS);
+              } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+              }
+            },
+            e -> {})) {
+      renderer.draw(request(0, Quality.MOVING));
+      assertThat(first.await(PATIENCE, TimeUnit.SECONDS)).isTrue();
+      drawn.clear();
+      renderer.drawOnce(
+          request(0.1, Quality.STILL), f -> drawn.add(f.request().ground().quality()), e -> {});
+      renderer.draw(request(0.2, Quality.MOVING));
+      go.countDown();
+      assertThat(drawn.poll(PATIENCE, TimeUnit.SECONDS)).isEqualTo(Quality.MOVING);
+      assertThat(drawn.poll(PATIENCE, TimeUnit.SECONDS)).isEqualTo(Quality.STILL);
+    }
+  }
+
+  @Test
+  void goodPicture_isGivenUp_whereSomethingElseIsWaiting_andDrawnWhenAskedAgain()
+      throws NoGraphicsException {
+    LiveRenderer.Request wanted = request(0.3, Quality.STILL);
+    LiveScene scenes = new LiveScene();
+    assertThat(scenes.makeUnless(() -> true, wanted.shown())).isEmpty();
+    Scene scene = scenes.make(wanted.shown());
+    SceneRenderer.View view = new SceneRenderer.View(wanted.camera(), 1, wanted.ground());
+    try (SceneRenderer renderer = SceneRenderer.open()) {
+      assertThat(renderer.drawUnless(() -> true, scene, view)).isEmpty();
+      assertThat(covered(renderer.drawUnless(() -> false, scene, view).orElseThrow())).isPositive();
+    }
   }
 
   @Test

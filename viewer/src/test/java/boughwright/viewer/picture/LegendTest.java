@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boughwright.viewer.scene.StrainScale;
+import java.awt.image.BufferedImage;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LegendTest {
   @ParameterizedTest
@@ -19,6 +22,19 @@ class LegendTest {
   })
   void numbers_areInPerCentWithAsManyDecimalsAsTheyNeed(double limit, String expected) {
     assertThat(String.join(", ", Legend.numbers(new StrainScale(limit)))).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void title_hasARowOfItsOwn_whereItWouldTouchTheWordsBesideIt(boolean open) {
+    StrainScale scale = open ? StrainScale.forPicture(0.9) : new StrainScale(0.02);
+    BufferedImage sheet = new BufferedImage(900, 200, BufferedImage.TYPE_INT_ARGB);
+    try (Page page = new Page(sheet, 1, UnaryOperator.identity())) {
+      assertThat(Legend.more(page, scale, 360)).as("on paper it fits").isZero();
+      double half = page.width("bending strain, %", Page.Style.KEY) / 2;
+      double side = page.width("stretched", Page.Style.KEY_MORE);
+      assertThat(Legend.more(page, scale, 2 * (half + side))).isGreaterThan(18);
+    }
   }
 
   @ParameterizedTest

@@ -256,19 +256,19 @@ public final class WindowRobot {
 
   /** Presses keys together, such as {@code VK_CONTROL, VK_S}. */
   public void keys(int... codes) {
-    stroke(codes);
+    press(codes);
     settle();
   }
 
   /** The same many times in a row, as fast as a hurried hand. */
   public void keysAgain(int times, int... codes) {
     for (int i = 0; i < times; i++) {
-      stroke(codes);
+      press(codes);
     }
     settle();
   }
 
-  private void stroke(int... codes) {
+  private void press(int... codes) {
     for (int code : codes) {
       robot.keyPress(code);
     }
@@ -279,7 +279,7 @@ public final class WindowRobot {
 
   /** Types text as one does who does not look up: each key follows the one before at once. */
   public void typeBlind(String text) {
-    text.chars().forEach(letter -> stroke(KeyEvent.getExtendedKeyCodeForChar(letter)));
+    text.chars().forEach(letter -> press(KeyEvent.getExtendedKeyCodeForChar(letter)));
     settle();
   }
 

@@ -102,6 +102,15 @@ final class Overlay {
     picks.plate(label(skeleton.segment(i)), beside, room);
   }
 
+  /** What is written beside the mouse; blank for nothing. */
+  String hoveredWords() {
+    Skeleton skeleton = showing.tree().skeleton();
+    return hovered
+        .filter(skeleton::has)
+        .map(id -> label(skeleton.segment(skeleton.indexOf(id))))
+        .orElse("");
+  }
+
   private String label(Segment segment) {
     return Notes.label(segment, work.units());
   }

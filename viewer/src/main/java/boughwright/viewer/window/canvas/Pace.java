@@ -12,7 +12,7 @@ final class Pace {
   /** A picture that is ready sooner makes the next ones finer [ns]. */
   private static final long QUICK = 15_000_000;
 
-  private static final double[] STEPS = {1, 0.75, 0.5};
+  private static final double[] STEPS = {1, 0.75};
 
   /** So many quick or slow pictures in a row change it: one says little. */
   private static final int IN_A_ROW = 3;

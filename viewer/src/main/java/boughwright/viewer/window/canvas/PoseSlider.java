@@ -24,8 +24,7 @@ final class PoseSlider {
   private final Showing showing;
   private final JSlider slider = new JSlider(0, STEPS, 0);
   private final JLabel words = Controls.heading(" ");
-  private final JPanel panel =
-      new JPanel(new MigLayout("insets 0, gapy 0, fillx, wrap 1", "[grow,fill]", ""));
+  private final JPanel panel = new JPanel();
   private boolean following;
   private boolean dragged;
 
@@ -41,8 +40,7 @@ final class PoseSlider {
     words.setName("canvas.pose-words");
     words.setLabelFor(slider);
     panel.setOpaque(false);
-    panel.add(words, "wmin 0");
-    panel.add(slider, "growx, wmin 120, hmin 36");
+    layOut(false);
     follow();
   }
 
@@ -66,6 +64,18 @@ final class PoseSlider {
   void jump(int step) {
     double at = showing.at();
     showing.setAt(step > 0 ? Math.floor(at) + 1 : Math.ceil(at) - 1);
+  }
+
+  /** Puts the words over the slider, or beside it where there is little height. */
+  void layOut(boolean isLow) {
+    panel.removeAll();
+    panel.setLayout(
+        isLow
+            ? new MigLayout("insets 0, gap 10 0, fillx", "[pref,shrink][grow,fill]", "[center]")
+            : new MigLayout("insets 0, gapy 0, fillx, wrap 1", "[grow,fill]", ""));
+    panel.add(words, isLow ? "wmin 0, wmax 45%" : "wmin 0");
+    panel.add(slider, "growx, wmin 120, hmin 36");
+    panel.revalidate();
   }
 
   JComponent component() {

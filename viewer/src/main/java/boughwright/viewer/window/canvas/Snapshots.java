@@ -34,6 +34,9 @@ public final class Snapshots {
   /** The smallest side [pixels]. */
   public static final int SMALLEST = 100;
 
+  /** Words on a half of a pair are so much larger than the tree on it would have them [1]. */
+  private static final double PAIR_WORDS = 1.6;
+
   /** The most views of a turntable. */
   public static final int MOST_VIEWS = 720;
 
@@ -130,8 +133,12 @@ public final class Snapshots {
     BufferedImage both =
         new BufferedImage(2 * half.width(), half.height(), BufferedImage.TYPE_INT_RGB);
     Graphics2D pen = both.createGraphics();
-    BufferedImage left = draw(before, fitted(half), false);
-    BufferedImage right = draw(shown, fitted(half), false);
+    Camera whole = whole(half);
+    double factor =
+        Math.min(
+            PAIR_WORDS * half.width() / camera.width(), (double) half.height() / camera.height());
+    BufferedImage left = draw(before, whole, new Manner(factor, false));
+    BufferedImage right = draw(shown, whole, new Manner(factor, false));
     paper.caption(left, "as measured");
     paper.caption(right, name);
     pen.drawImage(left, 0, 0, null);
@@ -199,6 +206,14 @@ public final class Snapshots {
     return cameras.stream().map(c -> Framing.scaled(c.at(middle), common)).toList();
   }
 
+  /** The view in which a picture holds the tree in both its poses, as large as can be. */
+  private Camera whole(Size size) {
+    Framing.Margins margins =
+        new Framing.Margins(
+            0.06 * size.width(), 0.14 * size.height(), 0.06 * size.width(), 0.20 * size.height());
+    return Framing.fit(fitted(size), paper.limbs(shown), margins);
+  }
+
   private Camera fitted(Size size) {
     double factor =
         Math.min((double) size.width() / camera.width(), (double) size.height() / camera.height());
@@ -206,13 +221,21 @@ public final class Snapshots {
   }
 
   /**
-   * Draws it.
+   * How a picture is put together.
    *
+   * @param factor how large words are, over those on the canvas [1]
    * @param layers whether what others lay behind and over the tree belongs to it
    */
+  private record Manner(double factor, boolean layers) {}
+
   private BufferedImage draw(Shown what, Camera from, boolean layers) throws InputException {
     double factor =
         Math.min((double) from.width() / camera.width(), (double) from.height() / camera.height());
+    return draw(what, from, new Manner(factor, layers));
+  }
+
+  private BufferedImage draw(Shown what, Camera from, Manner manner) throws InputException {
+    double factor = manner.factor();
     CompletableFuture<LiveRenderer.Frame> drawn = new CompletableFuture<>();
     LiveRenderer.Request request =
         new LiveRenderer.Request(what.with(true), from, factor, paper.ground());
@@ -220,7 +243,7 @@ public final class Snapshots {
     try {
       LiveRenderer.Frame frame = drawn.get(PATIENCE, TimeUnit.SECONDS);
       LivePicture picture = LivePicture.of(frame, paper.wanted(factor));
-      return paper.compose(picture, factor, layers ? camera : null);
+      return paper.compose(picture, factor, manner.layers() ? camera : null);
     } catch (ExecutionException e) {
       throw fault(e.getCause().getMessage(), "Everything but pictures works without it");
     } catch (TimeoutException e) {

@@ -6,6 +6,7 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
+import boughwright.viewer.window.look.Theme;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -17,10 +18,14 @@ final class Strip {
   private static final List<String> BUTTONS =
       List.of("view.front", "view.back", "view.left", "view.right", "view.top", "view.fit");
 
+  /** On a canvas that is lower the words stand beside the slider [user pixels]. */
+  private static final int LOW = 420;
+
   private final Showing showing;
   private final PoseSlider slider;
   private final Prose remark = Controls.prose("");
   private final Prose hint = Controls.prose("");
+  private boolean low;
   private final JPanel panel =
       new JPanel(new MigLayout("insets 8, gap 6 6, fillx, hidemode 3, wrap 1", "[grow,fill]", ""));
 
@@ -54,6 +59,15 @@ final class Strip {
     button.setMargin(new java.awt.Insets(6, 6, 6, 6));
     button.addActionListener(event -> command.run().run());
     return button;
+  }
+
+  /** Follows how high the canvas is as a whole [user pixels]. */
+  void fit(int height) {
+    boolean isLow = height < LOW * Theme.textSize().percent() / 100;
+    if (isLow != low) {
+      low = isLow;
+      slider.layOut(low);
+    }
   }
 
   JComponent component() {

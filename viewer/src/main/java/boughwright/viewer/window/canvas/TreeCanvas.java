@@ -75,6 +75,13 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
             resized();
           }
         });
+    whole.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            strip.fit(whole.getHeight());
+          }
+        });
     whole.setName("canvas");
     whole.add(view);
     whole.add(strip.component(), BorderLayout.SOUTH);
@@ -161,6 +168,11 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   /** What is picked, in words. */
   String pickedWords() {
     return overlay.pickedWords();
+  }
+
+  /** What is written beside the mouse. */
+  String hoveredWords() {
+    return overlay.hoveredWords();
   }
 
   private void shownChanged() {

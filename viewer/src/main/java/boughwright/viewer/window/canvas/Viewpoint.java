@@ -21,7 +21,6 @@ final class Viewpoint {
 
   private static final int GLIDE_MS = 220;
   private static final int STEP_MS = 15;
-  private static final Framing.Margins MARGINS = new Framing.Margins(48, 56, 48, 100);
 
   private final Runnable changed;
   private final Timer timer = new Timer(STEP_MS, event -> step());
@@ -109,6 +108,14 @@ final class Viewpoint {
     return Math.min(LARGEST_SCALE, Math.max(SMALLEST_SCALE, scale));
   }
 
+  /** Room for words and for the foot; less of it where the canvas is small. */
+  private static Framing.Margins margins(Camera camera) {
+    double side = Math.min(48, 0.07 * camera.width());
+    double top = Math.min(56, 0.09 * camera.height());
+    double foot = Math.min(100, 0.16 * camera.height());
+    return new Framing.Margins(side, top, side, foot);
+  }
+
   /** Whether the view still holds the limbs it was fitted to last. */
   boolean isWhole() {
     return whole;
@@ -128,7 +135,7 @@ final class Viewpoint {
   }
 
   private static Camera fitted(Camera camera, List<StagesView.Outline> limbs) {
-    Camera fit = Framing.fit(camera, limbs, MARGINS);
+    Camera fit = Framing.fit(camera, limbs, margins(camera));
     return Framing.scaled(fit, within(fit.pixelsPerMetre()));
   }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.shell;
 
+import boughwright.viewer.window.sketch.MeasurePanel;
 import boughwright.viewer.window.work.Notice;
 import java.awt.EventQueue;
 import java.awt.datatransfer.DataFlavor;
@@ -10,11 +11,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.TransferHandler;
 
-/** Opens a tree file or a tape sheet that is dropped on a window. */
+/** Takes what is dropped on a window: a tree file or a tape sheet is opened, photos are added. */
 final class FileDrop extends TransferHandler {
   private static final long serialVersionUID = 1L;
+
+  private static final List<String> PHOTO_ENDS = List.of(".jpg", ".jpeg", ".png");
 
   private final MainWindow window;
 
@@ -46,6 +50,12 @@ final class FileDrop extends TransferHandler {
   }
 
   private void take(List<Path> paths) {
+    Optional<MeasurePanel> measure = measure();
+    if (measure.isPresent() && paths.stream().allMatch(FileDrop::isPhoto)) {
+      window.choose(window.parts().panels().indexOf(measure.get()));
+      paths.forEach(measure.get()::addPhoto);
+      return;
+    }
     if (paths.size() != 1) {
       window
           .workspace()
@@ -65,8 +75,20 @@ final class FileDrop extends TransferHandler {
               new Notice(
                   Notice.Kind.FAULT,
                   name
-                      + " is neither a tree file (NAME.tree.json) nor a tape sheet (NAME.csv)."
-                      + " Photos are added in Measure"));
+                      + " is no tree file (NAME.tree.json), no tape sheet (NAME.csv) and no photo"
+                      + " (NAME.jpg, NAME.png)"));
     }
+  }
+
+  private Optional<MeasurePanel> measure() {
+    return window.parts().panels().stream()
+        .filter(MeasurePanel.class::isInstance)
+        .map(MeasurePanel.class::cast)
+        .findFirst();
+  }
+
+  private static boolean isPhoto(Path path) {
+    String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
+    return PHOTO_ENDS.stream().anyMatch(name::endsWith);
   }
 }

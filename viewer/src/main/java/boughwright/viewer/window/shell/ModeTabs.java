@@ -36,6 +36,9 @@ final class ModeTabs {
   /** The part of the window that a panel takes which asks for more, such as a table [1]. */
   private static final double WIDE_PART = 0.6;
 
+  /** What a wide panel has use for, as far as the tree keeps its room [user pixels at 100 %]. */
+  private static final int WIDE = 820;
+
   /** How much more of it a panel takes for each doubling of the text [1]. */
   private static final double MORE_PART = 0.22;
 
@@ -136,8 +139,9 @@ final class ModeTabs {
     public Dimension getPreferredSize() {
       Component parent = getParent();
       if (parent != null && isWide()) {
-        int wide = (int) (parent.getWidth() * WIDE_PART);
-        return new Dimension(Math.min(wide, parent.getWidth() - Theme.px(LEAST_TREE)), 0);
+        int room = parent.getWidth() - Theme.px(LEAST_TREE);
+        int wide = Math.max(Theme.px(WIDE), (int) (parent.getWidth() * WIDE_PART));
+        return new Dimension(Math.min(wide, room), 0);
       }
       double part = MOST_PART + MORE_PART * (Theme.textSize().percent() / HUNDRED - 1);
       int room = parent == null ? Integer.MAX_VALUE : (int) (parent.getWidth() * part);

@@ -80,7 +80,6 @@ public final class MeasurePanel implements ModePanel {
     pages.add(Pages.Page.TABLE, table.component());
     pages.add(Pages.Page.WOUNDS, column(new WoundForm(workspace, shape, wound).component()));
     pages.add(Pages.Page.PHOTOS, column(photos.component()));
-    pages.component().setTransferHandler(new PhotoDrop(this::addPhoto));
     pages.show(Pages.Page.SEGMENTS);
     images.fetch();
     workspace.listen(this::heard);

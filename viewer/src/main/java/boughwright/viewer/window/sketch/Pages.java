@@ -109,8 +109,7 @@ final class Pages {
   void add(Page page, JComponent content) {
     JComponent card = content;
     if (page == Page.TABLE) {
-      card =
-          new JPanel(new MigLayout("fill, insets 8 12 8 12", "[grow,fill,0:pref]", "[grow,fill]"));
+      card = new JPanel(new MigLayout("fill, insets 8 6 8 6", "[grow,fill,0:pref]", "[grow,fill]"));
       card.setOpaque(false);
       card.add(content, "wmin 0, hmin 0");
     } else {

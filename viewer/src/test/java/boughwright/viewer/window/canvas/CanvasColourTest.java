@@ -26,12 +26,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CanvasColourTest {
   private static final Map<Tone, Colour> PAPERS = new EnumMap<>(Tone.class);
   private static final Map<Tone, Colour> PICKED = new EnumMap<>(Tone.class);
+  private static final Map<Tone, Colour> PLATES = new EnumMap<>(Tone.class);
   private static final StrainScale SCALE = new StrainScale(0.03);
 
   /** The thinnest veil of translucent wood, facing the viewer (what the ghosts are drawn with). */
   private static final double GHOST_VEIL = 0.30;
 
   private static final double STAGE_VEIL = 0.34;
+  private static final double DIMMED_FACE = 0.16;
+  private static final double DIMMED_EDGE = 0.56;
 
   @BeforeAll
   static void takeTheColoursOfTheThemes() {
@@ -41,6 +44,7 @@ class CanvasColourTest {
           () -> {
             Theme.apply(tone, TextSize.USUAL);
             PAPERS.put(tone, colour(Shade.PAPER));
+            PLATES.put(tone, colour(Shade.RAISED));
             PICKED.put(tone, colour(Shade.SELECTION));
           });
     }
@@ -86,6 +90,27 @@ class CanvasColourTest {
       assertThat(vision.sees(veiled(Palette.stage(n, 3), STAGE_VEIL, paper)).difference(ground))
           .as("stage %d", n)
           .isGreaterThan(Vision.PLAIN / 2);
+    }
+  }
+
+  /** The veil of what is dimmed: thin where it faces the viewer, thicker at its edge. */
+  @ParameterizedTest
+  @MethodSource("eyes")
+  void dimmedWood_isSeenOnPaper_andNotTakenForWoodThatIsShown(Tone tone, Vision vision) {
+    Colour paper = PAPERS.get(tone);
+    var edge = vision.sees(veiled(Palette.BARK, DIMMED_EDGE, paper));
+    var face = vision.sees(veiled(Palette.BARK, DIMMED_FACE, paper));
+    assertThat(edge.difference(vision.sees(paper))).as("edge").isGreaterThan(Vision.PLAIN);
+    assertThat(face.difference(vision.sees(Palette.BARK))).isGreaterThan(Vision.PLAIN);
+  }
+
+  /** What is hovered over has the same outline, dashed, and words on a plate with such a rim. */
+  @ParameterizedTest
+  @MethodSource("eyes")
+  void rimOfTheLabelAtTheMouse_isSeenOnPaper_andOnItsPlate(Tone tone, Vision vision) {
+    var rim = vision.sees(PICKED.get(tone));
+    for (Colour ground : List.of(PAPERS.get(tone), PLATES.get(tone), Palette.BARK)) {
+      assertThat(rim.difference(vision.sees(ground))).isGreaterThan(Vision.PLAIN);
     }
   }
 

@@ -8,15 +8,21 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.Segment;
 import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.scene.InventedCourses;
+import boughwright.viewer.scene.LiveScene;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.PoseStops;
+import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.work.Answer;
 import boughwright.viewer.window.work.Workspace;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +33,8 @@ class ShowingTest {
           "a",
           OptionalDouble.empty(),
           Optional.of(new Planting(Math.toRadians(20), 0)),
-          List.of(new Spot("b1", 0.5)),
+          Stream.concat(InventedCourses.lined().cuts().stream(), Stream.of(new Spot("b1", 0.5)))
+              .toList(),
           Optional.empty(),
           InventedCourses.lined().proposals(),
           false,
@@ -75,6 +82,33 @@ class ShowingTest {
     assertThat(showing.stop().name()).isEqualTo(left).isEqualTo("day 14");
     int branch = showing.tree().skeleton().indexOf("b1");
     assertThat(showing.tree().kept().left(branch)).isEqualTo(0.5);
+  }
+
+  @Test
+  void hiddenBranch_takesItsLinesAndWeakPlacesWithIt() {
+    LiveScene scenes = new LiveScene();
+    assertThat(scenes.make(showing.shown(true)).marks())
+        .hasAtLeastOneElementOfType(Mark.Guy.class)
+        .hasAtLeastOneElementOfType(Mark.Hardest.class);
+    Set<String> all =
+        DOCUMENT.tree().segments().stream()
+            .map(Segment::id)
+            .filter(id -> !id.startsWith("t"))
+            .collect(Collectors.toSet());
+    showing.setLooks(showing.looks().with(new Visibility(all, Set.of())));
+    assertThat(scenes.make(showing.shown(true)).marks())
+        .as("only what is said of the trunk")
+        .hasOnlyElementsOfType(Mark.CutPlace.class);
+  }
+
+  @Test
+  void released_isOutlinedBesideOtherPoses_notOnItself() {
+    int last = showing.stops().stops().size() - 1;
+    assertThat(showing.stops().stops().get(last).kind()).isEqualTo(PoseStops.Kind.RELEASED);
+    showing.setAt(last - 1);
+    assertThat(showing.stays()).isNotEmpty();
+    showing.setAt(last);
+    assertThat(showing.stays()).isEmpty();
   }
 
   @Test

@@ -85,8 +85,6 @@ final class SketchFrame {
   }
 
   void close() {
-    if (System.getenv("SHOTS") != null)
-      WindowRobot.write(WindowRobot.picture(frame), Path.of(System.getenv("SHOTS")));
     desk.close();
   }
 }

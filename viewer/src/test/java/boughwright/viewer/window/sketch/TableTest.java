@@ -17,6 +17,7 @@ import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.look.Tone;
 import boughwright.viewer.window.work.Selection;
+import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
@@ -109,11 +110,12 @@ class TableTest {
   @Test
   void f2AndTab_changeAcellAndGoRight() {
     JTable table = open(Sketches.small());
-    pick(table, 1, "Caliper at start mm");
+    pick(table, 1, "Caliper start mm");
 
     robot.keys(KeyEvent.VK_F2);
     robot.keys(KeyEvent.VK_END);
-    robot.type(".5");
+    robot.keys(KeyEvent.VK_BACK_SPACE);
+    robot.type("5");
     robot.keys(KeyEvent.VK_TAB);
     robot.type("7,5");
     robot.keys(KeyEvent.VK_ENTER);
@@ -137,7 +139,7 @@ class TableTest {
   @Test
   void pasteOf3By2Cells_isOneStepToUndo() {
     JTable table = open(Sketches.small());
-    pick(table, 1, "Caliper at start mm");
+    pick(table, 1, "Caliper start mm");
     put("11\t10\n9,5\t9\n0.9 in\t22\n");
 
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
@@ -157,7 +159,7 @@ class TableTest {
   @Test
   void paste_changesNothing_whenOneCellIsWrong() {
     JTable table = open(Sketches.small());
-    pick(table, 1, "Caliper at start mm");
+    pick(table, 1, "Caliper start mm");
     put("11\t10\n-3\t9\n");
 
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
@@ -169,7 +171,7 @@ class TableTest {
   @Test
   void paste_isRefused_whenItDoesNotFit() {
     JTable table = open(Sketches.small());
-    pick(table, 3, "Caliper at start mm");
+    pick(table, 3, "Caliper start mm");
     put("11\n12\n13\n");
 
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
@@ -184,14 +186,14 @@ class TableTest {
     WindowRobot.doOnEvents(
         () -> {
           table.setRowSelectionInterval(1, 2);
-          int column = column(table, "Caliper at start mm");
+          int column = column(table, "Caliper start mm");
           table.setColumnSelectionInterval(column, column + 1);
         });
 
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_C);
 
     Object text = Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
-    assertThat(text).isEqualTo("10\t8\n8\t6\n");
+    assertThat(text).isEqualTo("10.0\t8.0\n8.0\t6.0\n");
   }
 
   @Test
@@ -259,6 +261,68 @@ class TableTest {
     Point3 start = skeleton.start(skeleton.indexOf("b1"));
     assertThat(start.z()).isCloseTo(0.15, within(1e-9));
     assertThat(segment("b1b").end().z()).isCloseTo(0.17, within(1e-9));
+  }
+
+  @Test
+  void everyColumn_isSeenAt1280Wide_withoutScrollingAside() {
+    JTable table = open(Sketches.small());
+
+    List<Integer> widths =
+        WindowRobot.onEvents(
+            () -> List.of(table.getWidth(), table.getParent().getWidth(), frame.frame.getWidth()));
+    assertThat(widths.get(2)).isEqualTo(1280);
+    assertThat(widths.get(0)).isEqualTo(widths.get(1));
+    for (int i = 0; i < table.getColumnCount(); i++) {
+      int column = i;
+      assertThat(WindowRobot.<Boolean>onEvents(() -> fits(table, column)))
+          .as("what stands in column %s has room", table.getColumnName(i))
+          .isTrue();
+    }
+  }
+
+  private static boolean fits(JTable table, int column) {
+    int width = table.getColumnModel().getColumn(column).getWidth();
+    Component head =
+        table
+            .getTableHeader()
+            .getDefaultRenderer()
+            .getTableCellRendererComponent(
+                table, table.getColumnName(column), false, false, -1, column);
+    int most = head.getPreferredSize().width;
+    for (int row = 0; row < table.getRowCount(); row++) {
+      Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+      most = Math.max(most, cell.getPreferredSize().width);
+    }
+    return most <= width;
+  }
+
+  @Test
+  void aNewName_isTakenEverywhere() {
+    JTable table = open(Sketches.small());
+    pick(table, 1, "Segment");
+
+    robot.type("left1");
+    robot.keys(KeyEvent.VK_ENTER);
+
+    assertThat(segment("b1b").parent()).contains("left1");
+    assertThat(WindowRobot.onEvents(() -> frame.workspace.history().undoName()))
+        .contains("Set segment of b1");
+  }
+
+  @Test
+  void aBlockWithDecimalCommas_asSpreadsheetsCopyIt_isUnderstood() {
+    JTable table = open(Sketches.small());
+    pick(table, 1, "Azimuth \u00B0");
+    put("270,0\t12,5\t81,5\t10,2\t8,1\r\n");
+
+    robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
+
+    Segment b1 = segment("b1");
+    assertThat(b1.caliperStart()).isCloseTo(0.0102, within(1e-12));
+    assertThat(b1.caliperEnd()).isCloseTo(0.0081, within(1e-12));
+    // 81.5 mm at 12.5 degrees from (0, 0, 50 mm): 79.568 to the right, 17.640 up.
+    assertThat(b1.end().x()).isCloseTo(0.079568, within(2e-6));
+    assertThat(b1.end().z()).isCloseTo(0.067640, within(2e-6));
   }
 
   @Test

@@ -130,12 +130,12 @@ public final class AddForm {
         Controls.row(onward, aside),
         Controls.row(parent, along),
         Controls.row(azimuth, elevation),
-        rose,
         length,
         Controls.row(start, end),
-        Controls.row(kind, name),
         add,
-        told);
+        told,
+        rose,
+        Controls.row(kind, name));
   }
 
   private void listen() {

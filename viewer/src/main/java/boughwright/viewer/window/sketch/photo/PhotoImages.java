@@ -7,11 +7,14 @@ import boughwright.viewer.picture.Photo;
 import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Notice;
 import boughwright.viewer.window.work.Workspace;
+import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -57,42 +60,53 @@ public final class PhotoImages {
 
   /** Reads the photos of the document that were not read yet. */
   public void fetch() {
+    List<String> missing = new ArrayList<>();
     for (Backdrop backdrop : workspace.document().backdrops()) {
       String name = backdrop.photo();
       if (!known.containsKey(name) && wanted.add(name)) {
-        fetch(name);
+        Optional<byte[]> bytes = workspace.photos().bytes(name, workspace.file());
+        bytes.ifPresentOrElse(there -> decodeLater(name, there), () -> missing.add(name));
       }
+    }
+    if (!missing.isEmpty()) {
+      boolean one = missing.size() == 1;
+      lose(
+          missing,
+          String.join(", ", missing)
+              + (one ? " is" : " are")
+              + " missing beside the tree file. Put "
+              + (one ? "it back there, or take it out" : "them back there, or take them out"));
     }
   }
 
-  private void fetch(String name) {
-    Optional<byte[]> bytes = workspace.photos().bytes(name, workspace.file());
-    if (bytes.isEmpty()) {
-      lose(name, name + " is missing beside the tree file. Put it back there, or take it out");
-      return;
-    }
+  private void decodeLater(String name, byte[] bytes) {
     background.start(
         "Reading " + name,
         progress -> {
           try {
-            return Optional.of(decode(bytes.get(), name));
+            return Optional.of(decode(bytes, name));
           } catch (InputException e) {
             return Optional.<Image>empty();
           }
         },
         image -> {
           if (image.isEmpty()) {
-            lose(name, name + " cannot be shown: it is no whole JPEG or PNG picture any more");
+            lose(
+                List.of(name),
+                name + " cannot be shown: it is no whole JPEG or PNG picture any more");
           } else {
             keep(name, image.get());
           }
         });
   }
 
-  private void lose(String name, String words) {
-    wanted.remove(name);
-    known.put(name, Optional.empty());
-    workspace.say(new Notice(Notice.Kind.CAUTION, words));
+  private void lose(List<String> names, String words) {
+    for (String name : names) {
+      wanted.remove(name);
+      known.put(name, Optional.empty());
+    }
+    // Said after what is said of the opening of a file, which would hide it.
+    EventQueue.invokeLater(() -> workspace.say(new Notice(Notice.Kind.CAUTION, words)));
     changed.run();
   }
 

@@ -11,28 +11,30 @@ import boughwright.viewer.window.sketch.entry.Typed;
 
 /** A column of the table of segments. */
 enum SegmentColumn {
-  ID("Segment", "", 130, "Its name"),
-  PARENT("Grows on", "", 92, "The segment it starts on"),
-  ALONG("At", "", 60, "Where on that segment it starts: 0 is its start, 1 its end"),
-  KIND("Kind", "", 96, "Trunk, branch, root, sacrifice or deadwood"),
-  AZIMUTH("Azimuth", "\u00B0", 82, "Where it points: 0 toward you, 90 your left, from above"),
-  ELEVATION("Elevation", "\u00B0", 90, "How far it rises above level; down is negative"),
-  LENGTH("Length", "length", 76, "Along its axis, from the axis of what it grows on"),
-  CALIPER_START("Caliper at start", "length", 84, "Over bark, just outside the collar"),
-  CALIPER_END("Caliper at end", "length", 84, "Over bark at its end"),
-  JOINS("Joins", "", 84, "Goes on: the same shoot. Branch: a branch on it"),
-  BARK("Bark", "length", 68, "One layer of its bark; empty for the tree's"),
-  LIVE("Live", "", 56, "Whether it carries live growth: yes, no or empty");
+  ID("Segment", "", 130, 100, "Its name"),
+  PARENT("Grows on", "", 92, 52, "The segment it starts on"),
+  ALONG("At", "", 60, 48, "Where on that segment it starts: 0 is its start, 1 its end"),
+  KIND("Kind", "", 96, 90, "Trunk, branch, root, sacrifice or deadwood"),
+  AZIMUTH("Azimuth", "\u00B0", 82, 72, "Where it points: 0 toward you, 90 your left, from above"),
+  ELEVATION("Elevation", "\u00B0", 90, 68, "How far it rises above level; down is negative"),
+  LENGTH("Length", "length", 76, 58, "Along its axis, from the axis of what it grows on"),
+  CALIPER_START("Caliper start", "length", 84, 64, "Over bark, just outside the collar"),
+  CALIPER_END("Caliper end", "length", 84, 60, "Over bark at its end"),
+  JOINS("Joins", "", 84, 84, "Goes on: the same shoot. Branch: a branch on it"),
+  BARK("Bark", "length", 68, 42, "One layer of its bark; empty for the tree's"),
+  LIVE("Live", "", 56, 42, "Whether it carries live growth: yes, no or empty");
 
   private final String title;
   private final String unit;
   private final int width;
+  private final int least;
   private final String tip;
 
-  SegmentColumn(String title, String unit, int width, String tip) {
+  SegmentColumn(String title, String unit, int width, int least, String tip) {
     this.title = title;
     this.unit = unit;
     this.width = width;
+    this.least = least;
     this.tip = tip;
   }
 
@@ -51,6 +53,11 @@ enum SegmentColumn {
   /** Width that is wide enough to read [user pixels at 100 %]. */
   int width() {
     return width;
+  }
+
+  /** The least width its cells can be read in [user pixels at 100 %]. */
+  int least() {
+    return least;
   }
 
   String tip() {

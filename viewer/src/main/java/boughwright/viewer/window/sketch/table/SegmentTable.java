@@ -9,6 +9,7 @@ import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -44,7 +45,7 @@ public final class SegmentTable extends JTable {
     Controls.named(this, "measure.table", "Segments");
     setCellSelectionEnabled(true);
     setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
-    setAutoResizeMode(AUTO_RESIZE_OFF);
+    setAutoResizeMode(AUTO_RESIZE_ALL_COLUMNS);
     setSurrendersFocusOnKeystroke(true);
     putClientProperty("terminateEditOnFocusLost", true);
     getTableHeader().setReorderingAllowed(false);
@@ -105,8 +106,23 @@ public final class SegmentTable extends JTable {
     for (int i = 0; i < getColumnModel().getColumnCount(); i++) {
       TableColumn column = getColumnModel().getColumn(i);
       column.setPreferredWidth(Theme.px(SegmentTableModel.column(i).width()));
-      column.setMinWidth(Theme.px(48));
+      column.setMinWidth(Theme.px(SegmentTableModel.column(i).least()));
     }
+    getTableHeader().setFont(Theme.small());
+  }
+
+  /** All columns stand in the width there is, while each can still be read in it. */
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() != null && getParent().getWidth() >= getMinimumSize().width;
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    Dimension wished = super.getPreferredSize();
+    return getScrollableTracksViewportWidth()
+        ? wished
+        : new Dimension(getMinimumSize().width, wished.height);
   }
 
   @Override
@@ -227,6 +243,11 @@ public final class SegmentTable extends JTable {
   protected JTableHeader createDefaultTableHeader() {
     return new JTableHeader(getColumnModel()) {
       private static final long serialVersionUID = 1L;
+
+      @Override
+      public Dimension getPreferredSize() {
+        return new Dimension(columnModel.getTotalColumnWidth(), super.getPreferredSize().height);
+      }
 
       @Override
       public String getToolTipText(MouseEvent event) {

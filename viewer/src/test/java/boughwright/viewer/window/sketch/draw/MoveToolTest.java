@@ -9,6 +9,7 @@ import boughwright.viewer.window.canvas.Pointer;
 import boughwright.viewer.window.sketch.FlatCanvas;
 import boughwright.viewer.window.sketch.Sketches;
 import boughwright.viewer.window.work.Workspace;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The branch b1 ends at (560, 400) on the canvas and carries b1b, which ends at (680, 360). */
@@ -56,6 +57,15 @@ class MoveToolTest {
     tool.released(at(600, 380, false));
 
     assertThat(workspace.document()).isEqualTo(Sketches.small());
+  }
+
+  @Test
+  void aHiddenBranch_isNotGrasped() {
+    FlatCanvas canvas = new FlatCanvas(0);
+    canvas.hidden = Set.of("b1");
+    MoveTool here = new MoveTool(workspace, canvas, new Shape(workspace));
+
+    assertThat(here.pressed(at(560, 400, false))).isFalse();
   }
 
   @Test
