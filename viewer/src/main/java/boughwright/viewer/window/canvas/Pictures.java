@@ -68,6 +68,8 @@ final class Pictures implements AutoCloseable {
   private void askQuick() {
     asked = false;
     request(Quality.MOVING);
+    // On a busy event thread the good picture may have been asked for before this quick one.
+    still.restart();
   }
 
   /** Tells what is written over the pictures that are asked for from now on. */

@@ -152,6 +152,16 @@ class CanvasHandTest {
   }
 
   @Test
+  void viewFromAbove_isDrawnWellWithItsWords_afterGlidingThere() {
+    window.answer();
+    WindowRobot.doOnEvents(() -> window.canvas.setSmooth(true));
+    run("view.top");
+    CanvasView view = (CanvasView) window.view();
+    assertThat(WindowRobot.onEvents(() -> view.picture().orElseThrow().words())).isPresent();
+    assertThat(WindowRobot.onEvents(window.canvas::elevation)).isCloseTo(Math.PI / 2, within(1e-6));
+  }
+
+  @Test
   void measured_goesOverCalmly_toTheTreeWithoutItsPlan_andBack() {
     window.answer();
     Point tip = window.at(SKELETON.end(SKELETON.indexOf("l4")));
