@@ -109,14 +109,18 @@ final class Explanations {
     return new Explanation(
         "The odds that anything breaks: crack, split, shear or tear. \"Could be\" is the bad end of"
             + " what nobody knows of this species and tree: in one of twenty such cases it is worse.",
-        "Tried " + samples + " times, what is not known drawn by lot each time. Pull tests narrow it.",
+        "Tried "
+            + samples
+            + " times, what is not known drawn by lot each time. Pull tests narrow it.",
         source + " " + MARGIN);
   }
 
   Explanation kink(int samples) {
     return new Explanation(
         "The odds that the inside of the bend wrinkles into a kink, which a limb outlives.",
-        samples > 0 ? "Tried " + samples + " times, what is not known drawn by lot each time." : GUESSED,
+        samples > 0
+            ? "Tried " + samples + " times, what is not known drawn by lot each time."
+            : GUESSED,
         source);
   }
 

@@ -218,7 +218,8 @@ final class Figures {
       kink.clear("is being worked out");
       return;
     }
-    String guess = draft.get().settled() ? "guessed, is being worked out" : "guessed while you drag";
+    String guess =
+        draft.get().settled() ? "guessed, is being worked out" : "guessed while you drag";
     breaking.show(Odds.words(draft.get().risk().breaking()), guess, of.explain().guessed());
     kink.show(Odds.words(draft.get().risk().kink()), guess, of.explain().kink(0));
   }
