@@ -13,20 +13,21 @@ import java.util.Set;
 import java.util.function.DoubleConsumer;
 
 /**
- * Coils that would hold a place near a target once the hand that bent it has let go.
+ * A coil that would hold a place near a target once the hand that bent it has let go.
  *
- * @param choices the nearest first; empty where no wire holds it nearer than it is
+ * @param choice what comes nearest of all that stands the bent wood within the risk allowed; empty
+ *     where no wire does
  * @param strongest how many times the moment of the bent wood the strongest wire that is sold
  *     stands; below 1 none holds the bend, 0 where none was looked at [1]
  */
-public record HoldingCoils(List<Choice> choices, double strongest) {
+public record HoldingCoils(Optional<Choice> choice, double strongest) {
   /** Parts of the work that are done when the pulls, and when the coils are found (a choice). */
   private static final double PULLS = 0.2;
 
   private static final double COILS = 0.8;
 
   public HoldingCoils {
-    choices = List.copyOf(choices);
+    Objects.requireNonNull(choice, "choice");
   }
 
   /**
@@ -64,7 +65,7 @@ public record HoldingCoils(List<Choice> choices, double strongest) {
             request.kept());
     Optional<Tried> start = probe.alone();
     return start.isEmpty()
-        ? new HoldingCoils(List.of(), 0)
+        ? new HoldingCoils(Optional.empty(), 0)
         : sought(request, probe, start.get(), done);
   }
 
@@ -80,11 +81,14 @@ public record HoldingCoils(List<Choice> choices, double strongest) {
     found.sort(Comparator.comparingDouble(Candidate::miss));
     done.accept(COILS);
     Teller teller = new Teller(request, probe);
-    List<Choice> told = new ArrayList<>();
-    for (Candidate one : found) {
-      teller.told(one, Choice.Why.COIL).ifPresent(told::add);
-      done.accept(COILS + (1 - COILS) * told.size() / found.size());
+    HeldWithin within = new HeldWithin(request);
+    for (int n = 0; n < found.size(); n++) {
+      Optional<Choice> told = teller.told(found.get(n), Choice.Why.COIL).flatMap(within::soundly);
+      if (told.isPresent()) {
+        return new HoldingCoils(told, search.strongest());
+      }
+      done.accept(COILS + (1 - COILS) * (n + 1) / found.size());
     }
-    return new HoldingCoils(told, search.strongest());
+    return new HoldingCoils(Optional.empty(), search.strongest());
   }
 }

@@ -40,10 +40,17 @@ public final class WindowRobot {
   /** How long anything may take before a test gives up, on a busy machine [ms]. */
   private static final long PATIENCE = 30_000;
 
+  private static final int CLICKS = 10;
+
   private static final String SHIFTED = "~!@#$%^&*()_+{}|:\"<>?";
   private static final String UNSHIFTED = "`1234567890-=[]\\;',./";
 
+  /** How long a touch may take to arrive; one that changes nothing never does [ms]. */
+  private static final long ARRIVAL = 400;
+
   private final Robot robot;
+  private final Arrivals arrivals = Arrivals.ofProcess();
+  private long arrived = arrivals.count();
 
   /** A robot for the display of this process; where there is none, see {@link #requireDisplay}. */
   public WindowRobot() {
@@ -104,13 +111,20 @@ public final class WindowRobot {
 
   /** Waits until something holds, asking on the event thread. */
   public void waitFor(String what, Callable<Boolean> holds) {
-    long end = System.nanoTime() + PATIENCE * 1_000_000;
+    if (!holdsWithin(PATIENCE, holds)) {
+      throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(this::seen));
+    }
+  }
+
+  private static boolean holdsWithin(long milliseconds, Callable<Boolean> holds) {
+    long end = System.nanoTime() + milliseconds * 1_000_000;
     while (!onEvents(holds)) {
       if (System.nanoTime() > end) {
-        throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(this::seen));
+        return false;
       }
       pause();
     }
+    return true;
   }
 
   private static void pause() {
@@ -223,7 +237,7 @@ public final class WindowRobot {
     waitFor("it is on the screen", part::isShowing);
     Point at = onEvents(part::getLocationOnScreen);
     robot.mouseMove(at.x + x, at.y + y);
-    robot.waitForIdle();
+    settle();
   }
 
   /** Drags with the main button inside a component [user pixels from its upper left]. */
@@ -237,7 +251,7 @@ public final class WindowRobot {
   public void press(Component part, Point at) {
     moveTo(part, at.x, at.y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    settle();
   }
 
   /** Moves in small steps, as a hand does. */
@@ -323,10 +337,21 @@ public final class WindowRobot {
 
   /** Clicks into a field and replaces what is in it, without Enter. */
   public void write(String name, String text) {
-    click(name);
-    waitFor(name + " has the focus", () -> focused().map(name::equals).orElse(false));
+    enter(name);
     keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
     type(text);
+  }
+
+  /** Clicks into a field, again where it moved away as what stands above it grew. */
+  private void enter(String name) {
+    Callable<Boolean> there = () -> focused().map(name::equals).orElse(false);
+    for (int n = 0; n < CLICKS; n++) {
+      click(name);
+      if (holdsWithin(PATIENCE / CLICKS, there)) {
+        return;
+      }
+    }
+    waitFor(name + " has the focus", there);
   }
 
   /** The name of what has the focus. */
@@ -336,10 +361,19 @@ public final class WindowRobot {
         .map(Component::getName);
   }
 
-  /** Waits until all events so far are worked off. */
+  /** Waits until what mouse and keys did has arrived and is worked off. */
   public void settle() {
-    robot.waitForIdle();
-    doOnEvents(() -> {});
+    long end = System.nanoTime() + ARRIVAL * 1_000_000;
+    long seen = arrivals.count();
+    boolean quiet = false;
+    while (!quiet && System.nanoTime() < end) {
+      pause();
+      doOnEvents(() -> {});
+      long now = arrivals.count();
+      quiet = now == seen && now > arrived;
+      seen = now;
+    }
+    arrived = seen;
   }
 
   /** A window as it paints itself, at the scale of its screen. */

@@ -47,9 +47,10 @@ final class CoilSeeking {
   }
 
   private static Draft drafted(Draft bent, HoldingCoils found) {
-    return found.choices().isEmpty()
-        ? bent.withoutWire(why(found))
-        : Draft.of(bent.target(), found.choices().get(0));
+    return found
+        .choice()
+        .map(choice -> Draft.of(bent.target(), choice))
+        .orElseGet(() -> bent.withoutWire(why(found)));
   }
 
   private static String why(HoldingCoils found) {

@@ -2,6 +2,7 @@
 package boughwright.viewer.window.pull;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.geometry.Point3;
@@ -27,6 +28,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Pulls branches of the example in the window of the program, by mouse and keyboard. */
 class PullPanelTest {
+  /** Of a difference of two places some hundred millimetres from the origin [m]. */
+  private static final double ROUNDING = 1e-12;
+
   private static final String TIP = "b1d";
 
   @TempDir private Path folder;
@@ -123,7 +127,7 @@ class PullPanelTest {
     window.click("pull.target-place");
     Point3 target = window.panel().pulling().draft().orElseThrow().target();
     Point3 start = window.panel().pulling().start().orElseThrow();
-    assertThat(target.minus(start).z()).isEqualTo(-0.008);
+    assertThat(target.minus(start).z()).isCloseTo(-0.008, within(ROUNDING));
     assertThat(Double.parseDouble(robot.words("pull.target-up")))
         .isEqualTo(
             new BigDecimal(1000 * target.z()).setScale(1, RoundingMode.HALF_UP).doubleValue());
