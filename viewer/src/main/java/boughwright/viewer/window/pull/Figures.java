@@ -164,8 +164,8 @@ final class Figures {
     turns.show(
         PullWords.turns(usual.turns()),
         usual.turns() > usual.most()
-            ? "too many for 2 mm cord: its strands jam at " + PullWords.turns(usual.most())
-            : "if double 2 mm cord",
+            ? "too many for cord: its strands jam at " + PullWords.turns(usual.most())
+            : "if double cord is twisted",
         of.explain().turns(Pulled.ASSUMED_TACKLE));
   }
 

@@ -6,10 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.viewer.window.WindowRobot;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.Point;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.file.Path;
 import javax.swing.JButton;
 import javax.swing.JToggleButton;
@@ -20,8 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Bends branches by hand in the window of the program, and has the wire found that holds them. */
 class WireTest {
-  private static final String TIP = "b1d";
-
   @TempDir private Path folder;
   private PullFrame window;
   private WindowRobot robot;
@@ -43,40 +38,6 @@ class WireTest {
     if (window != null) {
       window.close();
     }
-  }
-
-  private static String shown(double value, String unit) {
-    return new BigDecimal(value).setScale(1, RoundingMode.HALF_UP) + " " + unit;
-  }
-
-  @Test
-  void branchBentByHand_isHeldByTheWireThatBendTells() {
-    window.pull(window.end(TIP), -10, 30);
-    String rests = window.reading("pull.miss");
-    String force = window.reading("pull.tension");
-    String by = window.reading("pull.shortening");
-    String turns = window.reading("pull.turns");
-    String wire = robot.words("pull.wire");
-    window.click("pull.add");
-    robot.waitFor(
-        "the plan has it", () -> window.workspace.plan().orElseThrow().proposals().size() == 1);
-    JsonNode trial = window.saved("mine");
-    JsonNode held = trial.get("coils").get(0);
-    JsonNode coil = held.get("coils").get(0);
-    JsonNode hand = held.get("hand_bends").get(0);
-    assertThat(held.get("holds").asBoolean()).isTrue();
-    assertThat(wire)
-        .contains(coil.get("metal").asText().split("-")[0])
-        .contains(coil.get("gauge_mm").asText() + " mm")
-        .contains(turns + " turns")
-        .contains(rests + " from the place");
-    assertThat(turns)
-        .isEqualTo(
-            new BigDecimal(coil.get("turns").asDouble())
-                .setScale(1, RoundingMode.HALF_UP)
-                .toString());
-    assertThat(force).isEqualTo(shown(hand.get("force_N").asDouble(), "N"));
-    assertThat(by).isEqualTo(shown(hand.get("move_mm").asDouble(), "mm"));
   }
 
   @Test

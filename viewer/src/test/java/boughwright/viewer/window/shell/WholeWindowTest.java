@@ -31,7 +31,6 @@ import java.util.regex.Pattern;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import javax.swing.JSlider;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
@@ -282,12 +281,11 @@ class WholeWindowTest {
     return sizes;
   }
 
-  /** What work that goes on does not resize. */
+  /** What work that goes on does not resize; the slider of poses comes with them. */
   private static boolean isSteady(Component part) {
     boolean control =
         part instanceof AbstractButton
             || part instanceof JComboBox<?>
-            || part instanceof JSlider
             || part instanceof JTextComponent text && text.isEditable();
     return control && part.getName() != null && !part.getName().startsWith("status.");
   }

@@ -117,6 +117,9 @@ public final class TreeForm {
       bark.use(workspace.units());
       error.use(workspace.units());
     }
+    if (topic == Topic.OPENED) {
+      List.of(bark, error).forEach(QuantityField::clear);
+    }
     if (topic == Topic.DOCUMENT || topic == Topic.UNITS) {
       refresh();
     }
