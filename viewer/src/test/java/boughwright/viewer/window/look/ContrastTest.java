@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.window.WindowRobot;
+import boughwright.viewer.window.shell.TestDesk;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
@@ -38,7 +39,7 @@ class ContrastTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
     WindowRobot.doOnEvents(() -> Theme.apply(Tone.LIGHT, TextSize.USUAL));
   }
 

@@ -8,6 +8,7 @@ import boughwright.modeller.units.DisplayUnits;
 import boughwright.modeller.units.ForceUnit;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.viewer.window.WindowRobot;
+import boughwright.viewer.window.shell.TestDesk;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +56,7 @@ class QuantityFieldTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   @Test

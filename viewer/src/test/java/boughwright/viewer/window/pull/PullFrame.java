@@ -206,6 +206,6 @@ final class PullFrame implements AutoCloseable {
 
   @Override
   public void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 }

@@ -102,8 +102,11 @@ class PullPanelTest {
     pullTip();
     window.fill("pull.tension-typed", "12");
     robot.waitFor("it pulls 12 N", () -> window.isRead("pull.tension", "12.0 N"));
+    String before = robot.words("pull.length");
     window.fill("pull.drawn", "7.5");
     robot.waitFor("7.5 mm", () -> window.isRead("pull.shortening", "7.5 mm"));
+    robot.waitFor("its length", () -> !robot.words("pull.length").equals(before));
+    window.settled();
     String length = robot.words("pull.length");
     window.fill("pull.length", String.valueOf(Double.parseDouble(length) - 1));
     robot.waitFor("8.5 mm", () -> window.isRead("pull.shortening", "8.5 mm"));

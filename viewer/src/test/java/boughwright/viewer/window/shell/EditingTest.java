@@ -31,7 +31,7 @@ class EditingTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   private String name() {

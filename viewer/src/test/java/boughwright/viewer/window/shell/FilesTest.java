@@ -38,7 +38,7 @@ class FilesTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   private Document document() {

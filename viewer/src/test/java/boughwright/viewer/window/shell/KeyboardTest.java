@@ -51,7 +51,7 @@ class KeyboardTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   private interface PerMode {

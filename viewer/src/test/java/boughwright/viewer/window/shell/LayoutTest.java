@@ -26,7 +26,7 @@ class LayoutTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   @ParameterizedTest

@@ -103,7 +103,6 @@ public final class OwnDesk {
 
   /** Leaves the window without asking. */
   public void close() {
-    WindowRobot.doOnEvents(test.window::leave);
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 }

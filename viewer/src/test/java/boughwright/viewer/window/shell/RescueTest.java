@@ -23,7 +23,7 @@ class RescueTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   private Path home() {

@@ -3,8 +3,10 @@ package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.shell.kept.Settings;
+import java.awt.Window;
 import java.nio.file.Path;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** A desk with one window on the hornbeam, for tests. */
 public final class TestDesk {
@@ -34,6 +36,17 @@ public final class TestDesk {
   /** Opens a file in the window, as from the menu. */
   public void openFile(Path file) {
     WindowRobot.doOnEvents(() -> FileCommands.openFile(window, file));
+  }
+
+  /** Leaves all windows as a person would who gives up what is not saved. */
+  public static void closeAll() {
+    WindowRobot.doOnEvents(
+        () ->
+            Stream.of(Window.getWindows())
+                .filter(Window::isDisplayable)
+                .filter(MainWindow.class::isInstance)
+                .forEach(window -> ((MainWindow) window).leave()));
+    WindowRobot.closeAll();
   }
 
   /** The example it began with, changed, so that it is not saved. */

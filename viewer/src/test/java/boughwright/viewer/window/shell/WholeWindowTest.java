@@ -58,7 +58,7 @@ class WholeWindowTest {
 
   @AfterEach
   void close() {
-    WindowRobot.closeAll();
+    TestDesk.closeAll();
   }
 
   private Document document() {
