@@ -48,6 +48,9 @@ public final class WindowRobot {
   /** How long a touch may take to arrive; one that changes nothing never does [ms]. */
   private static final long ARRIVAL = 400;
 
+  /** So many looks in a row see nothing new before it counts as arrived. */
+  private static final int QUIET = 3;
+
   private final Robot robot;
   private final Arrivals arrivals = Arrivals.ofProcess();
   private long arrived = arrivals.count();
@@ -365,12 +368,12 @@ public final class WindowRobot {
   public void settle() {
     long end = System.nanoTime() + ARRIVAL * 1_000_000;
     long seen = arrivals.count();
-    boolean quiet = false;
-    while (!quiet && System.nanoTime() < end) {
+    int quiet = 0;
+    while (quiet < QUIET && System.nanoTime() < end) {
       pause();
       doOnEvents(() -> {});
       long now = arrivals.count();
-      quiet = now == seen && now > arrived;
+      quiet = now == seen && now > arrived ? quiet + 1 : 0;
       seen = now;
     }
     arrived = seen;

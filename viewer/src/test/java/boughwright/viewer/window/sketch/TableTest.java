@@ -176,8 +176,9 @@ class TableTest {
 
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
 
+    robot.waitFor(
+        "it is told", () -> robot.words("measure.table.told").startsWith("Nothing was pasted"));
     assertThat(document()).isEqualTo(Sketches.small());
-    assertThat(robot.words("measure.table.told")).startsWith("Nothing was pasted");
   }
 
   @Test
