@@ -3,6 +3,8 @@ package boughwright.modeller.units;
 
 import java.math.BigDecimal;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The units a person wants to see and type, everywhere at once.
@@ -15,6 +17,9 @@ import java.util.Objects;
  * @param force of pulls
  */
 public record DisplayUnits(LengthUnit length, ForceUnit force) {
+  private static final Pattern TOLD =
+      Pattern.compile("([0-9]+(?:\\.[0-9]+)?) (mm|N)(?![\\w\u00b7])");
+
   /** Millimetres and newtons. */
   public static final DisplayUnits USUAL =
       new DisplayUnits(LengthUnit.MILLIMETRE, ForceUnit.NEWTON);
@@ -99,6 +104,27 @@ public record DisplayUnits(LengthUnit length, ForceUnit force) {
   /** An angle [rad] to stand in a field to be changed. */
   public String angleToEdit(double radians) {
     return Rounding.plain(Math.toDegrees(radians), DECIMALS_TO_EDIT) + "\u00B0";
+  }
+
+  /**
+   * A sentence that tells lengths in millimetres and forces in newtons, told in these units.
+   *
+   * @param sentence words such as {@code a kink, 153 mm from the union}
+   */
+  public String inWords(String sentence) {
+    if (equals(USUAL)) {
+      return sentence;
+    }
+    return TOLD.matcher(sentence)
+        .replaceAll(
+            told -> {
+              double value = Double.parseDouble(told.group(1));
+              String words =
+                  told.group(2).equals("mm")
+                      ? length(LengthUnit.MILLIMETRE.toMetres(value))
+                      : force(value);
+              return Matcher.quoteReplacement(words);
+            });
   }
 
   /**

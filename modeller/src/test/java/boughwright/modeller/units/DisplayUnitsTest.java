@@ -204,4 +204,13 @@ class DisplayUnitsTest {
       }
     }
   }
+
+  @Test
+  void sentence_isToldInOtherUnits_andLeftAloneInItsOwn() {
+    String told = "A kink, 254 mm from the union; g1 pulls 44.482 N, about 1 in 40, 3.2 N·m.";
+
+    assertThat(DisplayUnits.USUAL.inWords(told)).isEqualTo(told);
+    assertThat(new DisplayUnits(LengthUnit.INCH, ForceUnit.POUND_FORCE).inWords(told))
+        .isEqualTo("A kink, 10.00 in from the union; g1 pulls 10.0 lbf, about 1 in 40, 3.2 N·m.");
+  }
 }

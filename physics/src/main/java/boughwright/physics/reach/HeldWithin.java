@@ -6,19 +6,15 @@ import boughwright.physics.trial.CoilHold;
 import boughwright.physics.trial.RiskOptions;
 import boughwright.physics.trial.RiskTrial;
 import boughwright.physics.trial.TrialRequest;
+import boughwright.physics.trial.TrialResult;
 import java.util.Optional;
 
 /**
  * Eases a bend with a coil until its drawn risk is allowed, and asks whether its wire stands it.
  */
-final class HeldWithin {
+final class HeldWithin implements DrawnChoice.Drawing<TrialResult> {
   /** Draws for one look, as many as reaching makes when nothing is said. */
   private static final RiskOptions DRAWS = new RiskOptions(500, 1, part -> {});
-
-  /** Eased to this part of what is allowed, so that few looks are needed [1] (a choice). */
-  private static final double EASED_TO = 0.95;
-
-  private static final int EASINGS = 3;
 
   private final ReachRequest request;
 
@@ -30,24 +26,20 @@ final class HeldWithin {
    * The choice, eased as far as the risk asks; empty where its wire does not stand what is left.
    */
   Optional<Choice> soundly(Choice choice) {
-    Choice one = choice;
-    for (int n = 0; n <= EASINGS; n++) {
-      double risk = risk(one);
-      if (risk <= request.wishes().mostRisk()) {
-        return isHeld(one) ? Optional.of(one) : Optional.empty();
-      }
-      double part = EASED_TO * request.wishes().mostRisk() / risk;
-      Optional<Choice> eased = Reach.eased(request, one, part * one.risk().breaking());
-      if (eased.isEmpty()) {
-        return Optional.empty();
-      }
-      one = eased.get();
-    }
-    return Optional.empty();
+    DrawnChoice<TrialResult> eased = DrawnChoice.eased(request, choice, this);
+    return eased.risk() <= request.wishes().mostRisk() && isHeld(eased.choice())
+        ? Optional.of(eased.choice())
+        : Optional.empty();
   }
 
-  private double risk(Choice one) {
-    return RiskTrial.run(trial(one), DRAWS).risk().map(risk -> risk.breaking().p()).orElse(0.0);
+  @Override
+  public TrialResult draw(Choice one, int easing) {
+    return RiskTrial.run(trial(one), DRAWS);
+  }
+
+  @Override
+  public double risk(TrialResult drawn) {
+    return drawn.risk().map(risk -> risk.breaking().p()).orElse(0.0);
   }
 
   private boolean isHeld(Choice one) {

@@ -9,6 +9,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
 import boughwright.physics.reach.Choice;
+import boughwright.physics.reach.DrawnChoice;
 import boughwright.physics.reach.Reach;
 import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Reached;
@@ -61,12 +62,6 @@ import picocli.CommandLine.Parameters;
 final class ReachVerb extends Verb {
   /** Draws for each choice when nothing is said: choices are compared, and one is tried again. */
   private static final int DRAWS = 500;
-
-  /** How often a choice is eased whose drawn risk is more than allowed. */
-  private static final int EASINGS = 3;
-
-  /** Part of the risk allowed that easing aims at [1]. */
-  private static final double EASED_TO = 0.95;
 
   @Parameters(
       paramLabel = "FILE",
@@ -223,21 +218,20 @@ final class ReachVerb extends Verb {
   /** A choice with its risk drawn, eased where that is more than was guessed and allowed. */
   private static ReachAnswer.Drawn drawn(
       ReachRequest request, Choice choice, String name, TrialRun run) {
-    ReachAnswer.Drawn drawn = of(request, choice, run.of(trial(request, choice), name));
-    for (int n = 0; n < EASINGS && risk(drawn) > request.wishes().mostRisk(); n++) {
-      Choice before = drawn.choice();
-      double part = EASED_TO * request.wishes().mostRisk() / risk(drawn);
-      Optional<Choice> eased = Reach.eased(request, before, part * before.risk().breaking());
-      if (eased.isEmpty()) {
-        return drawn;
-      }
-      drawn = of(request, eased.get(), run.of(trial(request, eased.get()), name + ", eased"));
-    }
-    return drawn;
-  }
+    DrawnChoice.Drawing<ReachAnswer.Drawn> drawing =
+        new DrawnChoice.Drawing<>() {
+          @Override
+          public ReachAnswer.Drawn draw(Choice one, int easing) {
+            String words = easing == 0 ? name : name + ", eased";
+            return of(request, one, run.of(trial(request, one), words));
+          }
 
-  private static double risk(ReachAnswer.Drawn drawn) {
-    return drawn.trial().risk().map(risk -> risk.breaking().p()).orElse(0.0);
+          @Override
+          public double risk(ReachAnswer.Drawn drawn) {
+            return drawn.trial().risk().map(risk -> risk.breaking().p()).orElse(0.0);
+          }
+        };
+    return DrawnChoice.eased(request, choice, drawing).drawn();
   }
 
   private String wanted() {

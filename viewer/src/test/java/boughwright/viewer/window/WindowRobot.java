@@ -3,13 +3,13 @@ package boughwright.viewer.window;
 
 import java.awt.AWTException;
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -18,7 +18,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -27,6 +26,7 @@ import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
+import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Assertions;
@@ -45,8 +45,11 @@ public final class WindowRobot {
   private static final String SHIFTED = "~!@#$%^&*()_+{}|:\"<>?";
   private static final String UNSHIFTED = "`1234567890-=[]\\;',./";
 
-  /** How long a touch may take to arrive; one that changes nothing never does [ms]. */
+  /** How long a move of the mouse may take to arrive; one that moves nothing never does [ms]. */
   private static final long ARRIVAL = 400;
+
+  /** The same for keys and buttons, which always arrive where a window has the keyboard [ms]. */
+  private static final long SURE_ARRIVAL = 5_000;
 
   /** So many looks in a row see nothing new before it counts as arrived. */
   private static final int QUIET = 3;
@@ -54,6 +57,9 @@ public final class WindowRobot {
   private final Robot robot;
   private final Arrivals arrivals = Arrivals.ofProcess();
   private long arrived = arrivals.count();
+
+  /** Keys and buttons gone down or up since it last settled. */
+  private int touches;
 
   /** A robot for the display of this process; where there is none, see {@link #requireDisplay}. */
   public WindowRobot() {
@@ -115,7 +121,7 @@ public final class WindowRobot {
   /** Waits until something holds, asking on the event thread. */
   public void waitFor(String what, Callable<Boolean> holds) {
     if (!holdsWithin(PATIENCE, holds)) {
-      throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(this::seen));
+      throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(Parts::names));
     }
   }
 
@@ -138,39 +144,6 @@ public final class WindowRobot {
     }
   }
 
-  private String seen() {
-    StringBuilder names = new StringBuilder();
-    for (Window window : showing()) {
-      names.append(window.getName()).append(": ");
-      all(window).stream()
-          .filter(part -> part.isShowing() && part.getName() != null)
-          .forEach(part -> names.append(part.getName()).append(' '));
-    }
-    return names.toString();
-  }
-
-  private static List<Window> showing() {
-    List<Window> windows = new ArrayList<>(List.of(Window.getWindows()));
-    windows.removeIf(window -> !window.isShowing());
-    return windows;
-  }
-
-  /** A component and everything in it. */
-  public static List<Component> all(Component root) {
-    List<Component> found = new ArrayList<>();
-    collect(root, found);
-    return found;
-  }
-
-  private static void collect(Component part, List<Component> into) {
-    into.add(part);
-    if (part instanceof Container container) {
-      for (Component child : container.getComponents()) {
-        collect(child, into);
-      }
-    }
-  }
-
   /** What is on the screen under a name, in any window, dialog or menu; waits for it. */
   public Component find(String name) {
     return find("a component called " + name, part -> name.equals(part.getName()));
@@ -178,8 +151,8 @@ public final class WindowRobot {
 
   /** What is on the screen and is so; waits for it. */
   public Component find(String what, Predicate<Component> wanted) {
-    waitFor(what, () -> seen(wanted).isPresent());
-    return onEvents(() -> seen(wanted).orElseThrow());
+    waitFor(what, () -> Parts.shown(wanted).isPresent());
+    return onEvents(() -> Parts.shown(wanted).orElseThrow());
   }
 
   /** What is on the screen under a name, cast; waits for it. */
@@ -189,15 +162,7 @@ public final class WindowRobot {
 
   /** Whether something of that name is on the screen now. */
   public boolean isThere(String name) {
-    return onEvents(() -> seen(part -> name.equals(part.getName())).isPresent());
-  }
-
-  private static Optional<Component> seen(Predicate<Component> wanted) {
-    return showing().stream()
-        .flatMap(window -> all(window).stream())
-        .filter(Component::isShowing)
-        .filter(wanted)
-        .findFirst();
+    return onEvents(() -> Parts.shown(part -> name.equals(part.getName())).isPresent());
   }
 
   /** The words a component shows. */
@@ -230,8 +195,8 @@ public final class WindowRobot {
   /** Clicks a place in a component [user pixels from its upper left]. */
   public void click(Component part, int x, int y) {
     moveTo(part, x, y);
-    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    buttonDown();
+    buttonUp();
     settle();
   }
 
@@ -253,7 +218,7 @@ public final class WindowRobot {
   /** Presses the main button at a place in a component. */
   public void press(Component part, Point at) {
     moveTo(part, at.x, at.y);
-    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    buttonDown();
     settle();
   }
 
@@ -265,9 +230,19 @@ public final class WindowRobot {
     }
   }
 
+  private void buttonDown() {
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    touches++;
+  }
+
+  private void buttonUp() {
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    touches++;
+  }
+
   /** Releases the main button. */
   public void release() {
-    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    buttonUp();
     settle();
   }
 
@@ -288,9 +263,11 @@ public final class WindowRobot {
   private void press(int... codes) {
     for (int code : codes) {
       robot.keyPress(code);
+      touches++;
     }
     for (int i = codes.length - 1; i >= 0; i--) {
       robot.keyRelease(codes[i]);
+      touches++;
     }
   }
 
@@ -366,16 +343,19 @@ public final class WindowRobot {
 
   /** Waits until what mouse and keys did has arrived and is worked off. */
   public void settle() {
-    long end = System.nanoTime() + ARRIVAL * 1_000_000;
+    long wait = touches > 0 ? SURE_ARRIVAL : ARRIVAL;
+    long least = arrived + Math.max(1, touches);
+    long end = System.nanoTime() + wait * 1_000_000;
     long seen = arrivals.count();
     int quiet = 0;
     while (quiet < QUIET && System.nanoTime() < end) {
       pause();
       doOnEvents(() -> {});
       long now = arrivals.count();
-      quiet = now == seen && now > arrived ? quiet + 1 : 0;
+      quiet = now == seen && now >= least ? quiet + 1 : 0;
       seen = now;
     }
+    touches = 0;
     arrived = seen;
   }
 
@@ -400,6 +380,8 @@ public final class WindowRobot {
   /** What the screen shows of a component, popups included, at the scale of the screen. */
   public BufferedImage onScreen(Component part) {
     settle();
+    doOnEvents(() -> RepaintManager.currentManager(part).paintDirtyRegions());
+    Toolkit.getDefaultToolkit().sync();
     Rectangle area = onEvents(() -> new Rectangle(part.getLocationOnScreen(), part.getSize()));
     List<java.awt.Image> variants =
         robot.createMultiResolutionScreenCapture(area).getResolutionVariants();

@@ -101,7 +101,9 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
             "apex",
             "Apex",
             of ->
-                of.apex().map(one -> Wording.beside(one.right(), one.behind())).orElse("not said"),
+                of.apex()
+                    .map(one -> of.units().inWords(Wording.beside(one.right(), one.behind())))
+                    .orElse("not said"),
             about(
                 "Where the apex stands beside the root base, seen from the front, once planted.",
                 "As exact as the shape you measured.")),

@@ -165,7 +165,7 @@ final class Figures {
         PullWords.turns(usual.turns()),
         usual.turns() > usual.most()
             ? "too many for cord: its strands jam at " + PullWords.turns(usual.most())
-            : "if double cord is twisted",
+            : "if double cord",
         of.explain().turns(Pulled.ASSUMED_TACKLE));
   }
 

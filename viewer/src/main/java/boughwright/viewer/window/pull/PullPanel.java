@@ -171,7 +171,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     Optional<Verdict> judged = full.flatMap(one -> one.trial().verdict());
     String words =
         judged
-            .map(PullPanel::words)
+            .map(this::words)
             .orElse(
                 pulling.isSearching()
                     ? "Looking for wire that holds it there."
@@ -191,8 +191,9 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     instead.setVisible(draft.isWithoutWire());
   }
 
-  private static String words(Verdict verdict) {
-    return (VerdictWords.sentence(verdict.level()) + " " + verdict.reason()).strip();
+  private String words(Verdict verdict) {
+    String told = (VerdictWords.sentence(verdict.level()) + " " + verdict.reason()).strip();
+    return workspace.units().inWords(told);
   }
 
   private static void say(Prose prose, String words, Shade shade) {
@@ -226,7 +227,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
             .get()
             .trial()
             .verdict()
-            .map(PullPanel::words)
+            .map(this::words)
             .orElse(trials.isWorking() ? "Its risk is being worked out." : ""),
         Shade.INK);
     String before =

@@ -10,6 +10,7 @@ import boughwright.physics.trial.Outcome;
 import boughwright.viewer.scene.Bending;
 import boughwright.viewer.scene.InventedCourses;
 import boughwright.viewer.scene.Visibility;
+import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.work.Selection;
 import java.awt.Component;
@@ -116,10 +117,10 @@ class TreeCanvasTest {
   void wheel_zooms_andWhatIsUnderTheMouseStays() throws Exception {
     Point3 under = WindowRobot.onEvents(() -> window.canvas.beside(middle("t1"), 500, 150));
     robot.moveTo(window.view(), 500, 150);
-    Robot hand = new Robot();
-    hand.mouseWheel(-3);
     Point3 far = middle("b1");
     Point before = window.at(far);
+    Robot hand = new Robot();
+    hand.mouseWheel(-3);
     robot.waitFor("a larger tree", () -> !before.equals(window.at(far)));
     window.settle();
     assertThat(window.at(under).distance(500, 150)).isLessThan(1.5);
@@ -190,7 +191,7 @@ class TreeCanvasTest {
   }
 
   private void robotless(int value) {
-    for (Component part : WindowRobot.all(window.canvas.component())) {
+    for (Component part : Parts.all(window.canvas.component())) {
       if (part instanceof JSlider slider) {
         slider.setValue(value);
       }
@@ -351,7 +352,7 @@ class TreeCanvasTest {
   }
 
   private static Component part(LookPanel panel, String name) {
-    return WindowRobot.all(panel.component()).stream()
+    return Parts.all(panel.component()).stream()
         .filter(one -> name.equals(one.getName()))
         .findFirst()
         .orElseThrow();

@@ -4,6 +4,7 @@ package boughwright.viewer.window.look;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.modeller.units.DisplayUnits;
+import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.shell.TestDesk;
 import java.awt.Color;
@@ -111,7 +112,7 @@ class ContrastTest {
 
   private static List<JComponent> texts(Container in) {
     List<JComponent> texts = new ArrayList<>();
-    for (Component part : WindowRobot.all(in)) {
+    for (Component part : Parts.all(in)) {
       boolean text =
           part instanceof JLabel
               || part instanceof AbstractButton

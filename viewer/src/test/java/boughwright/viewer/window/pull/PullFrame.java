@@ -7,6 +7,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.viewer.command.Ran;
+import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.look.Reading;
@@ -177,7 +178,7 @@ final class PullFrame implements AutoCloseable {
 
   /** Whether a reading shows some words; asked on the event thread. */
   boolean isRead(String name, String words) {
-    return WindowRobot.all(desk.window).stream()
+    return Parts.all(desk.window).stream()
         .anyMatch(
             part ->
                 part instanceof Reading reading

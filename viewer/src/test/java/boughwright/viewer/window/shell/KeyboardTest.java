@@ -4,6 +4,7 @@ package boughwright.viewer.window.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Command;
 import java.awt.Component;
@@ -71,7 +72,7 @@ class KeyboardTest {
   private List<Component> controls() {
     return WindowRobot.onEvents(
         () ->
-            WindowRobot.all(test.window.getContentPane()).stream()
+            Parts.all(test.window.getContentPane()).stream()
                 .filter(Component::isShowing)
                 .filter(Component::isEnabled)
                 .filter(KeyboardTest::isControl)
@@ -205,7 +206,7 @@ class KeyboardTest {
 
   private List<Character> letters() {
     List<Character> letters = new ArrayList<>();
-    for (Component part : WindowRobot.all(test.window.getRootPane())) {
+    for (Component part : Parts.all(test.window.getRootPane())) {
       if (!part.isShowing()) {
         continue;
       }

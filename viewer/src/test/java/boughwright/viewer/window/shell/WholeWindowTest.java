@@ -12,6 +12,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.work.Selection;
@@ -182,7 +183,7 @@ class WholeWindowTest {
   private List<String> metricNow() {
     return WindowRobot.onEvents(
         () ->
-            WindowRobot.all(test.window.getContentPane()).stream()
+            Parts.all(test.window.getContentPane()).stream()
                 .filter(Component::isShowing)
                 .filter(part -> !"status.notice".equals(part.getName()))
                 .flatMap(part -> words(part).stream())
@@ -274,7 +275,7 @@ class WholeWindowTest {
     Map<String, Dimension> sizes = new TreeMap<>();
     WindowRobot.doOnEvents(
         () ->
-            WindowRobot.all(test.window.getContentPane()).stream()
+            Parts.all(test.window.getContentPane()).stream()
                 .filter(Component::isShowing)
                 .filter(WholeWindowTest::isSteady)
                 .forEach(part -> sizes.put(part.getName(), part.getSize())));
