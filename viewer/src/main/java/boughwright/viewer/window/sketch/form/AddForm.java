@@ -8,6 +8,7 @@ import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Explanation;
+import boughwright.viewer.window.look.Handover;
 import boughwright.viewer.window.look.Measure;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.QuantityField;
@@ -167,13 +168,13 @@ public final class AddForm {
     if (next == null) {
       add();
     } else {
-      next.field().requestFocusInWindow();
+      Handover.to(next.field());
     }
   }
 
   private static void enter(TextEntry here, JTextField next) {
     if (here.commit()) {
-      next.requestFocusInWindow();
+      Handover.to(next);
     }
   }
 
@@ -183,12 +184,12 @@ public final class AddForm {
 
   /** Puts the keyboard where measuring begins. */
   public void focus() {
-    azimuth.field().requestFocusInWindow();
+    Handover.to(azimuth.field());
   }
 
   /** Puts the keyboard where the place is told that the next segment grows on. */
   public void focusPlace() {
-    parent.field().requestFocusInWindow();
+    Handover.to(parent.field());
   }
 
   private void heard(Topic topic) {

@@ -2,6 +2,7 @@
 package boughwright.viewer.window.sketch.table;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Handover;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.sketch.draw.Shape;
 import boughwright.viewer.window.work.Notice;
@@ -92,7 +93,7 @@ public final class SegmentTable extends JTable {
                   getCellEditor().stopCellEditing();
                 }
                 SegmentTable.this.run(action);
-                requestFocusInWindow();
+                Handover.to(SegmentTable.this);
               }
             });
   }

@@ -2,6 +2,7 @@
 package boughwright.viewer.window.sketch.table;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Handover;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.sketch.draw.Shape;
@@ -44,7 +45,7 @@ public final class TablePane {
 
   /** Puts the keyboard on the table. */
   public void focus() {
-    table.requestFocusInWindow();
+    Handover.to(table);
     if (table.getSelectedRow() < 0 && table.getRowCount() > 0) {
       table.changeSelection(0, 0, false, false);
     }
