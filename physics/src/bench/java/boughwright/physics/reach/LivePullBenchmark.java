@@ -2,6 +2,7 @@
 package boughwright.physics.reach;
 
 import boughwright.modeller.edit.PlanEdits;
+import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Spot;
@@ -20,7 +21,7 @@ import org.openjdk.jmh.annotations.State;
 /** A hand that draws circles with the tip of a limb; goal: a few milliseconds for each place. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class LivePullBenchmark {
   private static final Spot TIP = new Spot("b0s9", 1);
   private static final int ROUND = 200;
@@ -60,10 +61,11 @@ public class LivePullBenchmark {
     }
   }
 
-  /** A circle below the tip, a millimetre and a bit from one place to the next. */
-  private Point3 target(int n) {
+  /** A circle below the tip on the screen of one who looks from the front, seen in depth. */
+  private Aim target(int n) {
     double turn = 2 * Math.PI * n / ROUND;
-    return tip.plus(new Vector3(0.04 * Math.sin(turn), 0.04 * Math.cos(turn), -0.06));
+    Point3 at = tip.plus(new Vector3(0.04 * Math.sin(turn), 0, 0.04 * Math.cos(turn) - 0.06));
+    return new Aim.Sight(at, Direction3.of(0, 1, 0));
   }
 
   /** Taking hold: everything that is set up once. */

@@ -52,6 +52,11 @@ public final class Jobs implements Background, AutoCloseable {
   @Override
   public <T> Job start(String name, Work<T> work, Consumer<T> done) {
     Running<T> job = new Running<>(name, work, done);
+    if (threads.isShutdown()) {
+      // the window is gone; a clock of its may still tick once
+      job.drop();
+      return job;
+    }
     running.add(job);
     changed();
     if (held) {
@@ -90,7 +95,7 @@ public final class Jobs implements Background, AutoCloseable {
     List.copyOf(listeners).forEach(Runnable::run);
   }
 
-  /** Stops all work. */
+  /** Stops all work; what is started from now on is not done. */
   @Override
   public void close() {
     // No interrupts: they would reach the event queue, which may have ended with the last window.

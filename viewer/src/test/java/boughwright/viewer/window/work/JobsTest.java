@@ -147,4 +147,15 @@ class JobsTest {
               assertThat(state.part()).isEqualTo(0.25);
             });
   }
+
+  @Test
+  void workStartedAfterClosing_isNotDone() throws Exception {
+    EventQueue.invokeAndWait(jobs::close);
+    Background.Job job = start(progress -> "done");
+
+    assertThat(job.isRunning()).isFalse();
+    EventQueue.invokeAndWait(() -> assertThat(jobs.running()).isEmpty());
+    assertThat(results).isEmpty();
+    assertThat(notices).isEmpty();
+  }
 }
