@@ -17,8 +17,12 @@ import java.util.regex.Pattern;
  * @param force of pulls
  */
 public record DisplayUnits(LengthUnit length, ForceUnit force) {
+  private static final String NUMBER = "([0-9]+(?:\\.[0-9]+)?)";
+
+  /** One quantity or a range of it, such as {@code 12 mm} or {@code 29-39 N}. */
   private static final Pattern TOLD =
-      Pattern.compile("([0-9]+(?:\\.[0-9]+)?) (mm|N)(?![\\w\u00b7])");
+      Pattern.compile(
+          "(?<![\\w.])(?:" + NUMBER + "( to |-|\u2013))?" + NUMBER + " (mm|N)(?![\\w\u00b7])");
 
   /** Millimetres and newtons. */
   public static final DisplayUnits USUAL =
@@ -118,13 +122,22 @@ public record DisplayUnits(LengthUnit length, ForceUnit force) {
     return TOLD.matcher(sentence)
         .replaceAll(
             told -> {
-              double value = Double.parseDouble(told.group(1));
-              String words =
-                  told.group(2).equals("mm")
-                      ? length(LengthUnit.MILLIMETRE.toMetres(value))
-                      : force(value);
+              boolean isLength = told.group(4).equals("mm");
+              String words = number(isLength, told.group(3)) + " " + symbol(isLength);
+              if (told.group(1) != null) {
+                words = number(isLength, told.group(1)) + told.group(2) + words;
+              }
               return Matcher.quoteReplacement(words);
             });
+  }
+
+  private String number(boolean isLength, String told) {
+    double value = Double.parseDouble(told);
+    return isLength ? lengthNumber(LengthUnit.MILLIMETRE.toMetres(value)) : forceNumber(value);
+  }
+
+  private String symbol(boolean isLength) {
+    return isLength ? length.symbol() : force.symbol();
   }
 
   /**

@@ -213,4 +213,14 @@ class DisplayUnitsTest {
     assertThat(new DisplayUnits(LengthUnit.INCH, ForceUnit.POUND_FORCE).inWords(told))
         .isEqualTo("A kink, 10.00 in from the union; g1 pulls 10.0 lbf, about 1 in 40, 3.2 N·m.");
   }
+
+  @Test
+  void range_isToldInOtherUnits() {
+    DisplayUnits others = new DisplayUnits(LengthUnit.INCH, ForceUnit.POUND_FORCE);
+
+    assertThat(others.inWords("line g1: 44.482 to 88.964 N"))
+        .isEqualTo("line g1: 10.0 to 20.0 lbf");
+    assertThat(others.inWords("6.2-44.482 N")).isEqualTo("1.4-10.0 lbf");
+    assertThat(others.inWords("25.4\u2013254 mm")).isEqualTo("1.00\u201310.00 in");
+  }
 }

@@ -18,7 +18,9 @@ import boughwright.viewer.scene.Shown;
 import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Visibility;
+import boughwright.viewer.window.canvas.FirstPicture;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,7 +50,8 @@ public final class CanvasBench {
   }
 
   /** The argument is the file to write. */
-  public static void main(String[] args) throws IOException, NoGraphicsException {
+  public static void main(String[] args)
+      throws IOException, NoGraphicsException, InterruptedException {
     try (SceneRenderer renderer = SceneRenderer.open()) {
       CanvasBench bench = new CanvasBench(renderer);
       bench.line("%s, %d processors", renderer.driver(), Runtime.getRuntime().availableProcessors());
@@ -56,6 +59,7 @@ public final class CanvasBench {
       bench.frames();
       bench.previews();
       bench.picks();
+      bench.starts();
       Files.writeString(Path.of(args[0]), bench.page);
     }
   }
@@ -173,6 +177,36 @@ public final class CanvasBench {
       }
       line("| %d | %s | %s | %s | %d of 400, %d struck |", count, first, quick, slow, same, struck);
     }
+    line("");
+  }
+
+  /** Whole processes, each a cold start, counted from the start of the Java machine. */
+  private void starts() throws IOException, InterruptedException {
+    line("| start with the hornbeam | the window shows | the first picture of the tree |");
+    line("|---|---|---|");
+    Times window = new Times();
+    Times picture = new Times();
+    for (int n = 0; n < FEWEST_RUNS; n++) {
+      ProcessBuilder start =
+          new ProcessBuilder(
+              Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+              "-cp",
+              System.getProperty("java.class.path"),
+              FirstPicture.class.getName(),
+              "view",
+              "../examples/hedge-hornbeam.tree.json");
+      Path home = Files.createTempDirectory("start");
+      start.environment().put("BOUGHWRIGHT_HOME", home.toString());
+      start.redirectError(ProcessBuilder.Redirect.DISCARD);
+      Process process = start.start();
+      String told = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      process.waitFor();
+      String[] millis = told.strip().split(" ");
+      window.add(1_000_000 * Long.parseLong(millis[0]));
+      picture.add(1_000_000 * Long.parseLong(millis[1]));
+    }
+    line("| %d runs | %s | %s |", FEWEST_RUNS, window, picture);
+    line("");
   }
 
   /** Lines of sight spread over the picture. */

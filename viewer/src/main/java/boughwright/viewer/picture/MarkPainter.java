@@ -3,6 +3,7 @@ package boughwright.viewer.picture;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.units.DisplayUnits;
 import boughwright.physics.trial.FailureMode;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.scene.Camera;
@@ -38,11 +39,22 @@ final class MarkPainter {
   private final Page page;
   private final Scene scene;
   private final ViewFrame frame;
+  private final DisplayUnits units;
 
   MarkPainter(Page page, Scene scene, ViewFrame frame) {
+    this(page, scene, frame, DisplayUnits.USUAL);
+  }
+
+  /**
+   * The same in other units.
+   *
+   * @param units what lengths and forces are told in
+   */
+  MarkPainter(Page page, Scene scene, ViewFrame frame, DisplayUnits units) {
     this.page = page;
     this.scene = scene;
     this.frame = frame;
+    this.units = units;
   }
 
   /** Draws marks and words, as far as they find room and are not told in another view. */
@@ -121,7 +133,7 @@ final class MarkPainter {
             || mark instanceof Mark.StageEnd
             || mark instanceof Mark.Wire
             || mark instanceof Mark.AidPlace;
-    Label label = new Label(places, page.u(clearance), words(mark), colour(mark), quiet);
+    Label label = new Label(places, page.u(clearance), told(mark), colour(mark), quiet);
     return mark instanceof Mark.Failure && isHidden(mark, raster) ? label.firstLineOnly() : label;
   }
 
@@ -137,6 +149,10 @@ final class MarkPainter {
       return Ink.STAGE;
     }
     return mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
+  }
+
+  private List<String> told(Mark mark) {
+    return words(mark).stream().map(units::inWords).toList();
   }
 
   /** In a view from the side only the offset that is seen there is told. */

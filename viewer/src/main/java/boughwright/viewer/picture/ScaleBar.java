@@ -1,28 +1,41 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
-import boughwright.viewer.scene.Wording;
+import boughwright.modeller.units.LengthUnit;
 import java.awt.geom.Line2D;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * A bar of a round length.
  *
  * @param length what it stands for [m]
  * @param pixels how long it is on the page [pixels]
+ * @param unit what it is told in
  */
-record ScaleBar(double length, double pixels) {
+record ScaleBar(double length, double pixels, LengthUnit unit) {
   private static final double[] STEPS = {5, 2, 1};
 
-  /** The longest bar of 1, 2 or 5 times a power of ten that fits into a length on the page. */
+  /** The longest bar in millimetres that fits into a length on the page. */
   static ScaleBar fitting(double pixelsPerMetre, double mostPixels) {
-    double most = mostPixels / pixelsPerMetre;
+    return fitting(pixelsPerMetre, mostPixels, LengthUnit.MILLIMETRE);
+  }
+
+  /** The longest bar of 1, 2 or 5 times a power of ten that fits into a length on the page. */
+  static ScaleBar fitting(double pixelsPerMetre, double mostPixels, LengthUnit unit) {
+    double pixelsPerUnit = pixelsPerMetre * unit.toMetres(1);
+    double most = mostPixels / pixelsPerUnit;
     double power = Math.pow(10, Math.floor(Math.log10(most)));
     for (double step : STEPS) {
       if (step * power <= most) {
-        return new ScaleBar(step * power, step * power * pixelsPerMetre);
+        return of(step * power, pixelsPerUnit, unit);
       }
     }
-    return new ScaleBar(power, power * pixelsPerMetre);
+    return of(power, pixelsPerUnit, unit);
+  }
+
+  private static ScaleBar of(double units, double pixelsPerUnit, LengthUnit unit) {
+    return new ScaleBar(unit.toMetres(units), units * pixelsPerUnit, unit);
   }
 
   /** Draws it with its left end at a point, and gives where it ends [pixels]. */
@@ -45,6 +58,7 @@ record ScaleBar(double length, double pixels) {
   }
 
   String words() {
-    return length < 0.001 ? "0." + Math.round(length * 1e4) + " mm" : Wording.millimetres(length);
+    BigDecimal round = new BigDecimal(unit.fromMetres(length)).round(new MathContext(1));
+    return round.stripTrailingZeros().toPlainString() + " " + unit.symbol();
   }
 }

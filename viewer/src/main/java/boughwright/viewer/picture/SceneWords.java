@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Scene;
@@ -10,6 +11,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** Marks and words of a scene as a clear sheet to be laid over a view of it. */
@@ -38,10 +40,22 @@ public final class SceneWords {
    *
    * @param unit what a pixel of a page of the default size is here [pixels]
    * @param dark whether the sheet lies on a dark ground
-   * @param marks whether lines, coils, weak places and the apex are told of
-   * @param bar whether there is a scale bar
+   * @param parts what it is
+   * @param units what lengths and forces are told in
    */
-  public record Wanted(double unit, boolean dark, boolean marks, boolean bar) {}
+  public record Wanted(double unit, boolean dark, Set<Part> parts, DisplayUnits units) {
+    public Wanted {
+      parts = Set.copyOf(parts);
+    }
+  }
+
+  /** Something that may be written. */
+  public enum Part {
+    /** Lines, coils, weak places and the apex. */
+    MARKS,
+    /** A scale bar. */
+    BAR
+  }
 
   /** The sheet, as large as the view. */
   public static BufferedImage sheet(Scene scene, Raster raster, Wanted wanted) {
@@ -52,7 +66,8 @@ public final class SceneWords {
       Rect whole = new Rect(0, 0, raster.width(), raster.height());
       ViewFrame frame = new ViewFrame(whole, raster.camera(), "", "", 0);
       List<Rect> free = foot(page, scene, frame, wanted);
-      new MarkPainter(page, wanted.marks() ? scene : scene.withNotesOnly(), frame)
+      boolean all = wanted.parts.contains(Part.MARKS);
+      new MarkPainter(page, all ? scene : scene.withNotesOnly(), frame, wanted.units)
           .paint(raster, new Told(1), free);
     }
     return image;
@@ -61,9 +76,10 @@ public final class SceneWords {
   /** Draws the scale bar and the legend at the foot, and says where they are. */
   private static List<Rect> foot(Page page, Scene scene, ViewFrame frame, Wanted wanted) {
     List<Rect> taken = new ArrayList<>();
+    boolean isBar = wanted.parts.contains(Part.BAR);
     double bottom = frame.area().bottom() - page.u(EDGE);
     double whole = frame.area().width() - 2 * page.u(EDGE);
-    double most = whole - (wanted.bar() ? page.u(LEAST_BAR) : 0);
+    double most = whole - (isBar ? page.u(LEAST_BAR) : 0);
     double width = Legend.width(page, most);
     boolean told =
         scene.scale().isPresent()
@@ -87,10 +103,10 @@ public final class SceneWords {
       Legend.draw(page, scene.scale().get(), end, width);
     }
     boolean high = frame.area().height() > page.u(LOWEST_WITH_BAR);
-    if (wanted.bar() && high && room > page.u(60)) {
+    if (isBar && high && room > page.u(60)) {
       Camera camera = frame.camera();
       double longest = Math.min(page.u(LONGEST_BAR), room - page.u(EDGE));
-      ScaleBar bar = ScaleBar.fitting(camera.scaleAt(scene.base()), longest);
+      ScaleBar bar = ScaleBar.fitting(camera.scaleAt(scene.base()), longest, wanted.units.length());
       String words = camera.isFlat() ? bar.words() : bar.words() + " at the trunk";
       double y = bottom - page.u(10);
       double wide = Math.max(bar.pixels(), page.width(words, Page.Style.KEY));

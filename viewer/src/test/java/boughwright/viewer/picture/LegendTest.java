@@ -4,6 +4,7 @@ package boughwright.viewer.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boughwright.modeller.units.LengthUnit;
 import boughwright.viewer.scene.StrainScale;
 import java.awt.image.BufferedImage;
 import java.util.function.UnaryOperator;
@@ -45,6 +46,16 @@ class LegendTest {
   void scaleBar_isTheLongestRoundLengthThatFits(
       double pixelsPerMetre, double room, String words, double pixels) {
     ScaleBar bar = ScaleBar.fitting(pixelsPerMetre, room);
+    assertThat(bar.words()).isEqualTo(words);
+    assertThat(bar.pixels()).isCloseTo(pixels, within(1e-9));
+  }
+
+  /** An inch is 25.4 mm by definition. */
+  @ParameterizedTest
+  @CsvSource({"1000, 260, 10 in, 254", "2000, 260, 5 in, 254", "10000, 260, 1 in, 254"})
+  void scaleBar_inInches_isRoundInInches(
+      double pixelsPerMetre, double room, String words, double pixels) {
+    ScaleBar bar = ScaleBar.fitting(pixelsPerMetre, room, LengthUnit.INCH);
     assertThat(bar.words()).isEqualTo(words);
     assertThat(bar.pixels()).isCloseTo(pixels, within(1e-9));
   }

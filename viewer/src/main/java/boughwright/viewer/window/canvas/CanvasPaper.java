@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.gl.Quality;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.picture.SceneWords;
@@ -25,6 +26,7 @@ import javax.swing.SwingUtilities;
 final class CanvasPaper {
   private final Layers layers;
   private final Looks looks;
+  private final DisplayUnits units;
   private final double deviceScale;
   private final double textScale = Theme.textSize().percent() / 100.0;
   private final boolean dark = Theme.tone() == Tone.DARK;
@@ -39,9 +41,10 @@ final class CanvasPaper {
     void over(Graphics2D pen, Camera camera, boolean others);
   }
 
-  CanvasPaper(Layers layers, Looks looks, double deviceScale) {
+  CanvasPaper(Layers layers, Looks looks, DisplayUnits units, double deviceScale) {
     this.layers = layers;
     this.looks = looks;
+    this.units = units;
     this.deviceScale = deviceScale;
   }
 
@@ -54,11 +57,7 @@ final class CanvasPaper {
   }
 
   SceneWords.Wanted wanted(double factor) {
-    return new SceneWords.Wanted(
-        Math.max(0.5, factor * textScale),
-        dark,
-        looks.has(Looks.Extra.MARKS),
-        looks.has(Looks.Extra.SCALE));
+    return new SceneWords.Wanted(Math.max(0.5, factor * textScale), dark, looks.written(), units);
   }
 
   /** All limbs of a pose and of the tree as measured. */

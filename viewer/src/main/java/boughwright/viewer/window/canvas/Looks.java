@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Visibility;
 import java.util.EnumSet;
 import java.util.Set;
@@ -48,6 +49,18 @@ public record Looks(Set<Extra> extras, Visibility visibility) {
 
   public boolean has(Extra extra) {
     return extras.contains(extra);
+  }
+
+  /** What of this is written over a picture. */
+  Set<SceneWords.Part> written() {
+    EnumSet<SceneWords.Part> parts = EnumSet.noneOf(SceneWords.Part.class);
+    if (has(Extra.MARKS)) {
+      parts.add(SceneWords.Part.MARKS);
+    }
+    if (has(Extra.SCALE)) {
+      parts.add(SceneWords.Part.BAR);
+    }
+    return parts;
   }
 
   /** The same with something shown or not. */

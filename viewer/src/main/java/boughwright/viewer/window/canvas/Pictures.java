@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.canvas;
 
+import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.gl.LiveRenderer;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.Quality;
 import boughwright.viewer.picture.SceneWords;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
@@ -37,7 +39,8 @@ final class Pictures implements AutoCloseable {
             return thread;
           });
   private Optional<LiveRenderer> renderer = Optional.empty();
-  private volatile SceneWords.Wanted words = new SceneWords.Wanted(1, false, false, false);
+  private volatile SceneWords.Wanted words =
+      new SceneWords.Wanted(1, false, Set.of(), DisplayUnits.USUAL);
   private boolean asked;
   private boolean broken;
 

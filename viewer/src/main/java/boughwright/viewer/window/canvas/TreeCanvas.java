@@ -218,13 +218,12 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     double device = view.deviceScale();
     double scale = quality == Quality.MOVING ? pace.scale(device) : device;
     boolean dark = Theme.tone() == Tone.DARK;
-    Looks looks = showing.looks();
     pictures.write(
         new SceneWords.Wanted(
             device * Theme.textSize().percent() / 100,
             dark,
-            looks.has(Looks.Extra.MARKS),
-            looks.has(Looks.Extra.SCALE)));
+            showing.looks().written(),
+            work.units()));
     return new LiveRenderer.Request(
         showing.shown(quality == Quality.STILL),
         viewpoint.camera().finer(scale),
@@ -259,7 +258,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   }
 
   private CanvasPaper paper() {
-    return new CanvasPaper(layers, showing.looks(), view.deviceScale());
+    return new CanvasPaper(layers, showing.looks(), work.units(), view.deviceScale());
   }
 
   @Override

@@ -3,6 +3,7 @@ package boughwright.viewer.window.pull;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
+import boughwright.modeller.units.DisplayUnits;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.AnchorSort;
 import boughwright.physics.reach.Pulled;
@@ -21,14 +22,17 @@ final class AnchorFields {
   private static final int OWN = 1;
   private static final int FIRST = 2;
 
+  private final Workspace workspace;
   private final Pulling pulling;
   private final JComboBox<String> choice = new JComboBox<>();
   private final PointFields point;
   private List<AnchorPlace> listed = List.of();
+  private DisplayUnits units = DisplayUnits.USUAL;
   private boolean following;
   private boolean own;
 
   AnchorFields(Workspace workspace, Pulling pulling) {
+    this.workspace = workspace;
     this.pulling = pulling;
     point = new PointFields("pull.own", workspace, this::typed);
     Controls.named(choice, "pull.anchor", "Tied to");
@@ -46,7 +50,7 @@ final class AnchorFields {
     choice.removeAllItems();
     choice.addItem("Whichever does best");
     choice.addItem("A point of my own");
-    listed.forEach(one -> choice.addItem(PullWords.anchor(one)));
+    listed.stream().map(one -> units.inWords(PullWords.anchor(one))).forEach(choice::addItem);
   }
 
   private void choose() {
@@ -84,8 +88,9 @@ final class AnchorFields {
   /** Shows what it is tied to now. */
   void follow() {
     following = true;
-    if (!listed.equals(pulling.anchors())) {
+    if (!listed.equals(pulling.anchors()) || !units.equals(workspace.units())) {
       listed = pulling.anchors();
+      units = workspace.units();
       fill();
     }
     Optional<AnchorPlace> fixed = pulling.fixed();

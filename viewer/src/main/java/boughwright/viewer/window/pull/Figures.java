@@ -5,6 +5,7 @@ import boughwright.modeller.tree.Tree;
 import boughwright.modeller.units.DisplayUnits;
 import boughwright.physics.reach.Choice;
 import boughwright.physics.reach.Pulled;
+import boughwright.physics.stage.Course;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.LineHardware;
@@ -15,7 +16,10 @@ import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Wording;
 import boughwright.viewer.window.look.Reading;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -24,7 +28,7 @@ import net.miginfocom.swing.MigLayout;
 final class Figures {
   private final JPanel panel =
       new JPanel(new MigLayout("wrap 2, fillx, insets 0, gap 0", "[grow,fill,50%][grow,fill,50%]"));
-  private final Reading pull = new Reading("pull.tension", "Pull");
+  private final Reading pull = new Reading("pull.tension", "Pull in one go");
   private final Reading drawn = new Reading("pull.shortening", "Drawn in");
   private final Reading turns = new Reading("pull.turns", "Turns");
   private final Reading miss = new Reading("pull.miss", "Stays off");
@@ -115,13 +119,9 @@ final class Figures {
   }
 
   private void line(Subject of, LineTrial line) {
-    String range = range(of, line.id()).orElse("");
-    String name = of.draft().isEmpty() ? "line " + line.id() : "";
     pull.show(
         line.slack() ? "loose" : PullWords.force(line.tension(), of.units()),
-        range.isEmpty() && name.isEmpty()
-            ? "range to come"
-            : (name + (name.isEmpty() || range.isEmpty() ? "" : ": ") + range),
+        about(of, line),
         of.explain().pull());
     drawn.show(
         PullWords.length(line.shortening(), of.units()),
@@ -130,20 +130,52 @@ final class Figures {
     turns(of, line);
   }
 
-  private Optional<String> range(Subject of, String id) {
-    String planned =
-        of.draft().isEmpty()
-            ? id
-            : of.full()
-                .map(full -> full.trial().lines())
-                .filter(lines -> !lines.isEmpty())
-                .map(lines -> lines.get(lines.size() - 1).id())
-                .orElse(id);
+  /** Which line it is, how sure its pull is, and what it comes to by the stages. */
+  private static String about(Subject of, LineTrial line) {
+    StringJoiner about = new StringJoiner("; ");
+    String range = range(of, line.id()).orElse("");
+    if (of.draft().isEmpty()) {
+      about.add("line " + line.id() + (range.isEmpty() ? "" : ": " + range));
+    } else {
+      about.add(range.isEmpty() ? "range to come" : range);
+    }
+    byStages(of, line.id())
+        .ifPresent(tension -> about.add("by stages " + PullWords.force(tension, of.units())));
+    return about.toString();
+  }
+
+  /** The pull of a line right after the last of several stages: the wood has given by then. */
+  private static OptionalDouble byStages(Subject of, String id) {
+    List<Course.Step> stages =
+        of.full().flatMap(Trying.Tried::course).stream()
+            .flatMap(course -> course.steps().stream())
+            .filter(step -> step.act() == Course.Act.BEND || step.act() == Course.Act.TIGHTEN)
+            .toList();
+    return stages.size() < 2
+        ? OptionalDouble.empty()
+        : stages.get(stages.size() - 1).pose().lines().stream()
+            .filter(line -> line.id().equals(planned(of, id)))
+            .mapToDouble(LineTrial::tension)
+            .findFirst();
+  }
+
+  private static Optional<String> range(Subject of, String id) {
     return of.best()
         .risk()
         .map(Risk::tensions)
-        .map(all -> all.get(planned))
+        .map(all -> all.get(planned(of, id)))
         .map(range -> PullWords.forces(range, of.units()));
+  }
+
+  /** What a line is called in what was tried. */
+  private static String planned(Subject of, String id) {
+    return of.draft().isEmpty()
+        ? id
+        : of.full()
+            .map(full -> full.trial().lines())
+            .filter(lines -> !lines.isEmpty())
+            .map(lines -> lines.get(lines.size() - 1).id())
+            .orElse(id);
   }
 
   private void turns(Subject of, LineTrial line) {

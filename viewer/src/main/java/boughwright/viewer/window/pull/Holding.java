@@ -2,6 +2,7 @@
 package boughwright.viewer.window.pull;
 
 import boughwright.modeller.problem.VisibleText;
+import boughwright.modeller.units.DisplayUnits;
 import boughwright.physics.stage.Course;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.CoilHold;
@@ -31,6 +32,7 @@ final class Holding {
   private final JPanel course = Controls.section("In stages", stages, details);
   private Optional<Trying.Tried> shown = Optional.empty();
   private boolean working;
+  private DisplayUnits units = DisplayUnits.USUAL;
 
   Holding() {
     Controls.named(details, "pull.details", "All that is said of what holds it and of its stages");
@@ -48,10 +50,12 @@ final class Holding {
    * Shows what is known.
    *
    * @param isWorking whether more is to come
+   * @param in what lengths and forces are told in
    */
-  void show(Optional<Trying.Tried> tried, boolean isWorking) {
+  void show(Optional<Trying.Tried> tried, boolean isWorking, DisplayUnits in) {
     shown = tried;
     working = isWorking;
+    units = in;
     write();
   }
 
@@ -63,15 +67,19 @@ final class Holding {
       return;
     }
     boolean all = details.isSelected();
-    holds.say(String.join("\n\n", holds(shown.get(), all)), Shade.INK);
-    stages.say(
+    say(holds, String.join("\n\n", holds(shown.get(), all)));
+    say(
+        stages,
         shown
             .get()
             .course()
             .map(one -> String.join("\n\n", stages(one, all)))
-            .orElse("Nothing is bent, so there are no stages."),
-        Shade.INK);
+            .orElse("Nothing is bent, so there are no stages."));
     panel.revalidate();
+  }
+
+  private void say(Prose prose, String words) {
+    prose.say(units.inWords(words), Shade.INK);
   }
 
   private static List<String> holds(Trying.Tried tried, boolean all) {

@@ -167,7 +167,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
             draft.trial(),
             Optional.of(draft),
             full));
-    holding.show(full, pulling.isJudging() || pulling.isSearching());
+    holding.show(full, pulling.isJudging() || pulling.isSearching(), workspace.units());
     Optional<Verdict> judged = full.flatMap(one -> one.trial().verdict());
     String words =
         judged
@@ -187,7 +187,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
         wire,
         draft.coil().map(one -> PullWords.wire(one, workspace.units())).orElse(""),
         Shade.INK);
-    say(trouble, draft.words(), Shade.CAUTION);
+    say(trouble, workspace.units().inWords(draft.words()), Shade.CAUTION);
     instead.setVisible(draft.isWithoutWire());
   }
 
@@ -208,7 +208,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     if (answer.isEmpty()) {
       boolean some = workspace.plan().isPresent();
       figures.clear(some ? "" : "There is no plan yet.");
-      holding.show(Optional.empty(), trials.isWorking());
+      holding.show(Optional.empty(), trials.isWorking(), workspace.units());
       verdict.say(
           some
               ? trials.isWorking() ? "The plan is being tried." : noPose()
@@ -221,7 +221,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     figures.show(
         new Figures.Subject(
             answer.get().tree(), workspace.units(), answer.get().trial(), Optional.empty(), full));
-    holding.show(full, trials.isWorking());
+    holding.show(full, trials.isWorking(), workspace.units());
     verdict.say(
         answer
             .get()

@@ -43,10 +43,13 @@ final class PullWords {
   }
 
   private static String bearing(Point3 at) {
-    String across = at.x() > 0.005 ? "right" : at.x() < -0.005 ? "left" : "";
-    String along = at.y() > 0.005 ? "back" : at.y() < -0.005 ? "front" : "";
-    String where = (along + " " + across).strip();
-    return String.format(Locale.ROOT, "%s (%.0f, %.0f mm)", where, 1000 * at.x(), 1000 * at.y());
+    return String.format(
+        Locale.ROOT,
+        "%.0f mm %s, %.0f mm %s",
+        1000 * Math.abs(at.x()),
+        at.x() < 0 ? "left" : "right",
+        1000 * Math.abs(at.y()),
+        at.y() < 0 ? "front" : "back");
   }
 
   private static String kind(Optional<AnchorKind> kind) {
@@ -151,8 +154,8 @@ final class PullWords {
                 said.append(
                     String.format(
                         Locale.ROOT,
-                        " No anchor there is does it. One at %.0f, %.0f, %.0f mm (right, back, up)"
-                            + " would leave %.0f mm.",
+                        " No anchor there is does it. One %.0f mm to the right, %.0f mm back and"
+                            + " %.0f mm up would leave %.0f mm.",
                         1000 * missing.at().x(),
                         1000 * missing.at().y(),
                         1000 * missing.at().z(),

@@ -110,7 +110,8 @@ class PullPanelTest {
     String length = robot.words("pull.length");
     window.fill("pull.length", String.valueOf(Double.parseDouble(length) - 1));
     // the length is shown and typed to a tenth
-    robot.waitFor("1 mm shorter", () -> List.of("8.4 mm", "8.5 mm", "8.6 mm").contains(shortening()));
+    robot.waitFor(
+        "1 mm shorter", () -> List.of("8.4 mm", "8.5 mm", "8.6 mm").contains(shortening()));
     window.fill("pull.drawn", "7.5");
     robot.waitFor("7.5 mm again", () -> window.isRead("pull.shortening", "7.5 mm"));
     window.added(1);
