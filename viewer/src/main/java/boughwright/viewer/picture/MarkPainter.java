@@ -151,7 +151,8 @@ final class MarkPainter {
     return mark instanceof Mark.Apex ? Ink.APEX : Ink.TEXT;
   }
 
-  private List<String> told(Mark mark) {
+  /** Its words in the units of display. */
+  List<String> told(Mark mark) {
     return words(mark).stream().map(units::inWords).toList();
   }
 
