@@ -25,8 +25,11 @@ final class CoilSearch {
   /** Places whose pull leaves so much more missing are not tried [m] (a choice). */
   private static final double ABOUT = 0.002;
 
-  /** Moments the wire stands over that of the bent wood: just, and amply (choices) [1]. */
-  private static final double[] STRENGTHS = {1, 2};
+  /**
+   * Moments the wire stands over that of the bent wood: just, amply, and what the stoutest that can
+   * be wound does (choices) [1].
+   */
+  private static final double[] STRENGTHS = {1, 2, Double.POSITIVE_INFINITY};
 
   /** Lines that are tried with a coil (a choice). */
   private static final int LINES = 2;
@@ -67,11 +70,7 @@ final class CoilSearch {
   }
 
   /** A coil for the pull that a place would need. */
-  private record Bending(Wish wish, Winding winding) {
-    BendSecant secant(Tried start) {
-      return new BendSecant(wish, start.missing());
-    }
-  }
+  private record Bending(Wish wish, Winding winding) {}
 
   /** A coil at its best, and eased to what is allowed. */
   private record Found(Winding bent, Winding best, Candidate candidate) {}
@@ -160,12 +159,19 @@ final class CoilSearch {
       for (Material metal : left) {
         rows.stream()
             .filter(row -> row.metal() == metal && row.gauge().isPresent())
-            .min(Comparator.comparingInt(WireChoice.Row::strands))
+            .min(order(strength))
             .map(row -> wound(pattern, row))
             .filter(one -> !all.contains(one))
             .ifPresent(all::add);
       }
     }
+  }
+
+  /** Of wire that is strong enough the fewest strands first, of the stoutest the strongest. */
+  private static Comparator<WireChoice.Row> order(double strength) {
+    return Double.isInfinite(strength)
+        ? Comparator.comparingDouble(WireChoice.Row::strength).reversed()
+        : Comparator.comparingInt(WireChoice.Row::strands);
   }
 
   private Winding wound(Winding pattern, WireChoice.Row row) {
@@ -175,14 +181,23 @@ final class CoilSearch {
 
   private Optional<Found> alone(Bending bending) {
     Winding winding = bending.winding;
-    return bending
-        .secant(start)
-        .least(by -> missing(List.of(), winding.by(by)), winding.by())
+    Overbend.Ask ask = new Overbend.Ask(by -> rest(winding.by(by)), mostRisk);
+    return new Overbend(bending.wish, winding.by(), start.missing(), ask)
+        .found()
         .flatMap(
             best -> {
-              Winding fitted = winding.by(best);
-              return eased(List.of(), fitted).map(one -> new Found(winding, fitted, one));
+              Winding fitted = winding.by(best.by());
+              return candidate(List.of(), fitted, best.nearest())
+                  .map(one -> new Found(winding, fitted, one));
             });
+  }
+
+  private Optional<Overbend.Rest> rest(Winding winding) {
+    return probe
+        .held(request, List.of(), winding)
+        .map(
+            held ->
+                new Overbend.Rest(held.missing(), probe.stand().risk(held.forced()).breaking()));
   }
 
   private Optional<double[]> missing(List<Tie> ties, Winding winding) {

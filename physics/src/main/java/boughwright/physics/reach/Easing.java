@@ -17,7 +17,7 @@ final class Easing {
   private static final int MOST_EASINGS = 25;
 
   /** Standard deviations from failing beyond which risks count alike [1]. */
-  private static final double FAR = 6;
+  static final double FAR = 6;
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
@@ -51,7 +51,8 @@ final class Easing {
     }
   }
 
-  private static double deviations(double p) {
+  /** Standard deviations from an even chance, no further than {@link #FAR} [1]. */
+  static double deviations(double p) {
     double least = NORMAL.cumulativeProbability(-FAR);
     return NORMAL.inverseCumulativeProbability(Math.min(1 - least, Math.max(least, p)));
   }

@@ -2,16 +2,13 @@
 package boughwright.physics.reach;
 
 import boughwright.physics.rod.RodOptions;
-import boughwright.physics.trial.CoilHold;
 import boughwright.physics.trial.RiskOptions;
 import boughwright.physics.trial.RiskTrial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
 import java.util.Optional;
 
-/**
- * Eases a bend with a coil until its drawn risk is allowed, and asks whether its wire stands it.
- */
+/** Eases a bend with a coil until its drawn risk is allowed. */
 final class HeldWithin implements DrawnChoice.Drawing<TrialResult> {
   /** Draws for one look, as many as reaching makes when nothing is said. */
   private static final RiskOptions DRAWS = new RiskOptions(500, 1, part -> {});
@@ -22,12 +19,10 @@ final class HeldWithin implements DrawnChoice.Drawing<TrialResult> {
     this.request = request;
   }
 
-  /**
-   * The choice, eased as far as the risk asks; empty where its wire does not stand what is left.
-   */
-  Optional<Choice> soundly(Choice choice) {
+  /** The choice, eased as far as the risk asks; empty where it cannot be eased so far. */
+  Optional<Choice> allowed(Choice choice) {
     DrawnChoice<TrialResult> eased = DrawnChoice.eased(request, choice, this);
-    return eased.risk() <= request.wishes().mostRisk() && isHeld(eased.choice())
+    return eased.risk() <= request.wishes().mostRisk()
         ? Optional.of(eased.choice())
         : Optional.empty();
   }
@@ -40,12 +35,6 @@ final class HeldWithin implements DrawnChoice.Drawing<TrialResult> {
   @Override
   public double risk(TrialResult drawn) {
     return drawn.risk().map(risk -> risk.breaking().p()).orElse(0.0);
-  }
-
-  private boolean isHeld(Choice one) {
-    return CoilHold.of(trial(one)).stream()
-        .filter(hold -> hold.proposal().equals(one.proposal().id()))
-        .anyMatch(CoilHold::holds);
   }
 
   private TrialRequest trial(Choice one) {

@@ -115,6 +115,18 @@ final class Probe {
             target.miss(place, heads)));
   }
 
+  /** How far the target is once a bend is let go and its coil is taken off at once [m]. */
+  OptionalDouble unwired(ReachRequest request, Winding winding) {
+    HeldTree forced = HeldTree.of(asked(request, List.of(), winding).trial(), HeldTree.Grip.ALL);
+    if (!forced.holds()) {
+      return OptionalDouble.empty();
+    }
+    HeldTree free = forced.gripped(HeldTree.Grip.NOTHING);
+    return free.holds()
+        ? OptionalDouble.of(target.miss(free.point(target.spot()), free.direction(target.spot())))
+        : OptionalDouble.empty();
+  }
+
   /** Lines, a coil and a pull by hand, ready to be tried. */
   Held.Asked asked(ReachRequest request, List<Tie> ties, Winding winding) {
     Proposal proposal = proposal(ties, winding);

@@ -259,6 +259,10 @@ public final class HeldTree {
 
   /** What the wood does in this pose, or why there is none. */
   public TrialResult result() {
-    return new Trial(request, new Attempt(rods, rigging.loads(), solution)).result();
+    return new Trial(request, attempt()).result();
+  }
+
+  Attempt attempt() {
+    return new Attempt(rods, rigging.loads(), solution);
   }
 }

@@ -112,6 +112,11 @@ public final class TreeStand {
     return new Stood(proposals, Attempt.of(plan, wound(proposals), proposals, options));
   }
 
+  /** What a pose of this tree risks that was bent for the first time and holds, without draws. */
+  public RiskGuess risk(HeldTree bent) {
+    return risks.of(bent.attempt());
+  }
+
   /** The rods with the coils and aids of some proposals. */
   private TreeRods wound(List<Proposal> proposals) {
     Windings windings = Windings.of(skeleton(), proposals);

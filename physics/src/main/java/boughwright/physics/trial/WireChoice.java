@@ -110,7 +110,8 @@ public record WireChoice(
    * bent wood, at little cost: how far the hand must go is not tried.
    *
    * @param proposal a proposal of the request with a pull by hand and a coil
-   * @param least moment it must stand over the moment of the bent wood [1]
+   * @param least moment it must stand over the moment of the bent wood; infinite for the stoutest
+   *     wire that can be wound [1]
    */
   public static List<Row> strong(
       TrialRequest request, Proposal proposal, Set<Material> metals, double least) {

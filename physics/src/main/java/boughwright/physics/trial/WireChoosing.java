@@ -78,7 +78,12 @@ final class WireChoosing {
   }
 
   /** A coil of some wire, and how many times the moment of the bent wood that wire must stand. */
-  private record Wanted(Coil coil, double least) {}
+  private record Wanted(Coil coil, double least) {
+    /** Whether the stoutest that can be wound is wanted. */
+    boolean isStoutest() {
+      return Double.isInfinite(least);
+    }
+  }
 
   /** The first coil of a proposal, or one from the start of the limb to the hand. */
   private Coil pattern(Proposal proposal) {
@@ -141,19 +146,20 @@ final class WireChoosing {
 
   private static WireChoice.Row row(Wanted wanted, Material metal, int strands, WireJudge judge) {
     double strength = 0;
+    OptionalDouble found = OptionalDouble.empty();
     for (double gauge : Gauges.sold(metal)) {
       CoilShape shape = new CoilShape(gauge, strands, wanted.coil.angleToAxis());
       if (gauge > THICKEST * judge.thinnest() || shape.gap(judge.thinnest()) < 0) {
         break;
       }
       strength = strands * judge.strength(WireMetal.of(metal), shape);
-      if (strength >= wanted.least) {
-        return new WireChoice.Row(
-            metal, strands, OptionalDouble.of(gauge), strength, OptionalDouble.empty());
+      boolean isEnough = strength >= wanted.least;
+      found = isEnough || wanted.isStoutest() ? OptionalDouble.of(gauge) : found;
+      if (isEnough) {
+        break;
       }
     }
-    return new WireChoice.Row(
-        metal, strands, OptionalDouble.empty(), strength, OptionalDouble.empty());
+    return new WireChoice.Row(metal, strands, found, strength, OptionalDouble.empty());
   }
 
   /** A coil like the plan's, of other wire. */

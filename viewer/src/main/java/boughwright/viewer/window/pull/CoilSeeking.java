@@ -5,7 +5,6 @@ import boughwright.modeller.plan.Material;
 import boughwright.physics.reach.Grab;
 import boughwright.physics.reach.HoldingCoils;
 import boughwright.viewer.window.work.Background;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -48,21 +47,9 @@ final class CoilSeeking {
 
   private static Draft drafted(Draft bent, HoldingCoils found) {
     return found
-        .choice()
+        .useful()
         .map(choice -> Draft.of(bent.target(), choice))
-        .orElseGet(() -> bent.withoutWire(why(found)));
-  }
-
-  private static String why(HoldingCoils found) {
-    if (found.strongest() > 0 && found.strongest() < 1) {
-      return String.format(
-          Locale.ROOT,
-          "No wire that is sold holds this bend: the stoutest stands %.0f %% of what the bent wood"
-              + " pushes back with. Bend it less, or hold it with a line.",
-          100 * found.strongest());
-    }
-    return "Wire does not hold it there: what would is bent on at a risk of more than 1 in 20, or"
-        + " lets it spring back. Bend it less, or hold it with a line.";
+        .orElseGet(() -> bent.withoutWire(PullWords.noWire(found)));
   }
 
   void stop() {

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.pull;
 
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.units.DisplayUnits;
-import boughwright.physics.reach.Choice;
 import boughwright.physics.reach.Pulled;
 import boughwright.physics.stage.Course;
 import boughwright.physics.stage.Trying;
@@ -41,6 +42,7 @@ final class Figures {
    *
    * @param tree the tree
    * @param units units of display
+   * @param plan the plan that is shown, with what is pulled
    * @param trial what the wood does
    * @param draft what is pulled, where that is shown
    * @param full everything that is told of it, once that is known
@@ -48,6 +50,7 @@ final class Figures {
   record Subject(
       Tree tree,
       DisplayUnits units,
+      Plan plan,
       TrialResult trial,
       Optional<Draft> draft,
       Optional<Trying.Tried> full) {
@@ -205,24 +208,34 @@ final class Figures {
     drawn.clear("no line");
     turns.clear("no line");
     Optional<Draft> hand = of.draft().filter(draft -> draft.force().isPresent());
-    if (hand.isEmpty()) {
+    Optional<BentByHand> bent = BentByHand.of(of);
+    if (bent.isPresent()) {
+      wire(of, bent.get());
+    } else if (hand.isPresent()) {
+      pull.show(
+          PullWords.force(hand.get().force().get().norm(), of.units()),
+          "by hand",
+          of.explain().force());
+    } else if (BentByHand.isToCome(of)) {
+      for (Reading reading : new Reading[] {pull, drawn, turns}) {
+        reading.clear("is being worked out");
+      }
+    } else {
       pull.clear(of.draft().isPresent() ? "no line does it" : "the plan has no line");
-      return;
     }
-    pull.show(
-        PullWords.force(hand.get().force().get().norm(), of.units()),
-        "by hand",
-        of.explain().force());
-    hand.get().coil().flatMap(Choice::bend).ifPresent(bend -> wire(of, bend));
   }
 
-  private void wire(Subject of, Choice.Bend bend) {
+  private void wire(Subject of, BentByHand bent) {
+    String by = of.draft().isEmpty() ? "bend " + VisibleText.of(bent.proposal()) + ": " : "";
+    pull.show(PullWords.force(bent.force(), of.units()), by + "by hand", of.explain().force());
     drawn.show(
-        PullWords.length(bend.hand().move(), of.units()),
+        PullWords.length(bent.move(), of.units()),
         "by hand, then let go",
         of.explain().bentByHand());
     turns.show(
-        PullWords.turns(bend.work().turns()), "of wire round the wood", of.explain().wound());
+        PullWords.turns(bent.work().turns()),
+        Wording.wire(bent.work().coil()),
+        of.explain().wound());
   }
 
   private static String drawn(Risk risk) {

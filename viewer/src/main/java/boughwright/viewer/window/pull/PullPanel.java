@@ -164,6 +164,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
         new Figures.Subject(
             workspace.document().tree(),
             workspace.units(),
+            draft.plan(),
             draft.trial(),
             Optional.of(draft),
             full));
@@ -220,7 +221,12 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     Optional<Trying.Tried> full = trials.of(answer.get().plan());
     figures.show(
         new Figures.Subject(
-            answer.get().tree(), workspace.units(), answer.get().trial(), Optional.empty(), full));
+            answer.get().tree(),
+            workspace.units(),
+            answer.get().plan(),
+            answer.get().trial(),
+            Optional.empty(),
+            full));
     holding.show(full, trials.isWorking(), workspace.units());
     verdict.say(
         answer

@@ -12,6 +12,7 @@ import boughwright.modeller.units.LengthUnit;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.physics.reach.AnchorSort;
 import boughwright.physics.reach.Choice;
+import boughwright.physics.reach.HoldingCoils;
 import boughwright.physics.reach.Pulled;
 import boughwright.physics.trial.Peak;
 import boughwright.physics.trial.Range;
@@ -21,6 +22,9 @@ import java.util.Optional;
 
 /** Lines, anchors and places in a grower's words. */
 final class PullWords {
+  private static final String NO_WIRE =
+      "No wire brings it nearer at a risk of breaking of 1 in 20: all of it springs back.";
+
   private PullWords() {}
 
   /** An anchor, such as {@code screw s1} or {@code root r2, 40 % along}. */
@@ -181,6 +185,32 @@ final class PullWords {
                     length(bend.hand().move(), units),
                     length(choice.miss(), units)))
         .orElse("");
+  }
+
+  /** Why no wire is offered for a bend by hand, what the best would bring, and what to do. */
+  static String noWire(HoldingCoils found) {
+    String best = found.best().map(one -> best(found, one)).orElse(NO_WIRE);
+    String weak =
+        found.strongest() > 0 && found.strongest() < 1
+            ? String.format(
+                Locale.ROOT,
+                " The stoutest that can be wound stands %.0f %% of what the bent wood pushes back"
+                    + " with.",
+                100 * found.strongest())
+            : "";
+    return best + weak + " Hold it with a line, or bend it less.";
+  }
+
+  private static String best(HoldingCoils found, HoldingCoils.Best best) {
+    String brings =
+        String.format(
+            Locale.ROOT,
+            "The best wire brings it %.1f mm of %.1f mm at a risk of breaking of 1 in 20.",
+            1000 * Math.max(0, best.brings()),
+            1000 * found.way());
+    return found.adds(best)
+        ? brings
+        : brings + " Hardly more than the wood keeps by itself once it is bent so far.";
   }
 
   static String sentence(String words) {

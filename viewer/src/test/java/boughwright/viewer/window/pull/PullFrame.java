@@ -36,10 +36,15 @@ final class PullFrame implements AutoCloseable {
   final Path file;
 
   PullFrame(Path folder) {
+    this(folder, HORNBEAM);
+  }
+
+  /** With a copy of a tree file of its own. */
+  PullFrame(Path folder, Path tree) {
     WindowRobot.requireDisplay();
     file = folder.resolve("mine.tree.json");
     try {
-      Files.copy(HORNBEAM, file);
+      Files.copy(tree, file);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
