@@ -46,6 +46,7 @@ public final class MainWindow extends JFrame {
   MainWindow(Desk desk, Opened first, DisplayUnits units) {
     this.desk = desk;
     workspace = new Workspace(first.history(), first.file(), units);
+    workspace.photos().hold(first.photos());
     jobs = new Jobs(workspace::say);
     jobs.hold();
     parts = desk.maker().make(workspace, jobs);

@@ -13,6 +13,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -23,20 +24,30 @@ import java.util.Optional;
  * @param file where it is saved; empty if nowhere yet
  * @param print what that file held; empty if there is none
  * @param warnings what the person should look at
- * @param recovery goes on keeping it, where it was left behind; empty if it was not
+ * @param taken what was left behind, where it was; empty if it comes from elsewhere
  */
 record Opened(
     History history,
     Optional<Path> file,
     Optional<Fingerprint> print,
     List<Problem> warnings,
-    Optional<Recovery> recovery) {
+    Optional<LeftBehind.Taken> taken) {
   Opened {
     Objects.requireNonNull(history, "history");
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(print, "print");
     warnings = List.copyOf(warnings);
-    Objects.requireNonNull(recovery, "recovery");
+    Objects.requireNonNull(taken, "taken");
+  }
+
+  /** What goes on keeping it, where it was left behind. */
+  Optional<Recovery> recovery() {
+    return taken.map(LeftBehind.Taken::recovery);
+  }
+
+  /** Its photos that no folder holds yet, by name. */
+  Map<String, byte[]> photos() {
+    return taken.map(LeftBehind.Taken::photos).orElse(Map.of());
   }
 
   private static Opened inNoFile(History history, List<Problem> warnings) {
@@ -50,7 +61,7 @@ record Opened(
         taken.file(),
         taken.file().flatMap(Fingerprint::of),
         List.of(),
-        Optional.of(taken.recovery()));
+        Optional.of(taken));
   }
 
   /**

@@ -83,12 +83,12 @@ final class Rescue {
   }
 
   private void open(LeftBehind.Taken taken) {
-    boolean free = window.workspace().history().isSaved();
-    MainWindow into = free ? window : desk.open(Opened.recovered(taken));
-    into.workspace().photos().hold(taken.photos());
-    if (free) {
-      into.files().take(Opened.recovered(taken));
-      into.keeping().goOnWith(taken.recovery());
+    Opened opened = Opened.recovered(taken);
+    if (window.workspace().history().isSaved()) {
+      window.files().take(opened);
+      window.keeping().goOnWith(taken.recovery());
+    } else {
+      desk.open(opened);
     }
   }
 }
