@@ -26,7 +26,14 @@ public final class TreeFiles {
     return read(path.toString(), FileText.bytes(path));
   }
 
-  static TreeFile read(String source, byte[] bytes) throws InputException {
+  /**
+   * Reads a tree file that is in memory.
+   *
+   * @param source what it is called, for messages
+   * @param bytes all of it
+   * @throws InputException as {@link #read(Path)}
+   */
+  public static TreeFile read(String source, byte[] bytes) throws InputException {
     DocumentReader.Outcome outcome = DocumentReader.read(source, bytes);
     if (outcome.document().isEmpty()) {
       throw new InputException(outcome.problems());

@@ -5,17 +5,19 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Writes a picture as a PNG file, whole or not at all. */
 public final class PictureFile {
@@ -33,20 +35,37 @@ public final class PictureFile {
     Path beside = null;
     try {
       beside = Files.createTempFile(target.getParent(), ".picture", ".part");
-      try (FileChannel channel =
-              FileChannel.open(
-                  beside, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
-          OutputStream out = Channels.newOutputStream(channel)) {
-        if (!ImageIO.write(image, "png", out)) {
-          throw new IOException("no writer for PNG");
-        }
-        channel.force(true);
-      }
+      write(encoded(image), beside);
       PlainRights.give(beside);
       move(beside, target);
     } catch (IOException e) {
       discard(beside);
-      throw fault(file, "cannot be written: " + reason(e), "Give a file in a folder you may write");
+      throw fault(
+          file,
+          "cannot be written: " + reason(e),
+          "Make room there, or give a file in another folder");
+    }
+  }
+
+  /** In memory first: writing then fails for one reason only, which the disk itself tells. */
+  private static byte[] encoded(BufferedImage image) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+      if (!ImageIO.write(image, "png", stream)) {
+        throw new IOException("no writer for PNG");
+      }
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void write(byte[] bytes, Path beside) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(beside, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+      ByteBuffer left = ByteBuffer.wrap(bytes);
+      while (left.hasRemaining()) {
+        channel.write(left);
+      }
+      channel.force(true);
     }
   }
 
@@ -82,6 +101,9 @@ public final class PictureFile {
   }
 
   private static String reason(IOException e) {
+    if (e instanceof FileSystemException failure && failure.getReason() != null) {
+      return failure.getReason();
+    }
     return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 

@@ -4,12 +4,9 @@ package boughwright.viewer.window.shell;
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.problem.InputException;
-import boughwright.modeller.problem.Place;
-import boughwright.modeller.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.UncheckedIOException;
 
 /** Trees that come with the program; their measures are invented. */
 enum Example {
@@ -38,9 +35,9 @@ enum Example {
   }
 
   /**
-   * Reads the tree as any other tree file.
+   * Reads the tree as any other tree file; no disk is needed for it.
    *
-   * @throws InputException if the disk has no room for it
+   * @throws InputException if it has a fault
    */
   TreeFile read() throws InputException {
     String name = file + ".tree.json";
@@ -48,20 +45,9 @@ enum Example {
       if (in == null) {
         throw new IllegalStateException("the example " + name + " is not in the program");
       }
-      Path copy = Files.createTempFile("boughwright-", "-" + name);
-      try {
-        Files.write(copy, in.readAllBytes());
-        return TreeFiles.read(copy);
-      } finally {
-        Files.deleteIfExists(copy);
-      }
+      return TreeFiles.read(name, in.readAllBytes());
     } catch (IOException e) {
-      throw new InputException(
-          Problem.fault(
-              Place.of(name),
-              "no-room",
-              "the example cannot be laid out on the disk",
-              "Make room in the system's folder for temporary files"));
+      throw new UncheckedIOException(e);
     }
   }
 }

@@ -23,7 +23,9 @@ final class FilePick {
   /** What sort of file is meant. */
   enum Sort {
     TREE("Trees (NAME.tree.json)", TREE_END),
-    SHEET("Tape sheets (CSV)", ".csv", ".tsv", ".txt");
+    SHEET("Tape sheets (CSV)", ".csv", ".tsv", ".txt"),
+    PICTURE("Pictures (PNG)", ".png"),
+    FOLDER("Folders");
 
     private final String words;
     private final String[] ends;
@@ -57,6 +59,22 @@ final class FilePick {
     return chosen(chooser, asked(over, chooser::showSaveDialog)).map(FilePick::ended);
   }
 
+  /** A picture to write; its name gets the usual end if it has none. */
+  static Optional<Path> pictureToSave(Component over, Optional<Path> near, String name) {
+    JFileChooser chooser = chooser(near, Sort.PICTURE);
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
+    return chosen(chooser, asked(over, chooser::showSaveDialog))
+        .map(path -> ended(path, Sort.PICTURE.ends[0]));
+  }
+
+  /** A folder to write into, which may not be there yet. */
+  static Optional<Path> folderToSave(Component over, Optional<Path> near, String name) {
+    JFileChooser chooser = chooser(near, Sort.FOLDER);
+    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
+    return chosen(chooser, asked(over, chooser::showSaveDialog));
+  }
+
   private static int asked(Component over, ToIntFunction<Component> show) {
     AtomicInteger answer = new AtomicInteger(JFileChooser.CANCEL_OPTION);
     Focus.lend(over, () -> answer.set(show.applyAsInt(over)));
@@ -88,6 +106,11 @@ final class FilePick {
     return answer == JFileChooser.APPROVE_OPTION && chooser.getSelectedFile() != null
         ? Optional.of(chooser.getSelectedFile().toPath().toAbsolutePath())
         : Optional.empty();
+  }
+
+  private static Path ended(Path path, String end) {
+    String name = path.getFileName().toString();
+    return name.toLowerCase(Locale.ROOT).endsWith(end) ? path : path.resolveSibling(name + end);
   }
 
   private static Path ended(Path path) {

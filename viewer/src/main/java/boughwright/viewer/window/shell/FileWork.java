@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
 
 /** Opens trees into a window and saves the one that is in it. */
 final class FileWork {
+  private static final Question.Answer ELSEWHERE =
+      new Question.Answer("elsewhere", "Save as\u2026", 'S');
+
   private final Window window;
   private final Workspace workspace;
   private final Consumer<Path> used;
@@ -82,6 +85,7 @@ final class FileWork {
   /** Puts a tree in place of the one that is open, which may go. */
   void take(Opened opened) {
     print = opened.print();
+    workspace.photos().hold(opened.photos());
     workspace.open(opened.history(), opened.file());
     opened.file().ifPresent(used);
     welcome(opened);
@@ -152,9 +156,7 @@ final class FileWork {
                 "It is not as it was when you opened or saved it here. If you replace it, what it"
                     + " holds now is kept beside it, with a ~ at the end of its name.",
                 List.of(
-                    new Question.Answer("elsewhere", "Save as\u2026", 'S'),
-                    new Question.Answer("replace", "Replace it", 'R'),
-                    Question.CANCEL))
+                    ELSEWHERE, new Question.Answer("replace", "Replace it", 'R'), Question.CANCEL))
             .ask(window);
     return answer.map(said -> said.equals("replace") ? write(file) : saveAs()).orElse(false);
   }
@@ -206,8 +208,7 @@ final class FileWork {
         workspace.edit(new Edit("Name photos", document -> saved.document()));
       }
     } catch (InputException e) {
-      Trouble.tell(window, "Not saved", e.problems());
-      return false;
+      return Trouble.offer(window, "Not saved", e.problems(), ELSEWHERE) && saveAs();
     }
     workspace.saved(to);
     used.accept(to);

@@ -10,6 +10,7 @@ import boughwright.viewer.window.work.Background;
 import boughwright.viewer.window.work.Trials;
 import boughwright.viewer.window.work.Workspace;
 import java.util.List;
+import java.util.Optional;
 
 /** Fills a window with the tree and the modes of work on it. */
 final class OwnParts implements PartsMaker {
@@ -25,6 +26,7 @@ final class OwnParts implements PartsMaker {
             new PullPanel(workspace, canvas, background, trials),
             new ComparePanel(workspace, canvas, trials)),
         canvas::whenDrawn,
+        Optional.of(canvas::snapshots),
         canvas::close);
   }
 }

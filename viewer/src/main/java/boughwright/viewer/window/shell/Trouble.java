@@ -6,6 +6,8 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Prose;
 import java.awt.Window;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JButton;
 import javax.swing.JPanel;
 
 /** Says what went wrong, each fault in a line of its own. */
@@ -18,6 +20,33 @@ final class Trouble {
 
   /** Says it and waits until it was read. */
   static void tell(Window over, String title, List<Problem> problems) {
+    Sheet sheet = sheet(over, title, problems);
+    sheet.buttons(List.of(sheet.closing("Close", 'C')));
+    show(sheet, problems);
+  }
+
+  /**
+   * Says it and offers a way out.
+   *
+   * @return whether the person takes that way
+   */
+  static boolean offer(Window over, String title, List<Problem> problems, Question.Answer way) {
+    Sheet sheet = sheet(over, title, problems);
+    AtomicBoolean taken = new AtomicBoolean();
+    JButton button = Controls.button(way.words());
+    button.setName("answer." + way.id());
+    button.setMnemonic(way.mnemonic());
+    button.addActionListener(
+        event -> {
+          taken.set(true);
+          sheet.close();
+        });
+    sheet.buttons(List.of(button, sheet.closing("Close", 'C')));
+    show(sheet, problems);
+    return taken.get();
+  }
+
+  private static Sheet sheet(Window over, String title, List<Problem> problems) {
     Sheet sheet = new Sheet(over, "trouble", title, true);
     JPanel lines = Controls.column();
     for (int i = 0; i < problems.size(); i++) {
@@ -30,7 +59,10 @@ final class Trouble {
     } else {
       sheet.addLarge(Controls.scrolling(lines));
     }
-    sheet.buttons(List.of(sheet.closing("Close", 'C')));
+    return sheet;
+  }
+
+  private static void show(Sheet sheet, List<Problem> problems) {
     sheet.show(WIDTH, problems.size() < MANY ? 0 : HIGH);
   }
 }

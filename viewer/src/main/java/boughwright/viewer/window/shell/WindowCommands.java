@@ -41,6 +41,7 @@ final class WindowCommands {
     commands.addAll(modes());
     commands.addAll(view());
     commands.addAll(units());
+    commands.addAll(new PictureCommands(window).all());
     commands.addAll(new HelpCommands(window, desk).all());
   }
 

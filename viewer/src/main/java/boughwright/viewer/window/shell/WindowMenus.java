@@ -37,6 +37,7 @@ final class WindowMenus {
     edit();
     modes();
     choices();
+    menus.add(Heading.PICTURES, List.of("picture.save", "picture.pair", "picture.turntable"));
     window.modeCommands().forEach(menus::addAll);
     menus.add(
         Heading.HELP,

@@ -23,6 +23,19 @@ final class Child {
   /** Starts the main method of a class. */
   static Child start(Path home, List<String> options, Class<?> main, String... args)
       throws IOException {
+    ProcessBuilder builder = java(options, main, args);
+    builder.environment().put("BOUGHWRIGHT_HOME", home.toString());
+    return new Child(builder.start());
+  }
+
+  /** Starts the main method of a class by another program, to which its command line is added. */
+  static Child startBy(List<String> starter, Class<?> main, String... args) throws IOException {
+    ProcessBuilder builder = java(List.of(), main, args);
+    builder.command().addAll(0, starter);
+    return new Child(builder.start());
+  }
+
+  private static ProcessBuilder java(List<String> options, Class<?> main, String... args) {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(options);
@@ -30,8 +43,7 @@ final class Child {
     words.addAll(List.of(args));
     ProcessBuilder builder = new ProcessBuilder(words);
     builder.redirectError(ProcessBuilder.Redirect.INHERIT);
-    builder.environment().put("BOUGHWRIGHT_HOME", home.toString());
-    return new Child(builder.start());
+    return builder;
   }
 
   /** The next line it prints; null at the end. */

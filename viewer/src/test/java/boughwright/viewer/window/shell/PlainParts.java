@@ -33,6 +33,7 @@ final class PlainParts implements PartsMaker {
         new PlainCanvas(),
         List.of(new PlainPanel("Look", 'L', workspace), new PlainPanel("Measure", 'M', workspace)),
         Runnable::run,
+        Optional.empty(),
         () -> {});
   }
 

@@ -120,14 +120,22 @@ public final class SettingsFile {
   public boolean write(Settings settings) {
     try {
       Files.createDirectories(folder);
-      Path fresh = folder.resolve(NAME + ".new");
-      Files.write(
-          fresh,
+      replace(
           new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsBytes(json(settings)));
-      Files.move(fresh, folder.resolve(NAME), StandardCopyOption.REPLACE_EXISTING);
       return true;
     } catch (IOException | SecurityException e) {
       return false;
+    }
+  }
+
+  /** A disk that takes only a part of them keeps the settings before, and nothing else. */
+  private void replace(byte[] bytes) throws IOException {
+    Path fresh = folder.resolve(NAME + ".new");
+    try {
+      Files.write(fresh, bytes);
+      Files.move(fresh, folder.resolve(NAME), StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(fresh);
     }
   }
 
