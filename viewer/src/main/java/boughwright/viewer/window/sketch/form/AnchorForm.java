@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.sketch.form;
 
+import boughwright.modeller.edit.Edit;
 import boughwright.modeller.edit.TreeEdits;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.AnchorKind;
 import boughwright.modeller.tree.AnchorPoint;
 import boughwright.modeller.units.LengthUnit;
@@ -40,12 +42,7 @@ final class AnchorForm {
     list =
         new PickList<>(
             "measure.anchors", "Anchors", AnchorPoint::id, this::words, this::showPicked);
-    name =
-        new TextEntry(
-            "measure.anchor.name",
-            "Name",
-            text ->
-                change(was -> new AnchorPoint(text.strip(), was.at(), was.kind(), was.extras())));
+    name = new TextEntry("measure.anchor.name", "Name", this::rename);
     kind =
         new Choice<>(
             "measure.anchor.kind",
@@ -106,6 +103,18 @@ final class AnchorForm {
               list.keep(now.id());
               workspace.edit(TreeEdits.changeAnchor(was.id(), now));
             });
+  }
+
+  private void rename(String text) throws InputException {
+    Optional<AnchorPoint> picked = list.picked();
+    if (picked.isPresent()) {
+      AnchorPoint was = picked.get();
+      AnchorPoint now = new AnchorPoint(text.strip(), was.at(), was.kind(), was.extras());
+      Edit edit = TreeEdits.changeAnchor(was.id(), now);
+      edit.of(workspace.document());
+      list.keep(now.id());
+      workspace.edit(edit);
+    }
   }
 
   private String words(AnchorPoint anchor) {

@@ -61,6 +61,9 @@ final class ContainerForm {
           if (topic == Topic.UNITS) {
             all().forEach(one -> one.use(workspace.units()));
           }
+          if (topic == Topic.OPENED) {
+            empty();
+          }
         });
   }
 
@@ -100,12 +103,22 @@ final class ContainerForm {
     workspace.edit(TreeEdits.container(Optional.of(now)));
   }
 
+  private void empty() {
+    all().forEach(QuantityField::clear);
+    tiedIn.setSelected(false);
+  }
+
   void refresh() {
     Optional<Container> there = workspace.document().tree().setting().container();
-    none.setVisible(there.isPresent());
     if (there.isEmpty()) {
+      // Sizes that are being typed stay until all three are there.
+      if (none.isVisible()) {
+        empty();
+      }
+      none.setVisible(false);
       return;
     }
+    none.setVisible(true);
     Container container = there.get();
     TreeForm.show(length, OptionalDouble.of(container.size().length()));
     TreeForm.show(width, OptionalDouble.of(container.size().width()));
