@@ -23,6 +23,7 @@ import javax.swing.AbstractButton;
 import javax.swing.DefaultButtonModel;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -38,6 +39,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The whole window by keyboard alone. */
 class KeyboardTest {
+  private static final int MEASURE = 1;
+
   @TempDir Path folder;
 
   private TestDesk test;
@@ -59,12 +62,19 @@ class KeyboardTest {
     void check(int mode);
   }
 
+  /** Each mode, and each page of Measure with all that can be on it. */
   private void inEachMode(PerMode check) {
+    WindowRobot.doOnEvents(() -> WorkedTree.fill(test.window.workspace()));
     for (int mode = 0; mode < test.window.parts().panels().size(); mode++) {
       int n = mode;
       WindowRobot.doOnEvents(() -> test.window.choose(n));
-      WindowRobot.doOnEvents(test.window::validate);
-      check.check(mode);
+      for (String page : mode == MEASURE ? WorkedTree.PAGES : List.of("")) {
+        if (!page.isEmpty()) {
+          WindowRobot.doOnEvents(((AbstractButton) test.robot.find(page))::doClick);
+        }
+        WindowRobot.doOnEvents(test.window::validate);
+        check.check(mode);
+      }
     }
   }
 
@@ -88,6 +98,7 @@ class KeyboardTest {
             || button
             || part instanceof JComboBox<?>
             || part instanceof JSlider
+            || part instanceof JList<?>
             || part instanceof JTable);
   }
 
@@ -225,7 +236,8 @@ class KeyboardTest {
     for (int i = 0; i < bar.getMenuCount(); i++) {
       List<Integer> letters = new ArrayList<>();
       for (Component part : bar.getMenu(i).getMenuComponents()) {
-        if (part instanceof JMenuItem item && item.getMnemonic() != 0) {
+        if (part instanceof JMenuItem item) {
+          assertThat(item.getMnemonic()).as(item.getText()).isNotZero();
           letters.add(item.getMnemonic());
         }
       }
