@@ -62,8 +62,8 @@ final class MarkPainter {
     paint(raster, told, List.of());
   }
 
-  /** The same with some room kept free of words. */
-  void paint(Raster raster, Told told, List<Rect> free) {
+  /** The same with some room kept free of words; gives the words that found room. */
+  List<PlacedLabel> paint(Raster raster, Told told, List<Rect> free) {
     told.nextView();
     Occupancy occupancy = new Occupancy(raster);
     Rect inside = new Rect(0, 0, frame.area().width(), frame.area().height());
@@ -92,6 +92,7 @@ final class MarkPainter {
     }
     placed.forEach(this::drawLeader);
     placed.forEach(this::drawWords);
+    return placed;
   }
 
   private static int order(Mark mark) {
