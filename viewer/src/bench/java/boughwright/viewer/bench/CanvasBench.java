@@ -74,7 +74,7 @@ public final class CanvasBench {
     Camera camera =
         new Camera(ViewAngle.level(0.3), tree.base(), 1000, WIDTH, HEIGHT, 4);
     return Framing.fit(
-        camera, tree.capsules(tree.measured()).outlines(), new Framing.Margins(48, 56, 48, 100));
+        camera, tree.capsules(tree.measured()).frame(), new Framing.Margins(48, 56, 48, 100));
   }
 
   private static Shown shown(LiveTree tree, Pose pose, boolean ghost, Quality quality) {

@@ -8,7 +8,9 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.tree.RoundAngle;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,9 +21,16 @@ public final class Capsules {
   /** Straight pieces on one segment; its drawn axis is a curve. */
   private static final int PIECES = 4;
 
+  /** Of more pieces than this a picture is framed by balls. */
+  private static final int MOST_IN_FULL = 8000;
+
+  /** Cells of near places along the diagonal of the tree. */
+  private static final int CELLS = 100;
+
   private final LiveTree tree;
   private final Pose pose;
   private Wood wood;
+  private List<StagesView.Outline> frame;
 
   /** All pieces, and the box round them. */
   private record Wood(List<Piece> pieces, Box bounds) {}
@@ -130,8 +139,49 @@ public final class Capsules {
     return new StagesView.Outline(axis, radii);
   }
 
+  /**
+   * What a picture that shows all of this wood has to hold; no wood is outside of it. Of very many
+   * segments, near places count as one ball round them, at most a hundredth of the tree too large.
+   */
+  public synchronized List<StagesView.Outline> frame() {
+    if (frame == null) {
+      frame = wood().pieces().size() > MOST_IN_FULL ? balls() : outlines();
+    }
+    return frame;
+  }
+
+  private List<StagesView.Outline> balls() {
+    double side = bounds().diagonal() / CELLS;
+    Map<List<Long>, Double> cells = new HashMap<>();
+    for (Piece piece : wood().pieces()) {
+      double end = piece.radius() + piece.widening() * piece.length();
+      cells.merge(cell(piece.from(), side), piece.radius(), Math::max);
+      cells.merge(cell(piece.from().plus(piece.way().times(piece.length())), side), end, Math::max);
+    }
+    double corner = side * Math.sqrt(3) / 2;
+    List<Point3> middles = new ArrayList<>();
+    List<Double> radii = new ArrayList<>();
+    cells.forEach(
+        (cell, radius) -> {
+          middles.add(
+              new Point3(
+                  (cell.get(0) + 0.5) * side,
+                  (cell.get(1) + 0.5) * side,
+                  (cell.get(2) + 0.5) * side));
+          radii.add(radius + corner);
+        });
+    return List.of(new StagesView.Outline(middles, radii));
+  }
+
+  private static List<Long> cell(Point3 at, double side) {
+    return List.of(
+        (long) Math.floor(at.x() / side),
+        (long) Math.floor(at.y() / side),
+        (long) Math.floor(at.z() / side));
+  }
+
   /** The outlines of all segments that are there. */
-  public List<StagesView.Outline> outlines() {
+  private List<StagesView.Outline> outlines() {
     List<StagesView.Outline> all = new ArrayList<>();
     for (int i = 0; i < tree.skeleton.size(); i++) {
       if (!tree.kept.isGone(i)) {

@@ -25,6 +25,7 @@ public final class LiveTree {
   private final Optional<Planting> planting;
   private final Stand stand;
   private final Pose measured;
+  private final Capsules wood;
 
   /**
    * Works it out.
@@ -39,6 +40,7 @@ public final class LiveTree {
     planting = plan.flatMap(Plan::planting);
     stand = Stand.of(planting, skeleton.start(skeleton.outward(0)));
     measured = Pose.measured(skeleton, limbs, stand);
+    wood = Capsules.of(this, measured);
   }
 
   /** Whether this is what another tree and plan would give. */
@@ -98,6 +100,6 @@ public final class LiveTree {
 
   /** What can be struck by a line of sight in a pose. */
   public Capsules capsules(Pose pose) {
-    return Capsules.of(this, pose);
+    return pose == measured ? wood : Capsules.of(this, pose);
   }
 }

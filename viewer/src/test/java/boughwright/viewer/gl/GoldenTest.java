@@ -83,7 +83,7 @@ class GoldenTest {
     Camera camera =
         wanted == Case.DIMMED_IN_PERSPECTIVE ? flat.withEye(Framing.eye(300, 190)) : flat;
     Framing.Margins margins = new Framing.Margins(8, 8, 8, 8);
-    return Framing.fit(camera, TREE.capsules(TREE.measured()).outlines(), margins);
+    return Framing.fit(camera, TREE.capsules(TREE.measured()).frame(), margins);
   }
 
   private static TrialResult bent(double part) {

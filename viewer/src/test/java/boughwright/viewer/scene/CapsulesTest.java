@@ -12,6 +12,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.viewer.window.sketch.Sketches;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -185,5 +186,23 @@ class CapsulesTest {
     assertThat(struck.along()).isCloseTo(0.8, within(1e-3));
     assertThat(tree.stand().measured(struck.axis()).distance(tree.skeleton().point(branch, 0.8)))
         .isLessThan(1e-4);
+  }
+
+  /** Very many segments are framed by balls: all wood is in them, and hardly anything else. */
+  @Test
+  void frameOfVeryManySegments_holdsAllWood_andIsHardlyLarger() {
+    LiveTree many = new LiveTree(Sketches.bushy(200, 20).tree(), Optional.empty());
+    Capsules wood = many.capsules(many.measured());
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (StagesView.Outline ball : wood.frame()) {
+      for (int n = 0; n < ball.axis().size(); n++) {
+        least = Math.min(least, ball.axis().get(n).x() - ball.radii().get(n));
+        most = Math.max(most, ball.axis().get(n).x() + ball.radii().get(n));
+      }
+    }
+    double slack = 0.02 * wood.bounds().diagonal();
+    assertThat(least).isBetween(wood.bounds().low().x() - slack, wood.bounds().low().x());
+    assertThat(most).isBetween(wood.bounds().high().x(), wood.bounds().high().x() + slack);
   }
 }

@@ -39,7 +39,7 @@ class FramingTest {
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void fit_fillsTheRoomBetweenTheMargins(boolean flat) {
-    List<StagesView.Outline> limbs = HEDGE.capsules(HEDGE.measured()).outlines();
+    List<StagesView.Outline> limbs = HEDGE.capsules(HEDGE.measured()).frame();
     double[] box = seen(Framing.fit(camera(flat), limbs, MARGINS), limbs);
     double perspectiveShift = flat ? 1e-6 : 12;
     assertThat(box[0]).isGreaterThan(40 - perspectiveShift);

@@ -6,7 +6,6 @@ import boughwright.viewer.gl.Quality;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.picture.SceneWords;
 import boughwright.viewer.scene.Camera;
-import boughwright.viewer.scene.Capsules;
 import boughwright.viewer.scene.Shown;
 import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.window.look.Shade;
@@ -18,8 +17,8 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 
 /** The paper that pictures of a canvas are put together on, as it was dressed at one moment. */
@@ -62,13 +61,10 @@ final class CanvasPaper {
 
   /** All limbs of a pose and of the tree as measured. */
   List<StagesView.Outline> limbs(Shown shown) {
-    List<StagesView.Outline> limbs = new ArrayList<>();
-    for (Capsules wood :
-        List.of(
-            shown.tree().capsules(shown.tree().measured()), shown.tree().capsules(shown.pose()))) {
-      limbs.addAll(wood.outlines());
-    }
-    return limbs;
+    return Stream.of(shown.tree().measured(), shown.pose())
+        .distinct()
+        .flatMap(pose -> shown.tree().capsules(pose).frame().stream())
+        .toList();
   }
 
   /**

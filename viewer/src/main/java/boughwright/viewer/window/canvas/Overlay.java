@@ -43,7 +43,7 @@ final class Overlay {
 
   /** Every limb of the poses that a picture has to hold. */
   List<StagesView.Outline> everything() {
-    return showing.all().stream().flatMap(wood -> wood.outlines().stream()).toList();
+    return showing.all().stream().distinct().flatMap(wood -> wood.frame().stream()).toList();
   }
 
   /** The picked segments that are there. */

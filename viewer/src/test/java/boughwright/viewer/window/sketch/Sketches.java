@@ -83,6 +83,44 @@ public final class Sketches {
     return of(segments);
   }
 
+  /** A trunk with so many branches all round, each of so many segments that grow on one another. */
+  public static Document bushy(int branches, int each) {
+    List<Segment> segments = new ArrayList<>();
+    int trunk = 20;
+    for (int i = 0; i < trunk; i++) {
+      double thick = 0.08 - 0.003 * i;
+      segments.add(
+          piece(
+              "t" + (i + 1),
+              i == 0 ? "" : "t" + i,
+              1,
+              Kind.TRUNK,
+              new double[] {0, 0, 0.03 * (i + 1), thick, thick - 0.003}));
+    }
+    for (int b = 0; b < branches; b++) {
+      int on = 2 + b % (trunk - 2);
+      double turn = 2.4 * b;
+      for (int k = 0; k < each; k++) {
+        double reach = 0.05 + 0.012 * (k + 1);
+        double thick = 0.006 - 0.004 * k / each;
+        segments.add(
+            piece(
+                "b" + b + "." + k,
+                k == 0 ? "t" + (on + 1) : "b" + b + "." + (k - 1),
+                k == 0 ? (b + 0.5) / branches : 1,
+                Kind.BRANCH,
+                new double[] {
+                  reach * Math.cos(turn),
+                  reach * Math.sin(turn),
+                  0.03 * on + 0.03 * (b + 0.5) / branches + 0.002 * k,
+                  thick,
+                  thick - 0.004 / each
+                }));
+      }
+    }
+    return of(segments);
+  }
+
   private static Document of(List<Segment> segments) {
     return new Document(
         new Tree(
