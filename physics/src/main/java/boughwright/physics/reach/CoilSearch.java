@@ -72,7 +72,7 @@ final class CoilSearch {
   /** A coil for the pull that a place would need. */
   private record Bending(Wish wish, Winding winding) {}
 
-  /** A coil at its best, and eased to what is allowed. */
+  /** A coil bent as the bare limb would be, bent on so that it rests best, and what that does. */
   private record Found(Winding bent, Winding best, Candidate candidate) {}
 
   /**

@@ -15,8 +15,8 @@ import java.util.function.DoubleConsumer;
 /**
  * A coil that would hold a place near a target once the hand that bent it has let go.
  *
- * @param best what comes nearest within the risk allowed, if it is of no use; else what comes about
- *     as near at the least risk; empty where nothing brings it nearer
+ * @param best what is of use and comes nearest within the risk allowed; else what comes nearest;
+ *     empty where nothing brings it nearer
  * @param way how far the target is before anything is bent [m]
  * @param strongest how many times the moment of the bent wood the strongest wire that is sold
  *     stands; below 1 none holds the bend, 0 where none was looked at [1]

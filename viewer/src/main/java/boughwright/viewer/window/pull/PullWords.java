@@ -198,7 +198,7 @@ final class PullWords {
                     + " with.",
                 100 * found.strongest())
             : "";
-    return best + weak + " Hold it with a line, or bend it less.";
+    return best + weak + " Bend it less, or hold it with a line.";
   }
 
   private static String best(HoldingCoils found, HoldingCoils.Best best) {
