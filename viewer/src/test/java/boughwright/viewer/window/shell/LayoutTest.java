@@ -77,9 +77,11 @@ class LayoutTest {
   @Test
   void nothing_isCutOffOrCovered_whileABranchIsPulled() {
     Graphics.require();
-    TestDesk test = begin(folder.resolve("home"));
+    TestDesk test = new TestDesk(folder.resolve("home"), new OwnParts());
+    lengthenNames(test.window.workspace());
     test.resize(1600, 1000);
     pull(test);
+    WindowRobot.doOnEvents(test.window.jobs()::hold);
     Map<String, String> faults = new LinkedHashMap<>();
     each(test, List.of(SIZES.get(0), SIZES.get(3)), where -> add(faults, where, look(test)));
     assertThat(faults.values()).isEmpty();
