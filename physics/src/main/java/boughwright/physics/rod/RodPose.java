@@ -150,12 +150,16 @@ public final class RodPose {
     return vector(Mat3.applyTransposed(path.frame(e, x), 0, path.moment(e, x)));
   }
 
-  /** The first element whose moment, at one of its ends, its section cannot carry; else -1. */
+  /**
+   * The first element whose moment, in its middle or at one of its ends, its section cannot carry;
+   * else -1.
+   */
   int overloaded() {
     for (int e = 0; e < mesh.count; e++) {
-      for (int end = 0; end <= 1; end++) {
-        double[] moment = Mat3.applyTransposed(path.frame(e, end), 0, path.moment(e, end));
-        SectionLaw law = lawAt(mesh.span[e], mesh.from[e] + end * mesh.h[e]);
+      for (int half = 0; half <= 2; half++) {
+        double x = half / 2.0;
+        double[] moment = Mat3.applyTransposed(path.frame(e, x), 0, path.moment(e, x));
+        SectionLaw law = lawAt(mesh.span[e], mesh.from[e] + x * mesh.h[e]);
         if (!law.canCarry(moment[0], moment[1])) {
           return e;
         }

@@ -30,7 +30,7 @@ public interface SectionLaw {
   double[] strainUnder(double m1, double m2, double m3);
 
   /**
-   * Whether some strain carries a bending moment.
+   * Whether the section carries a bending moment at a strain it can be brought to.
    *
    * @param m1 moment about axis 1 [N m]
    * @param m2 moment about axis 2 [N m]

@@ -17,7 +17,7 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * the same value and slope.
  */
 final class BentDisc {
-  /** No moment of this size or more can be carried [1]. */
+  /** What the moment tends to and never reaches [1]. */
   static final double CAPACITY = 4;
 
   /** Curvature that stands for one without bound, as under a moment that cannot be carried [1]. */
@@ -30,8 +30,11 @@ final class BentDisc {
   private static final CubicTable TENSION = new CubicTable(CELL, CELLS);
   private static final double[] ENERGY = new double[CELLS + 1];
 
-  /** Where the table ends, and what continues it. */
-  private static final double LAST = 1 + CELL * CELLS * CELL * CELLS;
+  /**
+   * Where the table ends. Wood was bent to a fifth of this at most before it broke, so what a
+   * section would have to be bent beyond it to carry, it does not carry.
+   */
+  static final double LAST = 1 + CELL * CELLS * CELL * CELLS;
 
   private static final double MISSING;
   private static final double MOMENT_POWER;
@@ -114,6 +117,16 @@ final class BentDisc {
   /** The curvature that stands for one without bound in a section of some wood [1/m]. */
   static double farthest(SegmentWood wood, double radius) {
     return wood.isElastic() ? Double.POSITIVE_INFINITY : FARTHEST * wood.yieldStrain() / radius;
+  }
+
+  /** Whether a section carries a moment of at least 0 in a bend that wood can be in. */
+  static boolean carries(double moment) {
+    return moment < CAPACITY - MISSING;
+  }
+
+  /** The curvature that no section of some wood can be bent to and hold [1/m]. */
+  static double last(SegmentWood wood, double radius) {
+    return wood.isElastic() ? Double.POSITIVE_INFINITY : LAST * wood.yieldStrain() / radius;
   }
 
   /** The curvature under a moment of at least 0; {@link #FARTHEST} for what cannot be carried. */

@@ -317,7 +317,7 @@ final class FibreSection implements WoodSection {
 
   @Override
   public boolean canCarry(double m1, double m2) {
-    return StrainSearch.carries(this, m1, m2, BentDisc.farthest(wood, shape.radius()));
+    return StrainSearch.carries(this, m1, m2, BentDisc.last(wood, shape.radius()));
   }
 
   @Override

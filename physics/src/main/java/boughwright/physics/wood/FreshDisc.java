@@ -74,7 +74,7 @@ final class FreshDisc implements WoodSection {
 
   @Override
   public boolean canCarry(double m1, double m2) {
-    return Math.hypot(m1, m2) < BentDisc.CAPACITY * bending * yield;
+    return BentDisc.carries(Math.hypot(m1, m2) / (bending * yield));
   }
 
   @Override

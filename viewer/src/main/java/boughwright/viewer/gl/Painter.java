@@ -115,9 +115,9 @@ final class Painter implements AutoCloseable {
    * <p>First only the depth, so that of the translucent wood only the nearest skin is seen; not
    * while the tree moves, when that is not worth the time.
    */
-  private void drawGhosts(GpuScene gpu, Camera camera, Manner hatch, double size) {
+  private void drawGhosts(GpuScene gpu, Camera camera, Manner manner, double size) {
     float behind = (float) camera.clipShift(GHOST_BEHIND * size);
-    if (hatch.quality() == Quality.STILL) {
+    if (manner.quality() == Quality.STILL) {
       drawGhostDepths(gpu, camera, behind);
     }
     glDepthFunc(GL_LEQUAL);
@@ -135,8 +135,8 @@ final class Painter implements AutoCloseable {
     setVeil(Veil.DIMMED, 0);
     gpu.draw(Body.Role.DIMMED);
     ghost.set("behind", behind);
-    setVeil(Veil.GHOST, hatch.distance());
-    ghost.set("hatchShift", (float) hatch.shift());
+    setVeil(Veil.GHOST, manner.distance());
+    ghost.set("hatchShift", (float) manner.shift());
     setTone(ghost, "tone", Palette.REMOVED);
     gpu.draw(Body.Role.REMOVED);
     drawContainer(gpu);
@@ -188,11 +188,11 @@ final class Painter implements AutoCloseable {
     }
   }
 
-  private void setVeil(Veil veil, float hatch) {
+  private void setVeil(Veil veil, float distance) {
     ghost.set("fill", veil.fill);
     ghost.set("rim", veil.rim);
     ghost.set("own", veil.own ? 1f : 0f);
-    ghost.set("hatch", hatch);
+    ghost.set("hatch", distance);
   }
 
   /** The walls hide nothing, so they leave no depth. */

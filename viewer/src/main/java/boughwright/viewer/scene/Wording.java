@@ -39,6 +39,11 @@ public final class Wording {
     return number(strain * 100, 2) + " %";
   }
 
+  /** How hard wood is bent at its hardest place, as long as a number means something. */
+  public static String strain(Peak peak) {
+    return peak.isBeyondWood() ? "more than it can take" : percent(peak.bendingStrain());
+  }
+
   /** A length [m] as text, in whole millimetres. */
   public static String millimetres(double length) {
     return number(length * 1000, 0) + " mm";
@@ -174,7 +179,7 @@ public final class Wording {
             ? millimetres(peak.fromUnion().getAsDouble()) + " from the union"
             : number(peak.along() * 100, 0) + " % along";
     return List.of(
-        percent(peak.bendingStrain()) + "  bent hardest",
+        peak.isBeyondWood() ? strain(peak) : strain(peak) + "  bent hardest",
         VisibleText.of(peak.segment()) + ", " + side(peak.side()) + ", " + from);
   }
 

@@ -3,6 +3,7 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Fold;
 import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.ModePanel;
 import boughwright.viewer.window.look.Prose;
@@ -19,6 +20,8 @@ import javax.swing.JPanel;
 
 /** Chooses what is seen of the tree, and from where. */
 public final class LookPanel implements ModePanel {
+  private static final int SIDES = 3;
+
   private final TreeCanvas canvas;
   private final JPanel column = Controls.column();
   private final JComponent whole = Controls.scrolling(column);
@@ -35,12 +38,14 @@ public final class LookPanel implements ModePanel {
     column.add(
         Controls.section(
             "Seen from",
-            Controls.row(
+            new Fold(
+                SIDES,
                 button(commands, "view.front"),
                 button(commands, "view.back"),
-                button(commands, "view.top")),
-            Controls.row(button(commands, "view.left"), button(commands, "view.right")),
-            Controls.row(button(commands, "view.fit")),
+                button(commands, "view.top"),
+                button(commands, "view.left"),
+                button(commands, "view.right"),
+                button(commands, "view.fit")),
             box(Looks.Extra.PERSPECTIVE)));
     column.add(
         Controls.section(
@@ -95,7 +100,7 @@ public final class LookPanel implements ModePanel {
     return switch (extra) {
       case GHOSTS -> "Other poses beside it, as ghosts";
       case STRAIN -> "Colours of strain";
-      case MARKS -> "Words at lines, coils and weak places";
+      case MARKS -> "Words at lines and weak places";
       case SOIL -> "Soil";
       case PLUMB -> "Plumb line through the root base";
       case SCALE -> "Scale bar";

@@ -3,11 +3,13 @@ package boughwright.viewer.window.canvas;
 
 import boughwright.viewer.scene.PoseStops;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Prose;
+import boughwright.viewer.window.look.Shade;
+import boughwright.viewer.window.look.Theme;
 import java.awt.event.ActionEvent;
 import java.util.List;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.KeyStroke;
@@ -18,17 +20,25 @@ final class PoseSlider {
   /** Steps from one stop to the next. */
   static final int STEPS = 20;
 
+  /** Least width of the slider [user pixels at 100 %]. */
+  private static final int LEAST = 96;
+
   /** A slider that is let go so near to a stop goes there. */
   private static final int CATCH = 3;
 
   private final Showing showing;
   private final JSlider slider = new JSlider(0, STEPS, 0);
-  private final JLabel words = Controls.heading(" ");
-  private final JPanel panel = new JPanel();
+  private final Prose words = Controls.title(" ");
+  private final JPanel panel =
+      new JPanel(
+          new MigLayout("insets 0, gapy 0, fillx, wrap 1, hidemode 3", "[grow,fill,0:pref]", ""));
   private boolean following;
   private boolean dragged;
 
-  PoseSlider(Showing showing) {
+  /**
+   * @param lead what stands at its left
+   */
+  PoseSlider(Showing showing, JComponent lead) {
     this.showing = showing;
     Controls.named(slider, "canvas.pose", "Pose");
     slider.setMajorTickSpacing(STEPS);
@@ -38,9 +48,17 @@ final class PoseSlider {
     bind("PAGE_UP", +1);
     bind("PAGE_DOWN", -1);
     words.setName("canvas.pose-words");
-    words.setLabelFor(slider);
+    JPanel line =
+        new JPanel(
+            new MigLayout("insets 0, gapx 8, fillx, hidemode 3", "[][grow,fill]", "[center]"));
+    line.setOpaque(false);
+    line.add(lead, "cell 0 0, wmin pref");
+    line.add(
+        slider,
+        "cell 1 0, growx, wmin " + Theme.length(LEAST) + ", hmin " + Theme.length(Controls.TARGET));
     panel.setOpaque(false);
-    layOut(false);
+    panel.add(words, "wmin 0, growx");
+    panel.add(line, "wmin 0, growx");
     follow();
   }
 
@@ -66,18 +84,6 @@ final class PoseSlider {
     showing.setAt(step > 0 ? Math.floor(at) + 1 : Math.ceil(at) - 1);
   }
 
-  /** Puts the words over the slider, or beside it where there is little height. */
-  void layOut(boolean isLow) {
-    panel.removeAll();
-    panel.setLayout(
-        isLow
-            ? new MigLayout("insets 0, gap 10 0, fillx", "[pref,shrink][grow,fill]", "[center]")
-            : new MigLayout("insets 0, gapy 0, fillx, wrap 1", "[grow,fill]", ""));
-    panel.add(words, isLow ? "wmin 0, wmax 45%" : "wmin 0");
-    panel.add(slider, "growx, wmin 120, hmin 36");
-    panel.revalidate();
-  }
-
   JComponent component() {
     return panel;
   }
@@ -97,11 +103,12 @@ final class PoseSlider {
   void follow() {
     following = true;
     int last = showing.stops().stops().size() - 1;
-    panel.setVisible(last > 0);
+    words.setVisible(last > 0);
+    slider.setVisible(last > 0);
     slider.setMaximum(Math.max(1, last) * STEPS);
     slider.setValue((int) Math.round(showing.at() * STEPS));
     slider.setEnabled(showing.preview().isEmpty());
-    words.setText(words(showing));
+    words.say(words(showing), Shade.INK);
     slider.getAccessibleContext().setAccessibleDescription(words.getText());
     following = false;
   }

@@ -79,7 +79,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent event) {
-            strip.fit(whole.getHeight());
+            strip.fit(whole.getSize());
           }
         });
     whole.setName("canvas");

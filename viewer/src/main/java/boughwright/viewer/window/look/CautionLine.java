@@ -15,6 +15,7 @@ public final class CautionLine extends JPanel {
   public CautionLine(Caution... cautions) {
     super(new MigLayout("insets 4 14 4 0, fillx", "[grow,fill,0:pref]", ""));
     setOpaque(false);
+    Controls.asHighAsWide(this);
     String words = Arrays.stream(cautions).map(Caution::words).collect(Collectors.joining(" "));
     Prose prose = new Prose("Caution. " + words, Shade.CAUTION);
     add(prose, "wmin 0, growx");

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.look;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Dimension;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -32,7 +34,7 @@ public final class Controls {
 
   /** An empty column that fills its width; add parts with {@code growx}. */
   public static JPanel column() {
-    JPanel panel = new JPanel(new MigLayout(columnOf(APART), "[grow,fill]", ""));
+    JPanel panel = asHighAsWide(new JPanel(new MigLayout(columnOf(APART), "[grow,fill]", "")));
     panel.setOpaque(false);
     return panel;
   }
@@ -41,26 +43,40 @@ public final class Controls {
     return "wrap 1, fillx, hidemode 3, insets " + inset + ", gapy " + NEAR;
   }
 
+  /** Lets layouts around ask for its height only once its width is known, as for text. */
+  public static <T extends JComponent> T asHighAsWide(T part) {
+    part.putClientProperty("migLayout.dynamicAspectRatio", true);
+    return part;
+  }
+
   /** A titled part of a column, its parts under one another. */
   public static JPanel section(String title, JComponent... parts) {
-    JPanel panel = new JPanel(new MigLayout(columnOf(0), "[grow,fill,0:pref]", ""));
+    JPanel panel = asHighAsWide(new JPanel(new MigLayout(columnOf(0), "[grow,fill,0:pref]", "")));
     panel.setOpaque(false);
-    panel.add(heading(title), "wmin 0");
+    panel.add(title(title), "wmin 0, growx");
     for (JComponent part : parts) {
       panel.add(part, "wmin 0, growx");
     }
     return panel;
   }
 
-  /** Parts beside one another, all of one width, such as buttons or fields. */
-  public static JPanel row(JComponent... parts) {
+  /** Parts under one another, with no room between. */
+  public static JPanel stack(JComponent... parts) {
     JPanel panel =
-        new JPanel(new MigLayout("fillx, hidemode 3, insets 0, gapx " + NEAR, "", "[top]"));
+        asHighAsWide(
+            new JPanel(
+                new MigLayout(
+                    "wrap 1, fillx, hidemode 3, insets 0, gapy 0", "[grow,fill,0:pref]", "")));
     panel.setOpaque(false);
     for (JComponent part : parts) {
-      panel.add(part, "growx, pushx, sg row, wmin 0");
+      panel.add(part, "wmin 0, growx");
     }
     return panel;
+  }
+
+  /** Parts beside one another, all of one width, in as many rows as their words need. */
+  public static JPanel row(JComponent... parts) {
+    return new Fold(parts.length, parts);
   }
 
   /** The title of a section. */
@@ -76,6 +92,16 @@ public final class Controls {
   /** A short line of second rank. */
   public static JLabel note(String words) {
     return new Words(words, Words.Rank.NOTE);
+  }
+
+  /** The title of something that may be long; it breaks its lines. */
+  public static Prose title(String words) {
+    return new Prose(words, Shade.INK, Words.Rank.HEADING);
+  }
+
+  /** A remark of second rank that breaks its lines. */
+  public static Prose remark(String words) {
+    return new Prose(words, Shade.QUIET, Words.Rank.NOTE);
   }
 
   /** Text that breaks its lines to the width there is. */
@@ -105,7 +131,23 @@ public final class Controls {
 
   private static void size(AbstractButton button) {
     button.setMinimumSize(new Dimension(Theme.px(TARGET), Theme.px(TARGET)));
-    button.putClientProperty("JComponent.minimumHeight", Theme.px(TARGET));
+    // the look and feel multiplies what it is told by a factor of its own
+    button.putClientProperty("JComponent.minimumHeight", UIScale.unscale(Theme.px(TARGET)));
+  }
+
+  /** Makes a field or a list of choices as high as buttons are, at every text size. */
+  public static <T extends JComponent> T high(T field) {
+    field.setMinimumSize(new Dimension(0, Theme.px(TARGET)));
+    field.addPropertyChangeListener(
+        "UI", event -> field.setMinimumSize(new Dimension(0, Theme.px(TARGET))));
+    return field;
+  }
+
+  /** A list of names to choose from; one that is too long for the box is told in full beside it. */
+  public static JComboBox<String> choice() {
+    JComboBox<String> choice = high(new JComboBox<>());
+    choice.addActionListener(event -> choice.setToolTipText((String) choice.getSelectedItem()));
+    return choice;
   }
 
   /** Names a control for tests and for those who do not see it. */

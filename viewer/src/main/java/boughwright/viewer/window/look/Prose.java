@@ -2,27 +2,37 @@
 package boughwright.viewer.window.look;
 
 import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.util.Arrays;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.text.DefaultCaret;
 
 /** Text that breaks its lines to the width there is; only to be read. */
 public final class Prose extends JTextArea {
   private static final long serialVersionUID = 1L;
 
+  /** A word of so many letters is a name, and may be broken anywhere. */
+  private static final int NAME = 20;
+
+  private final Words.Rank rank;
   private Shade shade;
 
   public Prose(String words, Shade shade) {
+    this(words, shade, Words.Rank.TEXT);
+  }
+
+  Prose(String words, Shade shade, Words.Rank rank) {
     super(words);
     this.shade = shade;
+    this.rank = rank;
     setEditable(false);
     setFocusable(false);
     setOpaque(false);
     setLineWrap(true);
     setWrapStyleWord(true);
     setHighlighter(null);
-    // saying something else must not scroll what it stands in
-    ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     getAccessibleContext().setAccessibleName(words);
     dress();
   }
@@ -46,9 +56,38 @@ public final class Prose extends JTextArea {
   }
 
   private void dress() {
-    setFont(Theme.text());
+    setFont(rank.font());
     setForeground(Theme.colour(shade));
     setBorder(BorderFactory.createEmptyBorder());
+    // saying something else must not scroll what it stands in
+    ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+  }
+
+  /** What is only read leaves the mouse to what it stands in, which explains it. */
+  @Override
+  public boolean contains(int x, int y) {
+    return getToolTipText() != null && super.contains(x, y);
+  }
+
+  /** Width of the longest word, which lines cannot break [user pixels]. */
+  int longestWord() {
+    FontMetrics metrics = getFontMetrics(getFont());
+    return Arrays.stream(getText().split("\\s+"))
+            .filter(word -> word.length() < NAME)
+            .mapToInt(metrics::stringWidth)
+            .max()
+            .orElse(0)
+        + 1;
+  }
+
+  /** What stands around was laid out for the lines of before, and cannot be told while it is. */
+  @Override
+  public void setBounds(int x, int y, int width, int height) {
+    boolean other = width != getWidth();
+    super.setBounds(x, y, width, height);
+    if (other && getPreferredSize().height != height) {
+      SwingUtilities.invokeLater(this::revalidate);
+    }
   }
 
   @Override

@@ -63,6 +63,7 @@ public final class QuantityField extends JPanel implements Explained {
     this.asked = asked;
     this.units = units;
     setOpaque(false);
+    Controls.asHighAsWide(this);
     setName(asked.name() + ".box");
     label = Controls.note(asked.label());
     label.setLabelFor(field);

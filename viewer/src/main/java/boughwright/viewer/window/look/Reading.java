@@ -13,7 +13,6 @@ import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
@@ -27,7 +26,7 @@ public final class Reading extends JPanel implements Explained {
   private static final String NOTHING = "\u2013";
 
   private final String title;
-  private final JLabel value = new Words(NOTHING, Words.Rank.READING);
+  private final Prose value = new Prose(NOTHING, Shade.INK, Words.Rank.READING);
   private final Prose note = new Prose("", Shade.QUIET);
   private transient Optional<Explanation> explanation = Optional.empty();
 
@@ -39,10 +38,11 @@ public final class Reading extends JPanel implements Explained {
     super(new MigLayout("wrap 1, insets 6 8 6 8, gapy 0, hidemode 3", "[grow,fill,0:pref]", ""));
     this.title = title;
     setName(name);
+    Controls.asHighAsWide(this);
     setOpaque(false);
     setFocusable(true);
     add(Controls.note(title), "wmin 0");
-    add(value, "wmin 0");
+    add(value, "wmin 0, growx");
     value.setName(name + ".value");
     note.setName(name + ".note");
     note.setVisible(false);
@@ -90,7 +90,7 @@ public final class Reading extends JPanel implements Explained {
 
   /** Shows a value, with its unit in the words, and what it is. */
   public void show(String words, String smallNote, Explanation what) {
-    value.setText(words);
+    value.say(words, Shade.INK);
     value.setVisible(true);
     note.say(smallNote, Shade.QUIET);
     note.setVisible(!smallNote.isEmpty());
@@ -109,7 +109,7 @@ public final class Reading extends JPanel implements Explained {
 
   /** Shows that there is no value, and why. */
   public void clear(String why) {
-    value.setText(NOTHING);
+    value.say(NOTHING, Shade.INK);
     value.setVisible(true);
     note.say(why, Shade.QUIET);
     note.setVisible(!why.isEmpty());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.look;
 
+import java.awt.Font;
 import javax.swing.JLabel;
 
 /** One line of text that keeps its rank when the theme changes. */
@@ -12,7 +13,20 @@ final class Words extends JLabel {
     HEADING,
     TEXT,
     NOTE,
-    READING
+    READING;
+
+    Font font() {
+      return switch (this) {
+        case HEADING -> Theme.heading();
+        case TEXT -> Theme.text();
+        case NOTE -> Theme.small();
+        case READING -> Theme.reading();
+      };
+    }
+
+    Shade shade() {
+      return this == NOTE ? Shade.QUIET : Shade.INK;
+    }
   }
 
   private final Rank rank;
@@ -32,13 +46,7 @@ final class Words extends JLabel {
   }
 
   private void dress() {
-    setFont(
-        switch (rank) {
-          case HEADING -> Theme.heading();
-          case TEXT -> Theme.text();
-          case NOTE -> Theme.small();
-          case READING -> Theme.reading();
-        });
-    setForeground(Theme.colour(rank == Rank.NOTE ? Shade.QUIET : Shade.INK));
+    setFont(rank.font());
+    setForeground(Theme.colour(rank.shade()));
   }
 }

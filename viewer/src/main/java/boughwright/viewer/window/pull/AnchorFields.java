@@ -24,7 +24,7 @@ final class AnchorFields {
 
   private final Workspace workspace;
   private final Pulling pulling;
-  private final JComboBox<String> choice = new JComboBox<>();
+  private final JComboBox<String> choice = Controls.choice();
   private final PointFields point;
   private List<AnchorPlace> listed = List.of();
   private DisplayUnits units = DisplayUnits.USUAL;
@@ -36,7 +36,6 @@ final class AnchorFields {
     this.pulling = pulling;
     point = new PointFields("pull.own", workspace, this::typed);
     Controls.named(choice, "pull.anchor", "Tied to");
-    choice.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
     choice.setPrototypeDisplayValue("branch with a name, 50 % along it");
     choice.addActionListener(event -> choose());
     fill();

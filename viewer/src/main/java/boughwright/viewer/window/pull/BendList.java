@@ -10,11 +10,15 @@ import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.viewer.scene.Wording;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
+import java.awt.Component;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -40,7 +44,7 @@ final class BendList {
     this.pulling = pulling;
     Controls.named(list, "pull.bends", "Bends of the plan");
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    list.setFixedCellHeight(Controls.TARGET);
+    list.setCellRenderer(new Line());
     Controls.named(change, "pull.change", "Take hold of the chosen line");
     Controls.named(delete, "pull.delete", "Delete the chosen bend");
     change.setMnemonic('h');
@@ -56,6 +60,25 @@ final class BendList {
           }
         });
     follow();
+  }
+
+  /** A line of the list, as high as a finger needs; a long one is told in full beside it. */
+  private static final class Line extends DefaultListCellRenderer {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public Component getListCellRendererComponent(
+        JList<?> in, Object value, int index, boolean picked, boolean focus) {
+      super.getListCellRendererComponent(in, value, index, picked, focus);
+      setToolTipText(String.valueOf(value));
+      return this;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+      Dimension size = super.getPreferredSize();
+      return new Dimension(size.width, Math.max(size.height, Theme.px(Controls.TARGET)));
+    }
   }
 
   JComponent component() {

@@ -7,6 +7,7 @@ import boughwright.physics.stage.Trying;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Fold;
 import boughwright.viewer.window.look.ModePanel;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Reading;
@@ -34,8 +35,7 @@ public final class ComparePanel implements ModePanel {
   private final Workspace workspace;
   private final Canvas canvas;
   private final Trials trials;
-  private final JPanel choices =
-      new JPanel(new MigLayout("wrap 2, insets 0, fillx", "[grow][grow]"));
+  private final JPanel choices = new Fold(MOST);
   private final JPanel table = new JPanel();
   private final Prose note = Controls.prose("");
   private final JComponent whole;
@@ -54,7 +54,6 @@ public final class ComparePanel implements ModePanel {
     this.trials = trials;
     JPanel column = Controls.column();
     column.setName("compare.panel");
-    choices.setOpaque(false);
     table.setOpaque(false);
     table.setName("compare.table");
     note.setName("compare.note");
@@ -89,7 +88,8 @@ public final class ComparePanel implements ModePanel {
       box.setSelected(chosen.contains(id));
       box.setEnabled(box.isSelected() || chosen.size() < MOST);
       box.addActionListener(event -> toggle(id, box.isSelected()));
-      choices.add(box, "wmin 0");
+      box.setToolTipText(VisibleText.of(id));
+      choices.add(box);
     }
     fill();
   }
@@ -146,12 +146,13 @@ public final class ComparePanel implements ModePanel {
   private void heads(List<Plan> plans) {
     for (Plan plan : plans) {
       boolean here = workspace.plan().equals(Optional.of(plan));
-      JButton show =
-          Controls.button(here ? "Plan " + plan.id() + " is shown" : "Show " + plan.id());
+      JButton show = Controls.button(here ? "Shown now" : "Show it");
       Controls.named(show, "compare.show-" + plan.id(), "Show plan " + plan.id());
       show.setEnabled(!here);
       show.addActionListener(event -> workspace.choosePlan(plan.id()));
-      table.add(show, "wmin 0, growx, gapright 8, gapbottom 8");
+      show.setToolTipText(VisibleText.of(plan.id()));
+      JPanel head = Controls.section(VisibleText.of(plan.id()), show);
+      table.add(head, "wmin 0, growx, aligny bottom, gapright 8, gapbottom 8");
     }
   }
 

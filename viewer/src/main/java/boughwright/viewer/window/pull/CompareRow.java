@@ -90,7 +90,7 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
         new CompareRow(
             "strain",
             "Bent hardest",
-            of -> of.trial().peak().map(one -> Wording.percent(one.bendingStrain())).orElse(NONE),
+            of -> of.trial().peak().map(one -> Wording.strain(one)).orElse(NONE),
             about("Wood radius times added curvature, where largest.", "Best guess.")),
         new CompareRow(
             "place",

@@ -15,6 +15,8 @@ import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Risk;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Wording;
+import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Fold;
 import boughwright.viewer.window.look.Reading;
 import java.util.Comparator;
 import java.util.List;
@@ -23,12 +25,9 @@ import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** The big numbers of a bend. */
 final class Figures {
-  private final JPanel panel =
-      new JPanel(new MigLayout("wrap 2, fillx, insets 0, gap 0", "[grow,fill,50%][grow,fill,50%]"));
   private final Reading pull = new Reading("pull.tension", "Pull in one go");
   private final Reading drawn = new Reading("pull.shortening", "Drawn in");
   private final Reading turns = new Reading("pull.turns", "Turns");
@@ -36,6 +35,7 @@ final class Figures {
   private final Reading strain = new Reading("pull.strain", "Bent hardest");
   private final Reading breaking = new Reading("pull.breaking", "Breaking");
   private final Reading kink = new Reading("pull.kink", "Kink on the inside");
+  private final JPanel panel;
 
   /**
    * What is shown.
@@ -65,13 +65,7 @@ final class Figures {
   }
 
   Figures() {
-    panel.setOpaque(false);
-    for (Reading reading : new Reading[] {pull, drawn, turns, miss}) {
-      panel.add(reading, "growx, wmin 0, aligny top");
-    }
-    for (Reading reading : new Reading[] {strain, breaking, kink}) {
-      panel.add(reading, "span 2, growx, wmin 0");
-    }
+    panel = Controls.stack(new Fold(2, pull, drawn, turns, miss), strain, breaking, kink);
   }
 
   JComponent component() {
@@ -106,9 +100,7 @@ final class Figures {
         .ifPresentOrElse(
             peak ->
                 strain.show(
-                    Wording.percent(peak.bendingStrain()),
-                    PullWords.place(peak, of.units()),
-                    of.explain().strain()),
+                    Wording.strain(peak), PullWords.place(peak, of.units()), of.explain().strain()),
             () -> strain.clear("nothing is bent"));
     odds(of);
   }

@@ -19,8 +19,8 @@ import javax.swing.JTextField;
 /** Chooses, makes, copies, renames and deletes plans. */
 final class PlanBar {
   private final Workspace workspace;
-  private final JComboBox<String> choice = new JComboBox<>();
-  private final JTextField name = new JTextField(8);
+  private final JComboBox<String> choice = Controls.choice();
+  private final JTextField name = Controls.high(new JTextField(8));
   private final JButton rename = Controls.button("Rename");
   private final JButton copy = Controls.button("Duplicate");
   private final JButton delete = Controls.button("Delete");
@@ -38,8 +38,6 @@ final class PlanBar {
     button(delete, "plan.delete", 'l', this::delete);
     choice.addActionListener(event -> choose());
     name.addActionListener(event -> rename());
-    choice.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
-    name.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
     section = Controls.section("Plan", Controls.row(choice, add));
     more = Controls.section("This plan", Controls.row(name, rename), Controls.row(copy, delete));
     workspace.listen(

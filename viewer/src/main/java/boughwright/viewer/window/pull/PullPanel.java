@@ -48,7 +48,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
   private final JButton instead = Controls.button("Hold it with a line");
   private final JToggleButton line = Controls.toggle("Line");
   private final JToggleButton coil = Controls.toggle("Wire");
-  private final JTextField name = new JTextField(8);
+  private final JTextField name = Controls.high(new JTextField(8));
   private final JButton add = Controls.button("Add to plan");
   private final JButton drop = Controls.button("Drop it");
   private final JComponent adding;
@@ -92,7 +92,7 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     column.add(
         Controls.section("What it takes", Controls.row(line, coil), adding, figures.component()),
         "gaptop " + Controls.APART);
-    column.add(verdict, "wmin 0, hmin " + Theme.px(SENTENCES));
+    column.add(verdict, "wmin 0, hmin " + Theme.length(SENTENCES));
     column.add(wire, "wmin 0");
     column.add(trouble, "wmin 0");
     column.add(instead, "wmin 0");
@@ -114,7 +114,6 @@ public final class PullPanel implements ModePanel, AutoCloseable {
     Controls.named(instead, "pull.instead", "Hold it with a line instead of wire");
     instead.setMnemonic('t');
     instead.addActionListener(event -> pulling.use(Follower.Way.LINE));
-    name.putClientProperty("JComponent.minimumHeight", Controls.TARGET);
     name.putClientProperty("JTextField.placeholderText", "name");
     line.setMnemonic('i');
     coil.setMnemonic('w');

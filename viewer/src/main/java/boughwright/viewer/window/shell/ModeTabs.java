@@ -37,14 +37,14 @@ final class ModeTabs {
   private static final double WIDE_PART = 0.6;
 
   /** What a wide panel has use for, as far as the tree keeps its room [user pixels at 100 %]. */
-  private static final int WIDE = 820;
+  private static final int WIDE = 840;
 
   /** How much more of it a panel takes for each doubling of the text [1]. */
   private static final double MORE_PART = 0.22;
 
   private static final double HUNDRED = 100;
 
-  /** The room that a wide panel leaves to the tree [user pixels at 100 %]. */
+  /** The room that a wide panel leaves to the tree [user pixels]. */
   private static final int LEAST_TREE = 400;
 
   private final List<ModePanel> modes;
@@ -139,7 +139,7 @@ final class ModeTabs {
     public Dimension getPreferredSize() {
       Component parent = getParent();
       if (parent != null && isWide()) {
-        int room = parent.getWidth() - Theme.px(LEAST_TREE);
+        int room = parent.getWidth() - LEAST_TREE;
         int wide = Math.max(Theme.px(WIDE), (int) (parent.getWidth() * WIDE_PART));
         return new Dimension(Math.min(wide, room), 0);
       }

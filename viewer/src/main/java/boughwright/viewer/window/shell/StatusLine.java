@@ -2,6 +2,7 @@
 package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.work.Jobs;
@@ -11,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import net.miginfocom.swing.MigLayout;
@@ -22,18 +22,27 @@ final class StatusLine extends JPanel {
   private static final int PERMILLE = 1000;
   private static final int MOST_KEPT = 500;
   private static final int BAR = 100;
-  private static final int WORDS = 260;
 
-  private final JLabel said = Controls.label(" ");
+  /** Two lines of text, so that the tree does not move when a second one comes. */
+  private static final int HIGH = 42;
+
+  private static final int WORDS = 200;
+  private static final int LEAST_WORDS = 120;
+
+  private final Prose said = Controls.prose("");
   private final JButton history = Controls.button("Notices");
-  private final JLabel work = Controls.note("");
+  private final Prose work = Controls.remark("");
   private final JProgressBar bar = new JProgressBar(0, PERMILLE);
   private final JButton stop = Controls.button("Stop");
   private final transient Jobs jobs;
   private final transient List<Notice> notices = new ArrayList<>();
 
   StatusLine(Jobs jobs, Runnable openHistory) {
-    super(new MigLayout("insets 6 16 6 16", "[grow,fill,0:pref]12[]", "[center]"));
+    super(
+        new MigLayout(
+            "insets 6 16 6 16",
+            "[grow,fill,30%:pref]12[min:pref]",
+            "[" + Theme.length(HIGH) + ":pref,center]"));
     this.jobs = jobs;
     setName("status");
     said.setName("status.notice");
@@ -48,8 +57,8 @@ final class StatusLine extends JPanel {
     stop.addActionListener(event -> stopNewest());
     JPanel right = new JPanel(new MigLayout("insets 0, gapx 12, hidemode 3", "", "[center]"));
     right.setOpaque(false);
-    right.add(work, "wmin 0, wmax " + Theme.length(WORDS));
-    right.add(bar, "w " + Theme.length(BAR) + "!");
+    right.add(work, "w " + Theme.length(LEAST_WORDS) + ":" + Theme.length(WORDS) + ":, growx");
+    right.add(bar, "w " + Theme.length(BAR / 2) + ":" + Theme.length(BAR) + ":");
     String high = "wmin pref, hmin " + Theme.length(Controls.TARGET);
     right.add(stop, high);
     right.add(history, high);
@@ -74,10 +83,8 @@ final class StatusLine extends JPanel {
     }
     String[] lines = notice.words().split("\n");
     String more = lines.length > 1 ? "  (and " + (lines.length - 1) + " more)" : "";
-    said.setText(lead(notice.kind()) + lines[0] + more);
-    said.setToolTipText(notice.words().replace("\n", "  "));
-    said.getAccessibleContext().setAccessibleName(said.getText());
-    paintSaid(notice.kind());
+    said.say(lead(notice.kind()) + lines[0] + more, shade(notice.kind()));
+    said.setToolTipText(lines.length > 1 ? notice.words().replace("\n", "  ") : null);
   }
 
   static String lead(Notice.Kind kind) {
@@ -88,14 +95,12 @@ final class StatusLine extends JPanel {
     };
   }
 
-  private void paintSaid(Notice.Kind kind) {
-    said.setForeground(
-        Theme.colour(
-            switch (kind) {
-              case DONE -> Shade.INK;
-              case CAUTION -> Shade.CAUTION;
-              case FAULT -> Shade.FAULT;
-            }));
+  private static Shade shade(Notice.Kind kind) {
+    return switch (kind) {
+      case DONE -> Shade.INK;
+      case CAUTION -> Shade.CAUTION;
+      case FAULT -> Shade.FAULT;
+    };
   }
 
   /** All that was said, the oldest first. */
@@ -112,7 +117,7 @@ final class StatusLine extends JPanel {
     if (any) {
       Jobs.State state = running.get(running.size() - 1);
       String others = running.size() > 1 ? "  (" + running.size() + " at once)" : "";
-      work.setText((state.now().isEmpty() ? state.name() : state.now()) + others);
+      work.say((state.now().isEmpty() ? state.name() : state.now()) + others, Shade.QUIET);
       bar.setIndeterminate(state.part() < 0);
       bar.setValue((int) Math.round(Math.max(0, state.part()) * PERMILLE));
     }
@@ -122,10 +127,6 @@ final class StatusLine extends JPanel {
   public void updateUI() {
     super.updateUI();
     setBorder(BorderFactory.createEmptyBorder(1, 0, 0, 0));
-    if (notices != null && !notices.isEmpty()) {
-      javax.swing.SwingUtilities.invokeLater(
-          () -> paintSaid(notices.get(notices.size() - 1).kind()));
-    }
   }
 
   @Override

@@ -2,6 +2,7 @@
 package boughwright.viewer.window.sketch;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.Fold;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
@@ -29,7 +30,7 @@ final class Pages {
   /** What is measured. */
   enum Page {
     TREE("Tree", 'T'),
-    SEGMENTS("Draw", 'r'),
+    SEGMENTS("Segments", 'g'),
     TABLE("Table", 'b'),
     WOUNDS("Wounds", 'u'),
     PHOTOS("Photos", 'h');
@@ -44,8 +45,7 @@ final class Pages {
   }
 
   Pages() {
-    JPanel row = new JPanel(new MigLayout("insets 8 12 0 12, gapx 4, fillx", "", ""));
-    row.setOpaque(false);
+    JPanel row = new Fold(Page.values().length);
     ButtonGroup group = new ButtonGroup();
     for (Page page : Page.values()) {
       JToggleButton button = Controls.toggle(page.words);
@@ -57,11 +57,14 @@ final class Pages {
       button.addActionListener(event -> show(page));
       group.add(button);
       buttons.put(page, button);
-      row.add(button, "growx, pushx, wmin 0");
+      row.add(button);
     }
     cards.setOpaque(false);
     Whole whole = new Whole();
-    whole.add(row, BorderLayout.NORTH);
+    JPanel head = new JPanel(new MigLayout("insets 8 12 0 12, fillx", "[grow,fill,0:pref]", ""));
+    head.setOpaque(false);
+    head.add(row, "wmin 0");
+    whole.add(head, BorderLayout.NORTH);
     whole.add(cards, BorderLayout.CENTER);
     pane =
         new JScrollPane(

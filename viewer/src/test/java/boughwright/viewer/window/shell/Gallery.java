@@ -28,7 +28,8 @@ import javax.swing.SwingUtilities;
  * only what has that word in its name.
  */
 public final class Gallery {
-  private static final List<String> PAGES = List.of("tree", "draw", "table", "wounds", "photos");
+  private static final List<String> PAGES =
+      List.of("tree", "segments", "table", "wounds", "photos");
 
   private final Path folder;
   private final String scale;
@@ -88,7 +89,7 @@ public final class Gallery {
       test.robot.click("measure.page." + page);
       shoot("measure-" + page + tag);
     }
-    test.robot.click("measure.page.draw");
+    test.robot.click("measure.page.segments");
     choose(2);
     shoot("pull-empty" + tag);
     pull();

@@ -41,7 +41,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The window with all that is in it, as a person works it. */
 class WholeWindowTest {
-  private static final List<String> PAGES = List.of("tree", "draw", "table", "wounds", "photos");
+  private static final List<String> PAGES =
+      List.of("tree", "segments", "table", "wounds", "photos");
   private static final Pattern METRIC = Pattern.compile("(?<![A-Za-z(])(mm|N)(?![A-Za-z])");
 
   @TempDir Path folder;
@@ -148,7 +149,7 @@ class WholeWindowTest {
   @Test
   void inchesWithFractions_andCentimetresWithAComma_areUnderstood() {
     mode(2);
-    robot.click("measure.page.draw");
+    robot.click("measure.page.segments");
     robot.fill("measure.add.length", "1 1/2 in");
     assertThat(robot.words("measure.add.length")).isEqualTo("38.1");
     robot.fill("measure.add.length", "3,5 cm");
@@ -213,7 +214,7 @@ class WholeWindowTest {
   void afterEveryDialog_theKeyboardIsWhereItWas() {
     WindowRobot.doOnEvents(() -> test.window.workspace().select(Selection.of("b1")));
     mode(2);
-    robot.click("measure.page.draw");
+    robot.click("measure.page.segments");
     Map<String, String> dialogs = new TreeMap<>();
     dialogs.put("file.open", "file.chooser");
     dialogs.put("file.save-as", "file.chooser");

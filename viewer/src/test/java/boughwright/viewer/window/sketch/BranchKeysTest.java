@@ -35,7 +35,7 @@ class BranchKeysTest {
   @BeforeEach
   void open() {
     frame = SketchFrame.open(home, Sketches.small());
-    robot.click("measure.page.draw");
+    robot.click("measure.page.segments");
     WindowRobot.doOnEvents(
         () -> {
           frame.workspace.select(Selection.of("b1"));

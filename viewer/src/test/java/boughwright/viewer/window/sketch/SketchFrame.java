@@ -42,7 +42,7 @@ final class SketchFrame {
     WindowRobot.doOnEvents(() -> opened.canvas.setSmooth(false));
     opened.desk.open(document);
     opened.desk.robot().keys(KeyEvent.VK_ALT, KeyEvent.VK_2);
-    opened.desk.robot().find("measure.page.draw");
+    opened.desk.robot().find("measure.page.segments");
     return opened;
   }
 

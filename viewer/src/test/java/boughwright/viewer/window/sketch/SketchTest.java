@@ -39,7 +39,7 @@ class SketchTest {
   @BeforeEach
   void open() {
     frame = SketchFrame.open(home, Sketches.fresh());
-    robot.click("measure.page.draw");
+    robot.click("measure.page.segments");
   }
 
   @AfterEach
@@ -79,7 +79,7 @@ class SketchTest {
     robot.keys(KeyEvent.VK_ENTER);
     frame.desk.answerNotToSave();
     robot.waitFor("the sheet is gone", () -> !robot.isThere("new-tree"));
-    robot.click("measure.page.draw");
+    robot.click("measure.page.segments");
     typeSegment("0", "88", "60", "25", "22");
     typeSegment("90", "80", "4 cm", "22", "18");
     Point3 top = segments().get(2).end();
@@ -105,7 +105,7 @@ class SketchTest {
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
     frame.desk.answerFile(file);
     robot.waitFor("it is saved", () -> frame.workspace.history().isSaved());
-    robot.click("measure.page.draw");
+    robot.click("measure.page.segments");
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
     robot.fill("new-tree.name", "Another");
     robot.waitFor("another is open", () -> segments().size() == 1);

@@ -65,7 +65,7 @@ final class AnchorForm {
             "wrap 1, fillx, insets 0, gapy 8", "[grow,fill,0:pref]", ""));
     fields.add(Controls.row(name, kind), "wmin 0");
     fields.add(
-        Controls.note("From the middle of the trunk base, as you stand at azimuth 0"), "wmin 0");
+        Controls.remark("From the middle of the trunk base, as you stand at azimuth 0"), "wmin 0");
     fields.add(Controls.row(right, behind, above), "wmin 0");
     fields.add(remove, "wmin 0");
     section = Controls.section("Anchors to tie lines to", list, fields, add);

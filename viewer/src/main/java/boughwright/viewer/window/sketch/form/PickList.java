@@ -5,6 +5,7 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Theme;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -47,7 +48,6 @@ public final class PickList<T> extends JPanel {
     setOpaque(false);
     Controls.named(list, name, spoken);
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-    list.setFixedCellHeight(Theme.px(Controls.TARGET));
     list.setCellRenderer(
         new DefaultListCellRenderer() {
           private static final long serialVersionUID = 1L;
@@ -60,6 +60,12 @@ public final class PickList<T> extends JPanel {
             super.getListCellRendererComponent(in, line, index, chosen, focus);
             setToolTipText(line);
             return this;
+          }
+
+          @Override
+          public Dimension getPreferredSize() {
+            Dimension size = super.getPreferredSize();
+            return new Dimension(size.width, Math.max(size.height, Theme.px(Controls.TARGET)));
           }
         });
     list.addListSelectionListener(

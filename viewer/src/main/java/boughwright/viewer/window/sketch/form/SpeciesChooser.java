@@ -52,6 +52,7 @@ final class SpeciesChooser extends JPanel {
     super(new MigLayout("wrap 1, fillx, insets 0, gapy 4, hidemode 3", "[grow,fill,0:pref]", ""));
     this.workspace = workspace;
     setOpaque(false);
+    Controls.asHighAsWide(this);
     JLabel label = Controls.note("Species");
     label.setDisplayedMnemonic('S');
     label.setLabelFor(field);

@@ -50,6 +50,7 @@ public final class TextEntry extends JPanel {
     super(new MigLayout("wrap 1, fillx, insets 0, gapy 4, hidemode 3", "[grow,fill,0:pref]", ""));
     this.taker = taker;
     setOpaque(false);
+    Controls.asHighAsWide(this);
     label = Controls.note(words);
     label.setLabelFor(field);
     Controls.named(field, name, words);

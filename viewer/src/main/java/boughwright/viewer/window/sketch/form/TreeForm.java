@@ -77,7 +77,7 @@ public final class TreeForm {
             "Branches bend from",
             one ->
                 one == Unions.SURFACE
-                    ? "the bark of what they grow on (real trees)"
+                    ? "the bark (real trees)"
                     : "the axis of what they grow on (rod theory)",
             one -> workspace.edit(TreeEdits.unions(one)));
     unions.offer(List.of(Unions.values()), Unions.SURFACE);

@@ -41,7 +41,8 @@ final class CellText extends DefaultTableCellRenderer {
         BorderFactory.createCompoundBorder(
             getBorder(),
             BorderFactory.createEmptyBorder(0, Theme.px(ROOM) + indent, 0, Theme.px(ROOM))));
-    setToolTipText(what == SegmentColumn.ID ? String.valueOf(value) : null);
+    boolean name = what == SegmentColumn.ID || what == SegmentColumn.PARENT;
+    setToolTipText(name ? String.valueOf(value) : null);
     getAccessibleContext()
         .setAccessibleName(table.cells().rows().id(row) + ", " + what.title() + ": " + value);
     return this;

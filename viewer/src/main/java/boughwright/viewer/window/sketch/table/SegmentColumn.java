@@ -11,9 +11,9 @@ import boughwright.viewer.window.sketch.entry.Typed;
 
 /** A column of the table of segments. */
 enum SegmentColumn {
-  ID("Segment", "", 130, 100, "Its name"),
+  ID("Segment", "", 130, 90, "Its name"),
   PARENT("Grows on", "", 92, 52, "The segment it starts on"),
-  ALONG("At", "", 60, 48, "Where on that segment it starts: 0 is its start, 1 its end"),
+  ALONG("At", "", 62, 57, "Where on that segment it starts: 0 is its start, 1 its end"),
   KIND("Kind", "", 96, 90, "Trunk, branch, root, sacrifice or deadwood"),
   AZIMUTH("Azimuth", "\u00B0", 82, 72, "Where it points: 0 toward you, 90 your left, from above"),
   ELEVATION("Elevation", "\u00B0", 90, 68, "How far it rises above level; down is negative"),
@@ -21,7 +21,7 @@ enum SegmentColumn {
   CALIPER_START("Caliper start", "length", 84, 64, "Over bark, just outside the collar"),
   CALIPER_END("Caliper end", "length", 84, 60, "Over bark at its end"),
   JOINS("Joins", "", 84, 84, "Goes on: the same shoot. Branch: a branch on it"),
-  BARK("Bark", "length", 68, 42, "One layer of its bark; empty for the tree's"),
+  BARK("Bark", "length", 68, 57, "One layer of its bark; empty for the tree's"),
   LIVE("Live", "", 56, 42, "Whether it carries live growth: yes, no or empty");
 
   private final String title;

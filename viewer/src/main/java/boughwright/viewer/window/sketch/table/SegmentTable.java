@@ -27,7 +27,6 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.event.ListSelectionEvent;
 import javax.swing.table.JTableHeader;
-import javax.swing.table.TableColumn;
 
 /**
  * The segments as a table that is edited like a spreadsheet: typing overwrites, F2 changes, Enter
@@ -38,6 +37,8 @@ public final class SegmentTable extends JTable {
   private static final int ROW_HEIGHT = 36;
 
   private final transient Workspace workspace;
+  private final transient ColumnRoom room;
+  private transient Runnable columnsChanged = () -> {};
   private boolean following;
 
   public SegmentTable(Workspace workspace, Shape shape) {
@@ -50,6 +51,7 @@ public final class SegmentTable extends JTable {
     setSurrendersFocusOnKeystroke(true);
     putClientProperty("terminateEditOnFocusLost", true);
     getTableHeader().setReorderingAllowed(false);
+    room = new ColumnRoom(this, () -> columnsChanged.run());
     setDefaultRenderer(Object.class, new CellText(this));
     setDefaultEditor(Object.class, editor());
     dress();
@@ -102,34 +104,27 @@ public final class SegmentTable extends JTable {
     return (SegmentTableModel) getModel();
   }
 
+  /** Which columns are shown. */
+  ColumnRoom room() {
+    return room;
+  }
+
+  /** Asks to be told when other columns are shown. */
+  void onColumns(Runnable listener) {
+    columnsChanged = listener;
+    listener.run();
+  }
+
   private void dress() {
     setRowHeight(Theme.px(ROW_HEIGHT));
-    for (int i = 0; i < getColumnModel().getColumnCount(); i++) {
-      TableColumn column = getColumnModel().getColumn(i);
-      column.setPreferredWidth(Theme.px(SegmentTableModel.column(i).width()));
-      column.setMinWidth(Theme.px(SegmentTableModel.column(i).least()));
-    }
+    room.dress();
     getTableHeader().setFont(Theme.small());
-  }
-
-  /** All columns stand in the width there is, while each can still be read in it. */
-  @Override
-  public boolean getScrollableTracksViewportWidth() {
-    return getParent() != null && getParent().getWidth() >= getMinimumSize().width;
-  }
-
-  @Override
-  public Dimension getPreferredSize() {
-    Dimension wished = super.getPreferredSize();
-    return getScrollableTracksViewportWidth()
-        ? wished
-        : new Dimension(getMinimumSize().width, wished.height);
   }
 
   @Override
   public void updateUI() {
     super.updateUI();
-    if (workspace != null) {
+    if (room != null) {
       dress();
     }
   }
