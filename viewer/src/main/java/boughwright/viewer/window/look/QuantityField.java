@@ -178,6 +178,11 @@ public final class QuantityField extends JPanel implements Explained {
     return fault.isVisible();
   }
 
+  /** Whether something is typed that is not taken yet; it must not be written over. */
+  public boolean isBeingTyped() {
+    return isFaulty() || field.isFocusOwner() && isTouched();
+  }
+
   @Override
   public void setEnabled(boolean enabled) {
     super.setEnabled(enabled);

@@ -89,6 +89,6 @@ final class ExactFields {
   }
 
   private boolean isTyping() {
-    return List.of(drawn, length, tension).stream().anyMatch(QuantityField::isFaulty);
+    return List.of(drawn, length, tension).stream().anyMatch(QuantityField::isBeingTyped);
   }
 }

@@ -66,7 +66,7 @@ final class PointFields {
 
   /** Whether something is typed that is not taken yet. */
   boolean isTyping() {
-    return fields.stream().anyMatch(QuantityField::isFaulty);
+    return fields.stream().anyMatch(QuantityField::isBeingTyped);
   }
 
   void show(Point3 point) {

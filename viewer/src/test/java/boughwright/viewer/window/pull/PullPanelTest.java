@@ -120,6 +120,21 @@ class PullPanelTest {
     assertThat(trial.get("guy_lines").get(0).get("shortening_mm").asDouble()).isEqualTo(7.5);
   }
 
+  @Test
+  void numberBeingTyped_staysWhileTheRiskIsWorkedOut() {
+    emptyPlan();
+    pullTip();
+    window.reach("pull.drawn");
+    robot.write("pull.drawn", "7.");
+    window.patiently(
+        "its risk is drawn",
+        () -> !((Prose) robot.find("pull.verdict")).getText().contains("being"));
+    robot.type("5");
+    assertThat(robot.words("pull.drawn")).isEqualTo("7.5");
+    robot.keys(KeyEvent.VK_ENTER);
+    robot.waitFor("7.5 mm", () -> window.isRead("pull.shortening", "7.5 mm"));
+  }
+
   private String shortening() {
     return window.reading("pull.shortening");
   }

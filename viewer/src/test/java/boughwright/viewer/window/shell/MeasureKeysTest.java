@@ -89,7 +89,7 @@ class MeasureKeysTest {
 
   @Test
   void segments_areTypedInTheFormAndInTheTable() {
-    page("draw");
+    page("segments");
     int before = tree().segments().size();
     robot.keys(KeyEvent.VK_INSERT);
     waitForFocus("measure.add.azimuth");

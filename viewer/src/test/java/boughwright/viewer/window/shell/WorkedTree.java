@@ -23,7 +23,7 @@ final class WorkedTree {
   static final List<String> PAGES =
       List.of(
           "measure.page.tree",
-          "measure.page.draw",
+          "measure.page.segments",
           "measure.page.table",
           "measure.page.wounds",
           "measure.page.photos");
