@@ -23,6 +23,10 @@ public final class SceneWords {
   private static final double LOWEST_WITH_LEGEND = 260;
 
   private static final double LOWEST_WITH_BAR = 130;
+
+  /** So near to the edge of the view nothing is written. */
+  private static final double BORDER = 8;
+
   private static final double LEGEND_SIDES = 64;
 
   /** The legend leaves the scale bar so much of the foot. */
@@ -75,7 +79,7 @@ public final class SceneWords {
 
   /** Draws the scale bar and the legend at the foot, and says where they are. */
   private static List<Rect> foot(Page page, Scene scene, ViewFrame frame, Wanted wanted) {
-    List<Rect> taken = new ArrayList<>();
+    List<Rect> taken = new ArrayList<>(border(frame.area(), page.u(BORDER)));
     boolean isBar = wanted.parts.contains(Part.BAR);
     double bottom = frame.area().bottom() - page.u(EDGE);
     double whole = frame.area().width() - 2 * page.u(EDGE);
@@ -116,6 +120,14 @@ public final class SceneWords {
       bar.draw(page, page.u(EDGE) + (wide - bar.pixels()) / 2, y, words);
     }
     return taken;
+  }
+
+  private static List<Rect> border(Rect view, double width) {
+    return List.of(
+        new Rect(0, 0, view.width(), width),
+        new Rect(0, view.height() - width, view.width(), width),
+        new Rect(0, 0, width, view.height()),
+        new Rect(view.width() - width, 0, width, view.height()));
   }
 
   /** A piece of the ground, nearly covering, so that what is written on it reads on anything. */

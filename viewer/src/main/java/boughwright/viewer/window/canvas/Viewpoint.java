@@ -7,6 +7,7 @@ import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.Framing;
 import boughwright.viewer.scene.StagesView;
 import boughwright.viewer.scene.ViewAngle;
+import boughwright.viewer.window.look.Theme;
 import java.util.List;
 import javax.swing.Timer;
 
@@ -14,6 +15,11 @@ import javax.swing.Timer;
 final class Viewpoint {
   private static final double TURN_PER_PIXEL = Math.toRadians(0.4);
   private static final double SMALLEST_SCALE = 20;
+
+  /** A canvas that is lower has no legend, and what the legend takes of others [pixels]. */
+  private static final int LOWEST_WITH_LEGEND = 260;
+
+  private static final int FOOT = 100;
   private static final double LARGEST_SCALE = 200_000;
 
   /** How deep is drawn, over the size of the tree [1]. */
@@ -108,11 +114,12 @@ final class Viewpoint {
     return Math.min(LARGEST_SCALE, Math.max(SMALLEST_SCALE, scale));
   }
 
-  /** Room for words and for the foot; less of it where the canvas is small. */
+  /** Room for words and for the legend at the foot; less of it where the canvas is small. */
   private static Framing.Margins margins(Camera camera) {
     double side = Math.min(48, 0.07 * camera.width());
     double top = Math.min(56, 0.09 * camera.height());
-    double foot = Math.min(100, 0.16 * camera.height());
+    boolean isLow = camera.height() < Theme.px(LOWEST_WITH_LEGEND);
+    double foot = isLow ? 0.16 * camera.height() : Theme.px(FOOT);
     return new Framing.Margins(side, top, side, foot);
   }
 

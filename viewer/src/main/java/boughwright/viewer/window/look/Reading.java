@@ -10,6 +10,7 @@ import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
@@ -25,8 +26,13 @@ public final class Reading extends JPanel implements Explained {
   private static final long serialVersionUID = 1L;
   private static final String NOTHING = "\u2013";
 
+  /** The space between a number and its unit, where no line breaks. */
+  private static final Pattern TO_UNIT =
+      Pattern.compile("(?<=[0-9]) (?=(?:N|lbf|kgf|mm|cm|m|in|%)(?!\\p{L}))");
+
   private final String title;
   private final Prose value = new Prose(NOTHING, Shade.INK, Words.Rank.READING);
+
   private final Prose note = new Prose("", Shade.QUIET);
   private transient Optional<Explanation> explanation = Optional.empty();
 
@@ -92,7 +98,7 @@ public final class Reading extends JPanel implements Explained {
   public void show(String words, String smallNote, Explanation what) {
     value.say(words, Shade.INK);
     value.setVisible(true);
-    note.say(smallNote, Shade.QUIET);
+    note.say(TO_UNIT.matcher(smallNote).replaceAll("\u00A0"), Shade.QUIET);
     note.setVisible(!smallNote.isEmpty());
     explanation = Optional.of(what);
     setToolTipText(ExplanationPopup.tip(what));
