@@ -21,7 +21,8 @@ import net.miginfocom.swing.MigLayout;
 
 /**
  * The controls under the tree: from where it is seen, and in which pose. Where there is little room
- * the views are behind one button, and a hint is its first sentence, where nothing else is told.
+ * the views are behind one button, and a hint is its first sentence, where nothing else is told;
+ * where there is hardly any, the tree comes before the hint.
  */
 final class Strip {
   private static final List<String> VIEWS =
@@ -29,6 +30,9 @@ final class Strip {
 
   /** Less height than this is little [user pixels at 100 %]. */
   private static final int LOW = 420;
+
+  /** Less than this is hardly any [user pixels at 100 %]. */
+  private static final int LOWEST = 220;
 
   private final Showing showing;
   private final JButton views = Controls.button("Seen from");
@@ -41,6 +45,7 @@ final class Strip {
   private Dimension room = new Dimension(Short.MAX_VALUE, Short.MAX_VALUE);
   private String hinted = "";
   private boolean tight;
+  private boolean cramped;
 
   Strip(Showing showing, List<Command> commands) {
     this.showing = showing;
@@ -95,6 +100,7 @@ final class Strip {
     Insets insets = panel.getInsets();
     int inside = canvas.width - insets.left - insets.right - 2 * Controls.NEAR;
     tight = canvas.height < Theme.px(LOW) || !row.fits(inside);
+    cramped = canvas.height < Theme.px(LOWEST);
     views.setVisible(tight);
     row.setVisible(!tight);
     hint(hinted);
@@ -118,6 +124,6 @@ final class Strip {
     hinted = words;
     int end = words.indexOf(". ");
     hint.say(tight && end > 0 ? words.substring(0, end + 1) : words, Shade.INK);
-    hint.setVisible(!words.isBlank() && !(tight && remark.isVisible()));
+    hint.setVisible(!words.isBlank() && !cramped && !(tight && remark.isVisible()));
   }
 }

@@ -8,6 +8,8 @@ import boughwright.viewer.window.look.Theme;
 import boughwright.viewer.window.work.Jobs;
 import boughwright.viewer.window.work.Notice;
 import java.awt.Graphics;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -25,6 +27,9 @@ final class StatusLine extends JPanel {
 
   /** Two lines of text, so that the tree does not move when a second one comes. */
   private static final int HIGH = 42;
+
+  /** On a narrower window what is being worked out is told by the bar alone. */
+  private static final int LEAST_WIDTH = 640;
 
   private static final int WORDS = 200;
   private static final int LEAST_WORDS = 120;
@@ -64,6 +69,13 @@ final class StatusLine extends JPanel {
     right.add(history, high);
     add(said, "wmin 0, growx, pushx");
     add(right);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent event) {
+            showWork();
+          }
+        });
     jobs.listen(this::showWork);
     showWork();
   }
@@ -111,12 +123,13 @@ final class StatusLine extends JPanel {
   private void showWork() {
     List<Jobs.State> running = jobs.running();
     boolean any = !running.isEmpty();
-    work.setVisible(any);
+    work.setVisible(any && getWidth() >= Theme.px(LEAST_WIDTH));
     bar.setVisible(any);
     stop.setVisible(any);
     if (any) {
       Jobs.State state = running.get(running.size() - 1);
       String others = running.size() > 1 ? "  (" + running.size() + " at once)" : "";
+      bar.setToolTipText(state.now().isEmpty() ? state.name() : state.now());
       work.say((state.now().isEmpty() ? state.name() : state.now()) + others, Shade.QUIET);
       bar.setIndeterminate(state.part() < 0);
       bar.setValue((int) Math.round(Math.max(0, state.part()) * PERMILLE));
