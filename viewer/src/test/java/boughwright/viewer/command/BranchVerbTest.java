@@ -113,23 +113,32 @@ class BranchVerbTest {
   }
 
   @Test
-  void deepestMovement_isStillReached() {
-    JsonNode answer =
-        Ran.command(
-                "branch",
-                "--species",
-                "larch",
-                "--length-mm",
-                "400",
-                "--calipers-mm",
-                "16,4",
-                "--tip-mm",
-                "360",
-                "--no-risk",
-                "--json")
-            .json();
+  void deepestMovement_isStillReached_whereTheBranchIsThin() {
+    JsonNode answer = deepest("8,3");
     assertThat(answer.get("converged").booleanValue()).isTrue();
     assertThat(answer.get("force_N").doubleValue()).isPositive();
+  }
+
+  /** It would have to be bent at its start as no wood can be. */
+  @Test
+  void deepestMovement_ofAStoutBranch_isNoPose() {
+    assertThat(deepest("16,4").get("converged").booleanValue()).isFalse();
+  }
+
+  private static JsonNode deepest(String calipers) {
+    return Ran.command(
+            "branch",
+            "--species",
+            "larch",
+            "--length-mm",
+            "400",
+            "--calipers-mm",
+            calipers,
+            "--tip-mm",
+            "360",
+            "--no-risk",
+            "--json")
+        .json();
   }
 
   @Test

@@ -75,7 +75,7 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
             about("The odds of wrinkles inside the bend, which a limb outlives.", "As above.")),
         new CompareRow(
             "pull",
-            "Hardest pull, in one go",
+            "Hardest pull",
             of ->
                 of.hardest().map(line -> PullWords.force(line.tension(), of.units())).orElse(NONE),
             about("The pull of the line that pulls hardest.", "Best guess of the wood.")),

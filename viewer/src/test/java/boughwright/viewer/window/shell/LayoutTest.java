@@ -7,6 +7,7 @@ import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.edit.SegmentEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.history.History;
+import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.gl.Graphics;
 import boughwright.viewer.window.Layout;
 import boughwright.viewer.window.Parts;
@@ -49,6 +50,11 @@ class LayoutTest {
           new Dimension(1280, 800),
           new Dimension(1920, 1080),
           new Dimension(3840, 2160));
+
+  /** A branch that the plan does not bend, so that it is where it was measured. */
+  private static final String BRANCH = "b2b";
+
+  private static final String LONG_NAME = "second-branch-on-the-left-outer-end";
 
   /** The longest words each number of a bend can have. */
   private static final Map<String, String> LONG =
@@ -141,23 +147,19 @@ class LayoutTest {
   private static void lengthenNames(Workspace work) {
     WindowRobot.doOnEvents(
         () -> {
-          work.edit(SegmentEdits.rename("b1d", "first-branch-on-the-left-outer-end"));
+          work.edit(SegmentEdits.rename(BRANCH, LONG_NAME));
           work.edit(PlanEdits.rename("a", "the-plan-for-the-next-three-seasons"));
           work.choosePlan("the-plan-for-the-next-three-seasons");
         });
   }
 
-  /** Drags the end of a branch. */
+  /** Drags a branch near its end. */
   private static void pull(TestDesk test) {
     WindowRobot.doOnEvents(() -> test.window.choose(PULL));
     test.robot.settle();
     Component view = test.robot.find("canvas.view");
-    Point3 end =
-        test.window.workspace().document().tree().segments().stream()
-            .filter(one -> one.id().startsWith("first-branch"))
-            .findFirst()
-            .orElseThrow()
-            .end();
+    Skeleton tree = new Skeleton(test.window.workspace().document().tree());
+    Point3 end = tree.point(tree.indexOf(LONG_NAME), 0.9);
     var canvas = test.window.parts().canvas();
     test.robot.waitFor(
         "the wood is drawn",
