@@ -28,6 +28,8 @@ import javax.swing.JPanel;
 
 /** The big numbers of a bend. */
 final class Figures {
+  private static final double ROUNDING = 1e-9;
+
   private final Reading pull = new Reading("pull.tension", "Pull in one go");
   private final Reading drawn = new Reading("pull.shortening", "Drawn in");
   private final Reading turns = new Reading("pull.turns", "Turns");
@@ -139,10 +141,14 @@ final class Figures {
     return about.toString();
   }
 
-  /** The pull of a line right after the last of several stages: the wood has given by then. */
+  /**
+   * The pull of a line right after the last of several stages that do the whole bend: the wood has
+   * given by then.
+   */
   private static OptionalDouble byStages(Subject of, String id) {
     List<Course.Step> stages =
         of.full().flatMap(Trying.Tried::course).stream()
+            .filter(course -> course.reached() > 1 - ROUNDING)
             .flatMap(course -> course.steps().stream())
             .filter(step -> step.act() == Course.Act.BEND || step.act() == Course.Act.TIGHTEN)
             .toList();

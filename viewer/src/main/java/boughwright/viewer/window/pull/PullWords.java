@@ -158,11 +158,10 @@ final class PullWords {
                 said.append(
                     String.format(
                         Locale.ROOT,
-                        " No anchor there is does it. One %.0f mm to the right, %.0f mm back and"
-                            + " %.0f mm up would leave %.0f mm.",
-                        1000 * missing.at().x(),
-                        1000 * missing.at().y(),
-                        1000 * missing.at().z(),
+                        " No anchor there is does it. One %s, %.0f mm %s would leave %.0f mm.",
+                        bearing(missing.at()),
+                        1000 * Math.abs(missing.at().z()),
+                        missing.at().z() < 0 ? "down" : "up",
                         1000 * missing.miss())));
     return said.toString().strip();
   }
