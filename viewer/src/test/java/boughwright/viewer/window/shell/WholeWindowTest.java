@@ -29,6 +29,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -283,13 +284,15 @@ class WholeWindowTest {
     return sizes;
   }
 
-  /** What work that goes on does not resize; the slider of poses comes with them. */
+  /** What work that goes on does not resize; the slider of poses and answers come with it. */
   private static boolean isSteady(Component part) {
     boolean control =
         part instanceof AbstractButton
             || part instanceof JComboBox<?>
             || part instanceof JTextComponent text && text.isEditable();
-    return control && part.getName() != null && !part.getName().startsWith("status.");
+    return control
+        && part.getName() != null
+        && Stream.of("status.", "compare.").noneMatch(part.getName()::startsWith);
   }
 
   @Test
