@@ -14,7 +14,7 @@ import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 
 /** Photos made byte by byte, as cameras and other programs write them. */
-final class MadePhotos {
+public final class MadePhotos {
   static final int WIDTH = 120;
   static final int HEIGHT = 60;
 
@@ -38,14 +38,15 @@ final class MadePhotos {
     return image;
   }
 
-  static byte[] jpeg(BufferedImage image) throws IOException {
+  /** An image as JPEG. */
+  public static byte[] jpeg(BufferedImage image) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageIO.write(image, "jpeg", out);
     return out.toByteArray();
   }
 
   /** An Exif block that holds nothing but an orientation. */
-  static byte[] exif(int orientation) throws IOException {
+  public static byte[] exif(int orientation) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     DataOutputStream data = new DataOutputStream(out);
     data.writeBytes("MM");
@@ -61,7 +62,8 @@ final class MadePhotos {
     return out.toByteArray();
   }
 
-  static byte[] withExif(byte[] jpeg, byte[] exif) throws IOException {
+  /** A JPEG with an Exif block right after its start. */
+  public static byte[] withExif(byte[] jpeg, byte[] exif) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     DataOutputStream data = new DataOutputStream(out);
     data.write(jpeg, 0, 2);

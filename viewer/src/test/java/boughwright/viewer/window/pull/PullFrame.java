@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.pull;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
@@ -18,6 +20,8 @@ import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -179,6 +183,27 @@ final class PullFrame implements AutoCloseable {
   /** What a reading shows. */
   String reading(String name) {
     return robot.find(name, Reading.class).words();
+  }
+
+  /** A number as it is shown. */
+  static String shown(double value, int decimals, String unit) {
+    String number = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toString();
+    return (number + " " + unit).strip();
+  }
+
+  /** Strain, verdict and kink are those that {@code bend} tells of the saved file. */
+  void bendingIs(JsonNode trial) {
+    assertThat(reading("pull.strain"))
+        .isEqualTo(shown(100 * trial.get("peak").get("bending_strain").asDouble(), 2, "%"));
+    assertThat(robot.words("pull.verdict"))
+        .contains(trial.get("verdict").get("words").asText())
+        .contains(trial.get("verdict").get("reason").asText());
+    assertThat(told()).contains("Kink on the inside: " + reading("pull.kink") + " ");
+  }
+
+  /** What {@code bend} says of the saved file, in one line. */
+  String told() {
+    return Ran.command("bend", file, "--plan", "mine").out().replaceAll("\\s+", " ");
   }
 
   /** Whether a reading shows some words; asked on the event thread. */

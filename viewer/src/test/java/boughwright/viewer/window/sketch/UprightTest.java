@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Backdrop;
+import boughwright.viewer.picture.MadePhotos;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.work.Notice;
 import java.awt.Color;
@@ -20,7 +21,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,27 +93,9 @@ class UprightTest {
   }
 
   private Path photo(int orientation) throws IOException {
-    ByteArrayOutputStream plain = new ByteArrayOutputStream();
-    ImageIO.write(stored(SIDES.get(orientation - 1)), "jpeg", plain);
-    byte[] jpeg = plain.toByteArray();
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DataOutputStream data = new DataOutputStream(out);
-    data.write(jpeg, 0, 2);
-    data.writeShort(0xFFE1);
-    data.writeShort(2 + 6 + 26);
-    data.writeBytes("Exif\0\0");
-    data.writeBytes("MM");
-    data.writeShort(42);
-    data.writeInt(8);
-    data.writeShort(1);
-    data.writeShort(0x0112);
-    data.writeShort(3);
-    data.writeInt(1);
-    data.writeShort(orientation);
-    data.writeShort(0);
-    data.writeInt(0);
-    data.write(jpeg, 2, jpeg.length - 2);
-    return Files.write(folder.resolve("held-" + orientation + ".jpg"), out.toByteArray());
+    byte[] plain = MadePhotos.jpeg(stored(SIDES.get(orientation - 1)));
+    byte[] held = MadePhotos.withExif(plain, MadePhotos.exif(orientation));
+    return Files.write(folder.resolve("held-" + orientation + ".jpg"), held);
   }
 
   private void add(Path photo) {
