@@ -19,9 +19,9 @@ final class FrontsSheet {
   private static final double LONGEST_BAR = 230;
 
   private final Page page;
-  private final FrontsText text;
+  private final FrontsWords text;
 
-  private FrontsSheet(Page page, FrontsText text) {
+  private FrontsSheet(Page page, FrontsWords text) {
     this.page = page;
     this.text = text;
   }
@@ -33,7 +33,7 @@ final class FrontsSheet {
    * @throws InputException if a name has letters that no typeface of this machine has
    */
   static BufferedImage fronts(
-      Document document, Optional<Plan> plan, FrontsText text, PictureSize size)
+      Document document, Optional<Plan> plan, FrontsWords text, PictureSize size)
       throws NoGraphicsException, InputException {
     Picture.requireLetters(text.name() + text.about());
     try (SceneRenderer renderer = SceneRenderer.open();
@@ -54,7 +54,7 @@ final class FrontsSheet {
    *
    * @throws InputException if a name has letters that no typeface of this machine has
    */
-  static BufferedImage map(FrontMap map, FrontsText text, PictureSize size) throws InputException {
+  static BufferedImage map(FrontMap map, FrontsWords text, PictureSize size) throws InputException {
     Picture.requireLetters(text.name() + text.about());
     try (Page page = new Page(size)) {
       FrontsSheet sheet = new FrontsSheet(page, text);

@@ -84,7 +84,7 @@ public final class PrintedPicture {
    * @throws InputException if this machine cannot draw, or lacks the letters of a name
    */
   public static PrintedPicture fronts(
-      Document document, Optional<Plan> plan, FrontsText text, PictureSize size)
+      Document document, Optional<Plan> plan, FrontsWords text, PictureSize size)
       throws InputException {
     return drawn(() -> FrontsSheet.fronts(document, plan, text, size));
   }
@@ -94,7 +94,7 @@ public final class PrintedPicture {
    *
    * @throws InputException if this machine lacks the letters of a name
    */
-  public static PrintedPicture frontMap(FrontMap map, FrontsText text, PictureSize size)
+  public static PrintedPicture frontMap(FrontMap map, FrontsWords text, PictureSize size)
       throws InputException {
     return drawn(() -> FrontsSheet.map(map, text, size));
   }

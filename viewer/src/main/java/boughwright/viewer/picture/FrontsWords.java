@@ -12,9 +12,9 @@ import java.util.List;
  * @param note what holds for all of it, at the foot
  * @param cards the fronts, the best first
  */
-public record FrontsText(
+public record FrontsWords(
     String name, String about, String statement, String note, List<FrontCard> cards) {
-  public FrontsText {
+  public FrontsWords {
     cards = List.copyOf(cards);
   }
 }
