@@ -1,14 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.front;
 
-import boughwright.modeller.design.shape.TrunkLine;
-import boughwright.modeller.design.shape.WoodLeft;
-import boughwright.modeller.plan.Cutting;
-import boughwright.modeller.plan.Spot;
-import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -34,8 +28,8 @@ public record FrontDoubt(List<Double> fronts, double sides) {
     fronts = List.copyOf(fronts);
   }
 
-  /** Measures the tree again and again, as it is in a plan. */
-  public static FrontDoubt of(Basis basis, FrontRules rules, Fronts found) {
+  /** Measures the tree again and again, and looks at what was found. */
+  public static FrontDoubt of(FrontCase tree, FrontRules rules, Fronts found) {
     List<FrontScore> poses = new ArrayList<>();
     found.fronts().forEach(front -> poses.add(front.score()));
     poses.add(found.worst());
@@ -44,7 +38,7 @@ public record FrontDoubt(List<Double> fronts, double sides) {
         .parallel()
         .forEach(
             n -> {
-              FrontGauge gauge = basis.measuredAgain(n);
+              FrontGauge gauge = tree.measuredAgain(n);
               scores[n] =
                   poses.stream()
                       .mapToDouble(pose -> rules.total(gauge.read(pose.pose())))
@@ -56,8 +50,9 @@ public record FrontDoubt(List<Double> fronts, double sides) {
       behind.add(
           ROUNDING
               + NINE_IN_TEN
-                  * deviation(IntStream.range(0, MEASUREMENTS)
-                      .mapToDouble(n -> scores[n][0] - scores[n][other])));
+                  * deviation(
+                      IntStream.range(0, MEASUREMENTS)
+                          .mapToDouble(n -> scores[n][0] - scores[n][other])));
     }
     return new FrontDoubt(behind.subList(0, poses.size() - 1), behind.get(poses.size() - 1));
   }
@@ -80,33 +75,5 @@ public record FrontDoubt(List<Double> fronts, double sides) {
   public boolean tellsSides(Fronts found) {
     return !found.fronts().isEmpty()
         && found.fronts().get(0).score().total() - found.worst().total() > sides;
-  }
-
-  /**
-   * From what a tree was judged.
-   *
-   * @param skeleton the tree
-   * @param cuts the cuts that are made
-   * @param apex the segment that becomes the apex
-   * @param eye from how far up it is looked at
-   */
-  public record Basis(Skeleton skeleton, List<Spot> cuts, Optional<String> apex, Eye eye) {
-    public Basis {
-      cuts = List.copyOf(cuts);
-    }
-
-    /** What is looked at. */
-    public FrontSubject subject() {
-      return subject(skeleton);
-    }
-
-    private FrontSubject subject(Skeleton of) {
-      WoodLeft wood = new WoodLeft(new Cutting(of, cuts));
-      return FrontSubject.bare(wood, TrunkLine.of(wood, apex));
-    }
-
-    private FrontGauge measuredAgain(long seed) {
-      return new FrontGauge(subject(new Skeleton(Remeasured.of(skeleton, seed))), eye);
-    }
   }
 }
