@@ -9,8 +9,8 @@ import java.util.List;
  * @param kind what it is
  * @param segments ids of the segments it concerns: whoever finds the fault names one of them
  */
-record PlantedFault(PlantedKind kind, List<String> segments) {
-  PlantedFault {
+public record PlantedFault(PlantedKind kind, List<String> segments) {
+  public PlantedFault {
     segments = List.copyOf(segments);
     if (segments.isEmpty()) {
       throw new IllegalArgumentException("a fault is somewhere");

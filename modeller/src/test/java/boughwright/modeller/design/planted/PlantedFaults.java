@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * @param document the tree, with one plan that names the front
  * @param faults what was planted
  */
-record PlantedFaults(long seed, Document document, List<PlantedFault> faults) {
+public record PlantedFaults(long seed, Document document, List<PlantedFault> faults) {
   private static final int TREES = 100;
 
   /** No tree gets two kinds of one group, for they would be in each other's way. */
@@ -41,12 +41,12 @@ record PlantedFaults(long seed, Document document, List<PlantedFault> faults) {
               PlantedKind.TOO_LOW,
               PlantedKind.COMPETING_LEADERS));
 
-  PlantedFaults {
+  public PlantedFaults {
     faults = List.copyOf(faults);
   }
 
   /** A hundred trees with three faults each, every kind in twenty-five of them. */
-  static List<PlantedFaults> hundred() {
+  public static List<PlantedFaults> hundred() {
     Random random = new Random(20260406);
     List<EnumSet<PlantedKind>> kinds = new ArrayList<>();
     for (int i = 0; i < TREES; i++) {
@@ -66,12 +66,12 @@ record PlantedFaults(long seed, Document document, List<PlantedFault> faults) {
   }
 
   /** A tree without any fault. */
-  static PlantedFaults sound(long seed) {
+  public static PlantedFaults sound(long seed) {
     return grown(seed, EnumSet.noneOf(PlantedKind.class));
   }
 
   /** A tree with faults of some kinds, not two of one group. */
-  static PlantedFaults grown(long seed, Set<PlantedKind> kinds) {
+  public static PlantedFaults grown(long seed, Set<PlantedKind> kinds) {
     return new FaultyTree(seed, kinds).grow();
   }
 }

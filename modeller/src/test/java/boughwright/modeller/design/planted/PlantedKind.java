@@ -2,7 +2,7 @@
 package boughwright.modeller.design.planted;
 
 /** The faults of structure that {@link PlantedFaults} plants, as the trade tells them. */
-enum PlantedKind {
+public enum PlantedKind {
   /** Two branches of the trunk that leave it at one height to opposite sides, like a bar. */
   BAR_BRANCHES,
   /** Three branches that leave the trunk at one height, all round. */
