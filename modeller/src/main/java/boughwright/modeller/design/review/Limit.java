@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.review;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** The limits a review judges by, each with its usual value and where that comes from. */
 public enum Limit {
   TWIG_CALIPER(Quantity.LENGTH, 3e-3, Origin.CHOSEN, "thinner shoots are pinched, not judged"),
@@ -51,7 +54,7 @@ public enum Limit {
       Origin.CHOSEN,
       "to the first branch, over the length; the trade says 1/3"),
   BARE_BRANCH(
-      Quantity.RATIO, 0.6, Origin.CHOSEN, "between side branches, over the length of the branch"),
+      Quantity.RATIO, 0.5, Origin.CHOSEN, "between side branches, over the length of the branch"),
   BARE_CALIPERS(Quantity.RATIO, 3, Origin.CHOSEN, "over the caliper there, at least"),
   VIEWER_ANGLE(Quantity.ANGLE, Math.toRadians(30), Origin.CHOSEN, "off the line of sight, at most"),
   VIEWER_HEIGHT(Quantity.RATIO, 2.0 / 3, Origin.TRADE, "height over that of the tree, at most"),
@@ -78,6 +81,21 @@ public enum Limit {
     /** A number of our own for a rule that has none: common practice, no source. */
     CHOSEN
   }
+
+  private static final Set<Limit> BELOW =
+      EnumSet.of(
+          TWIG_CALIPER,
+          BAR_SPACING,
+          WHORL_SPACING,
+          CROSSING_GAP,
+          PARALLEL_ANGLE,
+          PARALLEL_SPACING,
+          CURVE_SIDE,
+          STRAIGHT_BOW,
+          FIRST_BRANCH,
+          LEADER_ANGLE,
+          VIEWER_ANGLE,
+          VIEWER_HEIGHT);
 
   private final Quantity quantity;
   private final double usual;
@@ -107,6 +125,11 @@ public enum Limit {
   /** What is measured and how, in short words. */
   public String note() {
     return note;
+  }
+
+  /** Whether values at or below it are the fault, not those above. */
+  public boolean isFaultBelow() {
+    return BELOW.contains(this);
   }
 
   /** The largest value that means anything, SI. */
