@@ -8,6 +8,7 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The branches and pads of foliage, as plain numbers for loops over many poses. Immutable. */
 final class BranchFigures {
@@ -51,9 +52,7 @@ final class BranchFigures {
   BranchFigures(Parts parts, TrunkFigures trunk, List<Ellipsoid> foliage) {
     size = parts.size;
     int[] branch =
-        java.util.stream.IntStream.range(0, parts.count())
-            .filter(p -> parts.roles.get(p) == Role.BRANCH)
-            .toArray();
+        IntStream.range(0, parts.count()).filter(p -> parts.roles.get(p) == Role.BRANCH).toArray();
     pieces = branch.length;
     count = pieces + foliage.size();
     weight = new double[count];

@@ -6,7 +6,6 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.FrontMeasure;
-import java.util.Arrays;
 
 /**
  * Measures what a tree shows from any front and at any planting angle. Immutable, for use by any
@@ -25,6 +24,7 @@ public final class FrontGauge {
   private final BranchFigures branches;
   private final RootFlare roots;
   private final Standings standings;
+  private final SightFigures sights;
 
   /** Prepares to look at a tree. */
   public FrontGauge(FrontSubject subject, Eye eye) {
@@ -34,6 +34,7 @@ public final class FrontGauge {
     branches = new BranchFigures(parts, trunk, subject.foliage());
     roots = new RootFlare(parts, subject.trunk().calipers().get(0));
     standings = new Standings(parts);
+    sights = new SightFigures(subject, parts, trunk);
   }
 
   public Eye eye() {
@@ -47,23 +48,25 @@ public final class FrontGauge {
 
   /** Measures what depends on the line of sight alone. */
   public Seen seen(Direction3 towardViewer) {
-    double[] visible = new double[trunk.pieces()];
-    Arrays.fill(visible, 1);
+    SightFigures.Look look = sights.look(towardViewer);
+    double[] visible = look.trunk();
     double[] values = FrontReading.nothing();
     if (trunk.pieces() > 1 && trunk.hasChord) {
       values[FrontMeasure.TRUNK_MOVEMENT.ordinal()] = trunk.movement(towardViewer, visible);
       values[FrontMeasure.TRUNK_BULGE.ordinal()] = trunk.bulge(towardViewer);
     }
     values[FrontMeasure.TAPER.ordinal()] = trunk.taper(towardViewer, visible);
+    values[FrontMeasure.WOUNDS.ordinal()] = look.wounds();
+    values[FrontMeasure.DEADWOOD.ordinal()] = look.deadwood();
     if (branches.hasWood()) {
-      values[FrontMeasure.BRANCHES_AT_VIEWER.ordinal()] = branches.pointing(towardViewer);
+      values[FrontMeasure.BRANCHES_AT_VIEWER.ordinal()] =
+          branches.pointing(towardViewer) + look.trunkHidden(visible);
     }
     if (!branches.isEmpty()) {
       values[FrontMeasure.DEPTH.ordinal()] = branches.behind(towardViewer);
+      values[FrontMeasure.NEGATIVE_SPACE.ordinal()] = look.open();
     }
-    double[] shown = new double[parts.branchStarts.size()];
-    Arrays.fill(shown, 1);
-    return new Seen(towardViewer, values, shown);
+    return new Seen(towardViewer, values, look.branches());
   }
 
   /**

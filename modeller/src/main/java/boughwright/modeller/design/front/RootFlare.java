@@ -7,6 +7,7 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The root base: the roots as far as they show above the soil line. Immutable. */
@@ -29,7 +30,7 @@ final class RootFlare {
         }
       }
     }
-    places = found.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
+    places = found.stream().flatMapToDouble(Arrays::stream).toArray();
   }
 
   private static void add(List<double[]> found, Frustum root, double along, Point3 base) {
