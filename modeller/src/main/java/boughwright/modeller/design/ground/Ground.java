@@ -100,7 +100,7 @@ public final class Ground {
   }
 
   private double height(Stand stand) {
-    return ends.stream().mapToDouble(end -> stand.at(end).z()).reduce(0, Math::max);
+    return ends.stream().mapToDouble(stand::height).reduce(0, Math::max);
   }
 
   private RootMass mass(FrontPose pose, Stand stand, Optional<Box> inside, RootsLeft left) {

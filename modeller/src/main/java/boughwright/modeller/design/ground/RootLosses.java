@@ -17,8 +17,8 @@ record RootLosses(List<Root> roots, double whole, Optional<Box> box) {
     this(roots, roots.stream().mapToDouble(Root::volume).sum(), box);
   }
 
-  /** What goes after a turn from the tree frame to the viewer's. */
-  RootLoss at(Rotation toViewer) {
-    return new RootsLeft(roots, new Stand(toViewer), box).loss(whole);
+  /** Share of the volume that goes after a turn from the tree frame to the viewer's [1]. */
+  double share(Rotation toViewer) {
+    return new RootsLeft(roots, new Stand(toViewer), box).share(whole);
   }
 }

@@ -33,6 +33,11 @@ final class Stand {
     return new Point3(along(0, x, y, z), along(1, x, y, z), along(2, x, y, z));
   }
 
+  /** Height over the soil line [m]. */
+  double height(Point3 point) {
+    return along(2, point.x(), point.y(), point.z());
+  }
+
   /** How a direction goes up: the sine of its elevation [1]. */
   double rise(Direction3 direction) {
     return along(2, direction.x(), direction.y(), direction.z());
@@ -46,7 +51,7 @@ final class Stand {
 
   /** How the start of a piece lies to the soil line. */
   Level level(Frustum wood) {
-    double axis = at(wood.start()).z();
+    double axis = height(wood.start());
     double half = wood.startRadius() * lift(wood);
     return new Level(axis, axis + half, axis - half);
   }

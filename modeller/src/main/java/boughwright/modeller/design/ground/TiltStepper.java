@@ -56,7 +56,7 @@ final class TiltStepper {
   }
 
   private double share(double part) {
-    return losses.at(turn(part)).share();
+    return losses.share(turn(part));
   }
 
   /** The largest part of the tilt up to which no more than a share is lost. */
