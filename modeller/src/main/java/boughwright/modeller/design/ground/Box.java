@@ -18,7 +18,7 @@ final class Box {
   private final double floor;
   private final double rim;
 
-  /** A container of the tree frame, seen with an azimuth toward the viewer [rad]. */
+  /** A container, placed from the trunk base, seen with an azimuth toward the viewer [rad]. */
   Box(Container container, double azimuth) {
     double cos = Math.cos(azimuth);
     double sin = Math.sin(azimuth);

@@ -141,7 +141,7 @@ final class RootsLeft {
         if (stand.height(end) <= 0) {
           return false;
         }
-        was |= end.z() <= 0;
+        was |= stand.measuredHeight(end) <= 0;
       }
     }
     return was;
