@@ -83,8 +83,8 @@ final class Roots {
   }
 
   private RootPiece piece(Frustum whole, double from, int on, double along) {
-    double startRadius = whole.startRadius() + from * (whole.endRadius() - whole.startRadius());
     double to = wood.cutting().left(whole.segment());
+    double startRadius = skeleton.caliper(whole.segment(), from * to) / 2;
     Frustum outside =
         new Frustum(
             whole.segment(),
@@ -92,7 +92,7 @@ final class Roots {
             whole.end(),
             startRadius,
             whole.endRadius());
-    return new RootPiece(outside, from * to, to, on, along);
+    return new RootPiece(skeleton.segment(whole.segment()).id(), outside, from * to, to, on, along);
   }
 
   private void addSide(Limb limb, Map<Integer, Integer> places, List<RootPiece> pieces) {
