@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.choice;
 
+import boughwright.modeller.design.front.Eye;
+import boughwright.modeller.design.front.FrontCase;
+import boughwright.modeller.design.front.FrontRules;
+import boughwright.modeller.design.front.FrontScore;
+import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.design.shape.TrunkLine;
 import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
+import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Standing;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.modeller.tree.Tree;
 import boughwright.physics.apex.ApexSearch;
 import boughwright.physics.apex.Takeover;
 import boughwright.physics.grow.CutTime;
@@ -18,6 +23,7 @@ import boughwright.physics.grow.YearlyRing;
 import boughwright.physics.grow.Years;
 import boughwright.physics.stage.Course;
 import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.BentTree;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.SegmentTrial;
 import java.util.Comparator;
@@ -35,6 +41,8 @@ import java.util.OptionalDouble;
  * @param height how high the apex is over the soil, bent and planted; empty where no pose holds [m]
  * @param takeover the largest step of caliper on the way to the apex; empty where there is none
  * @param thickening until that step is a believable one
+ * @param front how good its front is at its planting angle, on the bent tree; empty where no pose
+ *     holds or nothing that counts can be said
  * @param traces what it does to the tree
  */
 public record PlanFigures(
@@ -44,6 +52,7 @@ public record PlanFigures(
     OptionalDouble height,
     Optional<Takeover> takeover,
     Years thickening,
+    Optional<FrontScore> front,
     List<Trace> traces) {
   public PlanFigures {
     Objects.requireNonNull(plan, "plan");
@@ -52,19 +61,20 @@ public record PlanFigures(
     Objects.requireNonNull(height, "height");
     Objects.requireNonNull(takeover, "takeover");
     Objects.requireNonNull(thickening, "thickening");
+    Objects.requireNonNull(front, "front");
     traces = List.copyOf(traces);
   }
 
   /**
    * The figures of a plan that was tried.
    *
-   * @param tree the tree as measured
+   * @param document the tree as measured, and by what its fronts are judged
    * @param tried what came of the plan
    * @param time when its cuts are made
    */
-  public static PlanFigures of(Tree tree, Trying.Tried tried, CutTime time) {
+  public static PlanFigures of(Document document, Trying.Tried tried, CutTime time) {
     Plan plan = tried.request().plan();
-    Skeleton skeleton = new Skeleton(tree);
+    Skeleton skeleton = new Skeleton(document.tree());
     WoodLeft wood = new WoodLeft(new Cutting(skeleton, plan.cuts()));
     List<Integer> way = TrunkLine.of(wood, plan.apex()).segments();
     List<WoundLeft> wounds = WoundLeft.all(skeleton, plan, time);
@@ -83,9 +93,26 @@ public record PlanFigures(
                         step.thin(),
                         step.thick(),
                         ApexSearch.BELIEVABLE,
-                        YearlyRing.of(tree.setting())))
+                        YearlyRing.of(document.tree().setting())))
             .orElse(Years.NONE),
+        front(document, tried),
         Trace.all(plan, tried, cuts));
+  }
+
+  private static Optional<FrontScore> front(Document document, Trying.Tried tried) {
+    if (!tried.trial().outcome().holds()) {
+      return Optional.empty();
+    }
+    Plan plan = tried.request().plan();
+    Skeleton bent = new Skeleton(BentTree.of(document.tree(), plan, tried.trial()).tree());
+    Eye eye = FrontCase.of(document, Optional.of(plan), document.fronts().wishes()).eye();
+    FrontPose pose =
+        plan.planting()
+            .map(planting -> FrontPose.of(plan.frontAzimuth().orElse(0), planting))
+            .orElseGet(() -> FrontPose.upright(plan.frontAzimuth().orElse(0)));
+    FrontCase tree = new FrontCase(bent, plan.cuts(), plan.apex(), eye);
+    FrontScore score = FrontRules.of(document.fronts().wishes()).score(tree.gauge().read(pose));
+    return Optional.of(score).filter(FrontScore::isSaid);
   }
 
   /** The end of the segment that is named as the apex; of the trunk where none is named. */

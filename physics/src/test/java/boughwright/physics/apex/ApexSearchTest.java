@@ -76,7 +76,7 @@ class ApexSearchTest {
         tree,
         plan,
         TrialSpecies.of(tree),
-        new ReachRequest.Wishes(Set.of(AnchorSort.values()), 0.05, 1),
+        new ReachRequest.Wishes(Set.of(AnchorSort.ROOT, AnchorSort.RIM), 0.05, 1),
         guess,
         2);
   }
@@ -110,7 +110,7 @@ class ApexSearchTest {
             List.of(),
             hornbeam,
             new Targets(document.tree(), cut, hornbeam).upright(new Spot("a7", 1)),
-            new ReachRequest.Wishes(Set.of(AnchorSort.values()), 0.05, 1));
+            new ReachRequest.Wishes(Set.of(AnchorSort.ROOT, AnchorSort.RIM), 0.05, 1));
     Choice first = Reach.of(wanted).choices().get(0);
     ApexOption.Bent bent = option.bent().orElseThrow();
     assertThat(bent.pull()).isEqualTo(first.trial().lines().get(0).tension());

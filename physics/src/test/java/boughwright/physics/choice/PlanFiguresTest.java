@@ -4,8 +4,12 @@ package boughwright.physics.choice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boughwright.modeller.design.front.FrontCase;
+import boughwright.modeller.design.front.FrontRules;
+import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.FrontWishes;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
@@ -46,7 +50,7 @@ class PlanFiguresTest {
         new Trying(Optional.empty(), Said.only(LocalDate.of(2026, 3, 5)), Optional.empty());
     TrialRequest request = TrialRequest.of(document.tree(), plan, TrialSpecies.of(document.tree()));
     Trying.Tried tried = trying.whole(request, "plan " + plan.id(), nobody);
-    return PlanFigures.of(document.tree(), tried, CutTime.BEFORE_MIDSUMMER);
+    return PlanFigures.of(document, tried, CutTime.BEFORE_MIDSUMMER);
   }
 
   private static Plan unbent(List<Spot> cuts, Optional<String> apex) {
@@ -84,6 +88,9 @@ class PlanFiguresTest {
     assertThat(figures.woundArea()).isGreaterThan(made.get(0).area());
     assertThat(figures.takeover().orElseThrow().ratio()).isCloseTo(15.5 / 38.6, within(0.005));
     assertThat(figures.thickening().likely()).isPositive();
+    assertThat(figures.front().orElseThrow().pose().azimuth())
+        .isEqualTo(document.plan("a").orElseThrow().frontAzimuth().orElseThrow());
+    assertThat(figures.front().orElseThrow().total()).isBetween(0.0, 1.0);
     assertThat(kinds(figures)).contains(Trace.Kind.LINES, Trace.Kind.CUTS, Trace.Kind.PLANTING);
     Planting planting = document.plan("a").orElseThrow().planting().orElseThrow();
     assertThat(
@@ -101,6 +108,13 @@ class PlanFiguresTest {
     assertThat(figures.height().orElseThrow()).isCloseTo(0.434193, within(1e-6));
     assertThat(figures.wounds()).noneMatch(WoundLeft::isNew);
     assertThat(figures.traces()).isEmpty();
+    FrontCase measured = FrontCase.of(document, Optional.of(figures.plan()), FrontWishes.UNSAID);
+    assertThat(figures.front().orElseThrow().total())
+        .isCloseTo(
+            FrontRules.of(FrontWishes.UNSAID)
+                .score(measured.gauge().read(FrontPose.upright(0)))
+                .total(),
+            within(1e-9));
     assertThat(figures(unbent(List.of(), Optional.empty())).height().orElseThrow())
         .isCloseTo(0.354287, within(1e-6));
   }

@@ -13,6 +13,7 @@ import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.scene.ViewAngle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** A picture that is drawn and waits to be written, for those who know nothing of graphics. */
@@ -97,6 +98,18 @@ public final class PrintedPicture {
   public static PrintedPicture frontMap(FrontMap map, FrontsWords text, PictureSize size)
       throws InputException {
     return drawn(() -> FrontsSheet.map(map, text, size));
+  }
+
+  /**
+   * Plans of one tree side by side, each from its own front ({@link Picture#fronts}).
+   *
+   * @param subjects one to four, each with its plan
+   * @param size of the whole
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture fronts(List<Subject> subjects, PictureSize size)
+      throws InputException {
+    return drawn(() -> Picture.fronts(subjects, size));
   }
 
   private static PrintedPicture drawn(Drawing drawing) throws InputException {
