@@ -18,20 +18,28 @@ public final class Thickening {
   }
 
   /**
-   * Until a shoot has a part of the caliper of the wood below it. That wood lays on the same ring,
-   * so it runs ahead, and the shoot takes longer than to its caliper of today.
+   * Until a shoot has a part of the caliper of the wood below it, where nothing else grows above.
+   * What the shoot lays on in cross-section, the wood below lays on too (Pressler's law of stem
+   * formation, 1865, from memory), so the rings of the thin shoot are the wider ones.
    *
-   * @param shoot caliper of the shoot now [m]
+   * @param shoot caliper of the shoot now, 0 for a bud [m]
    * @param below caliper of the wood below it now [m]
    * @param part the part wanted, less than 1 [1]
+   * @param ring of the wood below
    */
   public static Years toPart(double shoot, double below, double part, YearlyRing ring) {
-    requireCaliper(shoot);
     requireCaliper(below);
+    if (!(shoot >= 0 && Double.isFinite(shoot))) {
+      throw new IllegalArgumentException("a shoot of caliper " + shoot);
+    }
     if (!(part > 0 && part < 1)) {
       throw new IllegalArgumentException("a part of " + part + " of the caliper below");
     }
-    return byRing((part * below - shoot) / (2 * (1 - part)), ring);
+    if (shoot >= part * below) {
+      return Years.NONE;
+    }
+    double then = Math.sqrt((below * below - shoot * shoot) / (1 - part * part));
+    return byRing((then - below) / 2, ring);
   }
 
   private static Years byRing(double wood, YearlyRing ring) {
