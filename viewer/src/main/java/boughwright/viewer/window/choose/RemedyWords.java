@@ -84,9 +84,10 @@ final class RemedyWords {
         + Math.round(100 * after.lost())
         + " % of the foliage"
         + (after.sessions() > 1 ? ", in " + after.sessions() + " sessions" : "")
-        + ". Cut at "
-        + workspace.units().angle(widest.advice().angle())
-        + " to the wood, leave a stub of "
+        + (widest.advice().angle() == 0
+            ? ". Cut along the wood it sits on, leave"
+            : ". Cut at " + workspace.units().angle(widest.advice().angle()) + " to it, leave")
+        + " a stub of "
         + workspace.units().length(widest.advice().stub())
         + " at first"
         + (widest.advice().depth() > 0

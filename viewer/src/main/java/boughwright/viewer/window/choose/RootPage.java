@@ -13,6 +13,7 @@ import boughwright.modeller.design.ground.Unsaid;
 import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.grow.TreeKind;
 import boughwright.physics.trial.TrialSpecies;
@@ -126,6 +127,11 @@ final class RootPage {
     return workspace.units().length(metres);
   }
 
+  /** A distance in whole millimetres; the wood is not known better. */
+  private String near(double metres) {
+    return length(Math.round(Math.abs(metres) * 1000) / 1000.0);
+  }
+
   private static Explanation about(String what, String source) {
     return new Explanation(what, "As exact as roots and soil line were measured.", source);
   }
@@ -227,9 +233,9 @@ final class RootPage {
                 + " stands beside the trunk base, seen from here.",
             "Volume of the wood times its green density; foliage is left out.");
     String side =
-        length(Math.abs(body.centre().x())) + (body.centre().x() >= 0 ? " right" : " left");
+        near(body.centre().x()) + (body.centre().x() >= 0 ? " right" : " left");
     String back =
-        length(Math.abs(body.centre().y())) + (body.centre().y() >= 0 ? " behind" : " before");
+        near(body.centre().y()) + (body.centre().y() >= 0 ? " behind" : " before");
     String edge =
         balance.margin().isEmpty()
             ? ""
@@ -278,7 +284,7 @@ final class RootPage {
         Reading reading =
             new Reading(
                 "choose.root-" + one.root().id(),
-                boughwright.modeller.problem.VisibleText.of(one.root().id()));
+                VisibleText.of(one.root().id()));
         roots.add(reading);
         list.add(reading, "wmin 0, growx");
       }

@@ -166,7 +166,8 @@ final class StructurePage {
     for (int n = 0; n < fault.options().size(); n++) {
       Remedy option = fault.options().get(n);
       card.add(Controls.prose(words.option(fault, option)), "wmin 0, growx");
-      if (!option.cuts().isEmpty()) {
+      // a sacrifice is cut when it has done its work, not now
+      if (!option.cuts().isEmpty() && option.action() != Remedy.Action.SACRIFICE) {
         card.add(cut(option, "choose.cut-" + number + "-" + (n + 1)), "wmin 0, growx");
       }
     }
