@@ -79,7 +79,7 @@ public final class Portraits {
         standing.measured(),
         List.of(),
         Visibility.ALL,
-        new Shown.Options(Optional.empty(), true, List.of()));
+        new Shown.Options(Optional.empty(), true, List.of(), true));
   }
 
   private Camera camera(Shown shown, Stance stance, Dimension size) {

@@ -327,7 +327,7 @@ final class Showing {
         pose,
         looks.has(Looks.Extra.GHOSTS) ? ghosts() : List.of(),
         looks.visibility(),
-        new Shown.Options(strain, false, notes));
+        new Shown.Options(strain, false, notes, stance.isPresent()));
   }
 
   private boolean isPreview() {

@@ -17,9 +17,11 @@ import boughwright.viewer.window.work.Workspace;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 
 /**
  * Front and planting angle: turn and tilt the tree, see what it shows, find, mark, compare, use.
@@ -90,16 +92,11 @@ final class FrontPage {
     }
   }
 
-  /** Comes into view. */
-  void shown() {
-    inView = true;
-    turning.begin();
+  /** Whether it is seen; only then it follows the tree. */
+  void inView(boolean on) {
+    inView = on;
     fill();
-  }
-
-  void hidden() {
-    inView = false;
-    turning.end();
+    follow();
   }
 
   private void fill() {
@@ -157,12 +154,12 @@ final class FrontPage {
     }
   }
 
-  List<Command> commands() {
+  List<Command> commands(BooleanSupplier chosen) {
     return List.of(
-        tilt("choose.tilt-left", "Tilt left", 'l', new Step(KeyEvent.VK_LEFT, -STEP, 0)),
-        tilt("choose.tilt-to-right", "Tilt right", 'r', new Step(KeyEvent.VK_RIGHT, STEP, 0)),
-        tilt("choose.tilt-away", "Tilt away", 'a', new Step(KeyEvent.VK_UP, 0, -STEP)),
-        tilt("choose.tilt-near", "Tilt toward you", 'y', new Step(KeyEvent.VK_DOWN, 0, STEP)),
+        tilt(new Name("choose.tilt-left", "Tilt left", 'l'), new Step(KeyEvent.VK_LEFT, -STEP, 0), chosen),
+        tilt(new Name("choose.tilt-to-right", "Tilt right", 'r'), new Step(KeyEvent.VK_RIGHT, STEP, 0), chosen),
+        tilt(new Name("choose.tilt-away", "Tilt away", 'a'), new Step(KeyEvent.VK_UP, 0, -STEP), chosen),
+        tilt(new Name("choose.tilt-near", "Tilt toward you", 'y'), new Step(KeyEvent.VK_DOWN, 0, STEP), chosen),
         new Command(
             "choose.mark",
             "Mark this front",
@@ -170,7 +167,7 @@ final class FrontPage {
             Optional.empty(),
             "Keeps the front that is seen in the tree file, to come back to",
             marked::mark,
-            () -> inView),
+            chosen),
         new Command(
             "choose.use",
             "Use this front for the plan",
@@ -178,23 +175,30 @@ final class FrontPage {
             Optional.empty(),
             "Sets front and planting angle of the plan",
             this::use,
-            () -> inView));
+            chosen));
   }
 
-  /** A step of tilting by key. */
-  private record Step(int key, double right, double toward) {}
+  /** What a command is called. */
+  private record Name(String id, String words, char letter) {}
 
-  private Command tilt(String id, String words, char letter, Step step) {
+  /** A step of tilting by key. */
+  private record Step(int key, double right, double toward) {
+    KeyStroke stroke() {
+      return Keys.alt(key);
+    }
+  }
+
+  private Command tilt(Name name, Step step, BooleanSupplier chosen) {
     return new Command(
-        id,
-        words,
-        letter,
-        Optional.of(Keys.alt(step.key())),
+        name.id(),
+        name.words(),
+        name.letter(),
+        Optional.of(step.stroke()),
         "Tilts the tree by one degree while its front is chosen",
         () ->
             turning.tiltTo(
                 turning.pose().tiltRight() + step.right(),
                 turning.pose().tiltToward() + step.toward()),
-        () -> inView);
+        chosen);
   }
 }

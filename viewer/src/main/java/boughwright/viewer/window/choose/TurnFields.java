@@ -33,8 +33,8 @@ final class TurnFields {
                 "choose.turn", "Side that faces you", Measure.ANGLE, -2 * Math.PI, 2 * Math.PI),
             HALF_TURN,
             units);
-    right = tilt("choose.tilt-right", "Tilt right (left: less than 0)", units);
-    toward = tilt("choose.tilt-toward", "Tilt toward you (away: less than 0)", units);
+    right = tilt("choose.tilt-right", "Tilt right", units);
+    toward = tilt("choose.tilt-toward", "Tilt toward you", units);
     turn.onChange(turning::turnTo);
     right.onChange(angle -> turning.tiltTo(angle, turning.pose().tiltToward()));
     toward.onChange(angle -> turning.tiltTo(turning.pose().tiltRight(), angle));
@@ -46,7 +46,8 @@ final class TurnFields {
             OWN));
     Explanation about =
         new Explanation(
-            "How far the tree is tilted about its trunk base from how it was measured.",
+            "How far the tree is tilted about its trunk base from how it was measured; less than 0"
+                + " is left, or away from you.",
             EXACT,
             OWN);
     right.field.explainAs(about);
@@ -56,12 +57,9 @@ final class TurnFields {
     section =
         Controls.section(
             "Turn and tilt",
-            turn.field,
-            turn.slider,
-            right.field,
-            right.slider,
-            toward.field,
-            toward.slider,
+            Controls.row(turn.field, turn.slider),
+            Controls.row(right.field, right.slider),
+            Controls.row(toward.field, toward.slider),
             Controls.row(upright, planned));
   }
 
