@@ -80,8 +80,7 @@ final class FrontsPicture {
   }
 
   private double scale(double width, double height) {
-    double widest =
-        cells.stream().mapToDouble(cell -> cell.extent().width()).max().orElseThrow();
+    double widest = cells.stream().mapToDouble(cell -> cell.extent().width()).max().orElseThrow();
     double high = cells.stream().mapToDouble(cell -> cell.extent().high()).max().orElseThrow();
     double low = cells.stream().mapToDouble(cell -> cell.extent().low()).min().orElseThrow();
     double tall = height - page.u(HEAD_ROOM) - page.u(SOIL_ROOM);
@@ -98,8 +97,7 @@ final class FrontsPicture {
             .plus(cell.angle().up().times(above));
     double depth = 2 * cell.scene().bounds().diagonal() + Math.abs(above);
     Camera camera =
-        new Camera(
-            cell.angle(), target, scale, (int) area.width(), (int) area.height(), depth);
+        new Camera(cell.angle(), target, scale, (int) area.width(), (int) area.height(), depth);
     return new ViewFrame(area, camera, cell.card().title(), "", soil);
   }
 

@@ -89,8 +89,7 @@ final class FrontsSheet {
 
   private void note(double left, double y) {
     double right = page.image().getWidth() - page.u(MARGIN);
-    page.paragraph(
-        text.note(), at(left, y), Page.Style.FOOT, new Paragraph.Room(right - left, 2));
+    page.paragraph(text.note(), at(left, y), Page.Style.FOOT, new Paragraph.Room(right - left, 2));
   }
 
   private static Point2D at(double x, double y) {
