@@ -24,6 +24,22 @@ public final class Seen {
     this.branches = branches;
   }
 
+  /** Part of the way from what is seen along one line of sight to what is seen along another. */
+  static Seen blend(Seen one, Seen other, double part) {
+    return new Seen(
+        one.towardViewer,
+        between(one.values, other.values, part),
+        between(one.branches, other.branches, part));
+  }
+
+  private static double[] between(double[] one, double[] other, double part) {
+    double[] out = new double[one.length];
+    for (int k = 0; k < out.length; k++) {
+      out[k] = one[k] + part * (other[k] - one[k]);
+    }
+    return out;
+  }
+
   /** The direction from the tree to the viewer, in the tree frame as measured. */
   public Direction3 towardViewer() {
     return towardViewer;
