@@ -145,7 +145,7 @@ final class GroundJson {
               bend.put("angle_deg", number(Math.toDegrees(follow.angle())));
               bend.put("strain", number(follow.strain()));
               bend.put("too_thick_for_fingers", follow.tooThick());
-              if (!follow.tooThick()) {
+              if (!follow.tooThick() && !follow.hopeless()) {
                 bend.put("repottings", follow.steps());
               }
             });

@@ -12,6 +12,7 @@ import boughwright.modeller.design.ground.RootPlane;
 import boughwright.modeller.design.ground.Unsaid;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.plan.Planting;
+import boughwright.modeller.tree.Container;
 import boughwright.viewer.scene.GroundWords;
 import java.util.EnumSet;
 import java.util.List;
@@ -72,9 +73,7 @@ final class GroundText {
             + mm(base.trunk())
             + " thick there; the trade asks for "
             + RootBase.ENOUGH
-            + " or more all round"
-            + PRACTICE
-            + "."
+            + " or more all round."
             + (count < 2
                 ? ""
                 : " The widest gap is "
@@ -91,11 +90,10 @@ final class GroundText {
             + mm(base.extent().seen())
             + " as you see it; the trade asks for "
             + mm(RootBase.SPREAD * base.trunk())
-            + ", twice the trunk"
-            + PRACTICE
-            + ".");
+            + ", twice the trunk.");
     roots(base);
     soil(base);
+    page.inner("What the trade asks for is common practice, no source.");
   }
 
   private void level(RootBase base) {
@@ -105,9 +103,7 @@ final class GroundText {
             + Shown.millimetres(base.unevenness())
             + " of their mean height; the trade allows "
             + Shown.millimetres(base.tolerance())
-            + ", a tenth of the trunk"
-            + PRACTICE
-            + ". Farthest off is "
+            + ", a tenth of the trunk. Farthest off is "
             + base.farthest().root().id()
             + ", deepest "
             + base.deepest().root().id()
@@ -186,21 +182,37 @@ final class GroundText {
   }
 
   private void fit(ContainerFit fit) {
+    Container.Size size = fit.container().size();
     page.inner(
         "The container is "
-            + mm(fit.container().size().length())
-            + " long and "
-            + mm(fit.container().size().depth())
-            + " deep inside; for a tree of "
+            + Shown.fixed(1000 * size.length(), 0)
+            + " x "
+            + Shown.fixed(1000 * size.width(), 0)
+            + " x "
+            + mm(size.depth())
+            + " inside"
+            + turned(fit.container())
+            + ". For a tree of "
             + mm(fit.height())
             + " on a trunk of "
             + mm(fit.trunk())
-            + " the trade would take "
+            + " the trade would take a length of "
             + mm(fit.usualLength())
-            + ", two thirds of the height, and "
+            + ", two thirds of the height, and a depth of "
             + mm(fit.usualDepth())
             + ", the trunk's thickness"
             + PRACTICE
             + ".");
+  }
+
+  /** How its length stands to the front, where it is not square to it. */
+  private String turned(Container container) {
+    double off = Math.toDegrees(answer.pose().azimuth() - container.turn()) % 180;
+    double least = off > 90 ? off - 180 : off < -90 ? off + 180 : off;
+    return Math.abs(least) < 0.5
+        ? ""
+        : ", its length turned by "
+            + Shown.fixed(Math.abs(least), 0)
+            + " degrees against this front";
   }
 }

@@ -101,9 +101,7 @@ final class RootMassText {
             + GroundWords.share(care.careful())
             + " may go, "
             + GroundWords.share(care.most())
-            + " at most from a strong tree"
-            + GroundText.PRACTICE
-            + ". Do not remove big branches in the same season"
+            + " at most from a strong tree, and no big branch in the same season"
             + GroundText.PRACTICE
             + ".");
   }
@@ -145,7 +143,9 @@ final class RootMassText {
             + ", a strain of "
             + Shown.fixed(100 * follow.strain(), 1)
             + " % at its thick end";
-    if (follow.tooThick()) {
+    if (follow.hopeless()) {
+      page.inner(bend + ": more than wood bears, however slowly.");
+    } else if (follow.tooThick()) {
       page.inner(bend + "; it is too thick for fingers (25 mm" + GroundText.PRACTICE + ").");
     } else if (follow.steps() == 1) {
       page.inner(bend + ", which it may bear at once (1 %" + GroundText.PRACTICE + ").");

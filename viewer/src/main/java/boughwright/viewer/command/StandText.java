@@ -64,18 +64,19 @@ final class StandText {
   }
 
   private void margin(double margin, Balance balance) {
-    String what = balance.whole().isPresent() ? "" : "The tree alone: ";
+    String what =
+        balance.whole().isPresent()
+            ? "The centre of mass stands "
+            : "The centre of mass of the tree alone stands ";
     if (margin < 0) {
       page.inner(
           what
-              + "The centre of mass stands "
               + mm(-margin)
               + " beyond the edge of the container: it falls over unless it is held.");
       return;
     }
     page.inner(
         what
-            + "The centre of mass stands "
             + mm(margin)
             + " inside the nearest edge of the floor; it tips over at a slope of "
             + Shown.fixed(Math.toDegrees(balance.tips().orElseThrow()), 0)
@@ -96,7 +97,9 @@ final class StandText {
     page.inner(
         down.rocksAt() <= 0
             ? "Untied it falls over by itself."
-            : "Untied it rocks at " + Shown.newtons(down.rocksAt()) + ".");
+            : "Untied it rocks at "
+                + Shown.atMost(down.rocksAt(), 1, " N").replace("about ", "")
+                + ".");
     double distance = answer.trunk();
     TextTable table = new TextTable(1).row("ties", "tension of each");
     for (int count = 2; count <= 4; count++) {

@@ -19,10 +19,10 @@ public record Fronts(List<Front> fronts, FrontScore worst, FrontMap map, double 
   public static final int MOST = 5;
 
   /**
-   * Sides nearer to each other than this are one front to a person who walks round the tree, and
-   * what is the planting angle for the one is so for the other. Choice, no source [rad].
+   * Sides nearer to each other than this are one front: within 10 degrees either way a person turns
+   * the tree without calling it another one. Choice, no source [rad].
    */
-  public static final double APART = Math.toRadians(30);
+  public static final double APART = Math.toRadians(20);
 
   public Fronts {
     fronts = List.copyOf(fronts);
