@@ -23,6 +23,9 @@ final class RemedyText {
   /** A middle of the wood that moves less has not moved to the eye [m]. */
   private static final double UNMOVED = 0.5e-3;
 
+  /** Tapers that differ less look the same [1]. */
+  private static final double SAME_TAPER = 0.005;
+
   /** A wound above this share of what it is on is never made at once (common practice) [1]. */
   private static final double WIDEST = 0.5;
 
@@ -36,7 +39,9 @@ final class RemedyText {
 
   void write(TextPage page, Fault fault, Remedy remedy) {
     page.point(ReviewWords.action(remedy.action()) + ": " + first(fault, remedy));
-    remedy.aftermath().ifPresent(aftermath -> after(page, remedy, aftermath));
+    if (remedy.action() != Remedy.Action.SACRIFICE) {
+      remedy.aftermath().ifPresent(aftermath -> after(page, aftermath));
+    }
   }
 
   private String first(Fault fault, Remedy remedy) {
@@ -82,16 +87,13 @@ final class RemedyText {
         + Shown.millimetres(now)
         + "): "
         + years(Thickening.between(now, until, answer.ring()))
-        + ". Then take it off; it is thicker by then.";
+        + ". Then remove it; its wound is wider by then.";
   }
 
-  private void after(TextPage page, Remedy remedy, Aftermath aftermath) {
-    if (remedy.action() != Remedy.Action.SACRIFICE) {
-      aftermath.wounds().forEach(wound -> page.further(wound(wound)));
-      page.further(how(aftermath.wounds().get(0)));
-    }
-    page.further(foliage(aftermath));
-    page.further(balance(aftermath) + " " + taper(aftermath));
+  private void after(TextPage page, Aftermath aftermath) {
+    aftermath.wounds().forEach(wound -> page.further(wound(wound)));
+    page.further(how(aftermath.wounds().get(0)));
+    page.further(foliage(aftermath) + " " + balance(aftermath) + taper(aftermath));
   }
 
   private String wound(WoundLeft wound) {
@@ -204,7 +206,7 @@ final class RemedyText {
     double right = after.right() - before.right();
     double behind = after.behind() - before.behind();
     if (Math.hypot(right, behind) < UNMOVED) {
-      return "The middle of the wood stays where it is.";
+      return "The balance stays.";
     }
     List<String> ways = new ArrayList<>();
     if (Math.abs(right) >= UNMOVED) {
@@ -223,13 +225,12 @@ final class RemedyText {
   private static String taper(Aftermath aftermath) {
     double before = aftermath.taper().before();
     double after = aftermath.taper().after();
-    String now = Shown.fixed(before, 2);
-    return Math.abs(after - before) < 0.005
-        ? "Taper stays (half way up " + now + " of the base)."
-        : "Half way up, the trunk has "
+    return Math.abs(after - before) < SAME_TAPER
+        ? " The taper stays."
+        : " Half way up, the trunk has "
             + Shown.fixed(after, 2)
-            + " of its base, before "
-            + now
+            + " of the caliper of its base, before "
+            + Shown.fixed(before, 2)
             + ".";
   }
 }

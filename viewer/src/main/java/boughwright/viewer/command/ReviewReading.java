@@ -10,6 +10,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.NearNames;
+import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
 import boughwright.physics.grow.TreeKind;
 import boughwright.physics.trial.TrialSpecies;
@@ -18,9 +19,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Reads by what a tree is reviewed; notes a fault for each thing amiss. */
 final class ReviewReading {
+  private static final Set<String> SHEDDING_CONIFERS =
+      Set.of("larix", "pseudolarix", "metasequoia", "taxodium");
+
   private final ReviewOptions options;
   private final Faults faults;
   private final OptionValues values;
@@ -81,8 +86,13 @@ final class ReviewReading {
     return rules;
   }
 
+  /** Conifers that shed their needles bear cuts as conifers do. */
   static WoodKind wood(Tree tree) {
-    return switch (TreeKind.of(TrialSpecies.of(tree))) {
+    Species species = TrialSpecies.of(tree);
+    if (SHEDDING_CONIFERS.contains(species.key().split("-")[0])) {
+      return WoodKind.CONIFER;
+    }
+    return switch (TreeKind.of(species)) {
       case CONIFER -> WoodKind.CONIFER;
       case DECIDUOUS, RING_POROUS, EVERGREEN -> WoodKind.BROADLEAF;
       case UNKNOWN -> WoodKind.UNKNOWN;

@@ -34,8 +34,7 @@ final class ReviewText {
     page.title(
         answer.file().document().tree().name()
             + ", "
-            + answer.plan().map(plan -> "plan " + plan.id()).orElse("as measured")
-            + front());
+            + answer.plan().map(plan -> "plan " + plan.id()).orElse("as measured"));
     lookedAt();
     if (review.faults().size() > 1) {
       table();
@@ -76,6 +75,7 @@ final class ReviewText {
     page.inner(
         "Judged as "
             + ReviewReading.word(review.rules().style())
+            + front()
             + ": the trunk line "
             + trunk(looked.trunk())
             + " and "
@@ -116,7 +116,7 @@ final class ReviewText {
   private void fault(int number, Fault fault, RemedyText remedies) {
     page.heading(number + "  " + ReviewWords.title(fault));
     page.inner(
-        "Mark at "
+        "At "
             + ReviewWords.place(fault.where())
             + ", "
             + Shown.millimetres(fault.where().caliper())

@@ -138,7 +138,7 @@ final class ReviewVerb extends Verb {
     return new PrintedPicture.Reviewed(
         document,
         seen.isNamed() ? seen.plan() : Optional.empty(),
-        seen.plan(),
+        seen.plan().map(plan -> plan.withProposals(List.of())),
         front.isPresent(),
         flaws,
         ReviewWords.count(review));
