@@ -81,6 +81,20 @@ class BentTreeTest {
     assertThat(moved).isPositive();
   }
 
+  /** How far the bent axis bows out between the ends of a segment, which is left out. */
+  @Test
+  void segmentBetweenItsBentEnds_bowsOutLessThanAMillimetre() {
+    double most = 0;
+    for (SegmentTrial piece : tried(document.tree(), plan()).segments()) {
+      Vector3 chord = piece.end().minus(piece.start());
+      for (PathSample sample : piece.samples()) {
+        Vector3 off = sample.point().minus(piece.start());
+        most = Math.max(most, off.cross(chord).norm() / chord.norm());
+      }
+    }
+    assertThat(most).isBetween(1e-5, 1e-3);
+  }
+
   /** What the cuts take is carried along stiffly: its own length and direction stay. */
   @Test
   void whatIsCutAway_keepsItsShape() {

@@ -10,6 +10,7 @@ import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Probability;
 import boughwright.physics.trial.Risk;
 import boughwright.viewer.scene.TraceWords;
+import boughwright.viewer.scene.YearsWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,8 +85,8 @@ final class CompareText {
     row(
         table,
         "slowest closed",
-        one -> one.slowest().map(w -> YearsText.brief(w.closure().years())).orElse(NONE));
-    row(table, "thick enough", one -> YearsText.brief(one.thickening()));
+        one -> one.slowest().map(w -> YearsWords.brief(w.closure().years())).orElse(NONE));
+    row(table, "thick enough", one -> YearsWords.brief(one.thickening()));
     row(table, "bend stays", one -> one.stays().map(CompareText::stays).orElse(NONE));
     row(
         table,

@@ -146,7 +146,7 @@ final class CompareVerb extends Verb {
       faults.add(
           "--plans",
           chosen.size() < FEWEST ? "too-few-plans" : "too-many-plans",
-          (plans == null ? "the file has " : "there are ")
+          (plans == null ? "the file has " : "it names ")
               + chosen.size()
               + (chosen.size() == 1 ? " plan" : " plans"),
           document.plans().size() < FEWEST
