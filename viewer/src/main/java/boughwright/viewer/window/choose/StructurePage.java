@@ -84,6 +84,8 @@ final class StructurePage {
   void inView(boolean on) {
     inView = on;
     if (on) {
+      // units may be others than when it was seen last
+      shown = Optional.empty();
       review();
     } else {
       pause.stop();

@@ -91,7 +91,7 @@ public final class Gallery {
     }
     test.robot.click("measure.page.segments");
     choose(2);
-    for (String page : List.of("front", "roots", "structure")) {
+    for (String page : List.of("front", "roots", "structure", "apex")) {
       test.robot.click("choose.page." + page);
       shoot("choose-" + page + tag);
     }
