@@ -110,8 +110,7 @@ final class FrontMapPlot {
     for (int degrees = 0; degrees <= 360; degrees += AZIMUTH_TICK) {
       double x = box.x() + wide / 2 + degrees / 360.0 * box.width();
       if (x <= box.right() + wide) {
-        page.rule(
-            new Line2D.Double(x, box.bottom(), x, box.bottom() + page.u(5)), 1.2, Ink.HAIR);
+        page.rule(new Line2D.Double(x, box.bottom(), x, box.bottom() + page.u(5)), 1.2, Ink.HAIR);
         page.write(
             String.valueOf(degrees),
             x,
@@ -139,7 +138,7 @@ final class FrontMapPlot {
       String words = PlotScale.words(n * step, step);
       page.write(
           n == 0 ? words : (n > 0 ? "+" : "\u2212") + words,
-          box.x() - page.u(10),
+          box.x() - page.u(DOT + 6),
           at + page.u(6),
           Page.Style.KEY_MORE.at(Page.Align.RIGHT));
     }
@@ -163,8 +162,7 @@ final class FrontMapPlot {
       page.ink(Ink.TEXT);
       page.pen().setStroke(new java.awt.BasicStroke((float) page.u(2)));
       page.pen().draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
-      page.write(
-          String.valueOf(n + 1), x, y + page.u(6.5), Page.Style.KEY.at(Page.Align.MIDDLE));
+      page.write(String.valueOf(n + 1), x, y + page.u(6.5), Page.Style.KEY.at(Page.Align.MIDDLE));
     }
   }
 

@@ -15,7 +15,7 @@ import java.util.Optional;
 /** A page with heading and foot, for fronts side by side or for the map of their score. */
 final class FrontsSheet {
   private static final double MARGIN = 60;
-  private static final double FOOT = 112;
+  private static final double FOOT = 124;
   private static final double LONGEST_BAR = 230;
 
   private final Page page;
@@ -89,8 +89,7 @@ final class FrontsSheet {
 
   private void note(double left, double y) {
     double right = page.image().getWidth() - page.u(MARGIN);
-    page.paragraph(
-        text.note(), at(left, y), Page.Style.FOOT, new Paragraph.Room(right - left, 2));
+    page.paragraph(text.note(), at(left, y), Page.Style.FOOT, new Paragraph.Room(right - left, 2));
   }
 
   private static Point2D at(double x, double y) {

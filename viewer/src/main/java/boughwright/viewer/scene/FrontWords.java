@@ -68,12 +68,14 @@ public final class FrontWords {
       case WOUNDS, DEADWOOD -> percent(value, 1) + " of the trunk's area";
       case BRANCHES_AT_VIEWER -> percent(value, 0) + " of the lower branches";
       case APEX_LEAN -> degrees(value, "toward you", "away");
-      case BALANCE_SIDES -> percent(Math.abs(value), 0) + side(value, " more to the right", " more to the left");
+      case BALANCE_SIDES ->
+          percent(Math.abs(value), 0) + side(value, " more to the right", " more to the left");
       case BALANCE_OVER_BASE -> percent(value, 0) + " of the tree's size off the base";
       case DEPTH -> percent(value, 0) + " behind the trunk";
       case FIRST_BRANCH -> "at " + fixed(value, 2) + " of the height";
       case NEGATIVE_SPACE -> percent(value, 0) + " of the outline";
-      case TRUNK_BULGE -> percent(Math.abs(value), 1) + " of its length" + side(value, " at you", " away");
+      case TRUNK_BULGE ->
+          percent(Math.abs(value), 1) + " of its length" + side(value, " at you", " away");
     };
   }
 
@@ -95,16 +97,11 @@ public final class FrontWords {
     String low = brief(measure, reason.others().low());
     String high = brief(measure, reason.others().high());
     String others = low.equals(high) ? low : low.replace(" %", "") + " to " + high;
-    return said(reason)
-        + " ("
-        + brief(measure, reason.value())
-        + ", the others "
-        + others
-        + ")";
+    return said(reason) + " (" + brief(measure, reason.value()) + ", the others " + others + ")";
   }
 
   private static String said(FrontReason reason) {
-    boolean more = reason.value() > (reason.others().low() + reason.others().high()) / 2;
+    boolean more = reason.more();
     double value = reason.value();
     return switch (reason.measure()) {
       case TRUNK_MOVEMENT -> (more ? "more" : "less") + " of the trunk's movement is seen";
@@ -117,7 +114,9 @@ public final class FrontWords {
               ? "the apex leans neither toward you nor away"
               : "the apex leans " + side(value, "toward you", "away");
       case BALANCE_SIDES ->
-          isNearer(reason) ? "left and right weigh more alike" : "one side weighs more" + side(value, ", the right", ", the left");
+          isNearer(reason)
+              ? "left and right weigh more alike"
+              : "one side weighs more" + side(value, ", the right", ", the left");
       case BALANCE_OVER_BASE ->
           "the mass stands " + (more ? "further off" : "nearer over") + " the root base";
       case DEPTH -> (more ? "more" : "less") + " stands behind the trunk";

@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  * was found to be off, it is measured truly; those measured truly decide.
  */
 public final class FrontSearch {
-  /** From line of sight to line of sight in the table [rad]. */
+  /** From line of sight to line of sight in the table; coarser only where the grid is [rad]. */
   private static final double TABLE_STEP = Math.toRadians(3);
 
   /** Poses measured truly to learn how far the table is off. */
@@ -45,7 +45,7 @@ public final class FrontSearch {
 
   /** The best fronts that differ; empty when it was stopped. */
   public Optional<Fronts> run(FrontWatch watch) {
-    SeenTable table = new SeenTable(gauge, grid, TABLE_STEP, watch);
+    SeenTable table = new SeenTable(gauge, grid, Math.max(TABLE_STEP, grid.azimuthStep()), watch);
     if (watch.isStopped()) {
       return Optional.empty();
     }

@@ -19,10 +19,10 @@ public record Fronts(List<Front> fronts, FrontScore worst, FrontMap map, double 
   public static final int MOST = 5;
 
   /**
-   * Sides nearer to each other than this are one front to a person who walks round the tree, and
-   * what is the planting angle for the one is so for the other. Choice, no source [rad].
+   * Sides nearer to each other than this are one front: within 10 degrees either way a person turns
+   * the tree without calling it another one. Choice, no source [rad].
    */
-  public static final double APART = Math.toRadians(30);
+  public static final double APART = Math.toRadians(20);
 
   public Fronts {
     fronts = List.copyOf(fronts);
@@ -36,12 +36,13 @@ public record Fronts(List<Front> fronts, FrontScore worst, FrontMap map, double 
   }
 
   /** Scores and whether each is a top, compared with one another. */
-  static List<Front> compared(List<FrontScore> scores, List<Boolean> tops) {
+  static List<Front> compared(FrontRules rules, List<FrontScore> scores, List<Boolean> tops) {
     List<Front> fronts = new ArrayList<>();
     for (int n = 0; n < scores.size(); n++) {
       List<FrontScore> others = new ArrayList<>(scores);
       others.remove(n);
-      fronts.add(new Front(scores.get(n), tops.get(n), FrontReason.of(scores.get(n), others)));
+      fronts.add(
+          new Front(scores.get(n), tops.get(n), FrontReason.of(rules, scores.get(n), others)));
     }
     return fronts;
   }

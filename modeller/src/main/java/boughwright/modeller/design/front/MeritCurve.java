@@ -26,8 +26,8 @@ public sealed interface MeritCurve {
 
     @Override
     public double merit(double value) {
-      double over = Math.max(0, value - none);
-      return over / (over + half - none);
+      double over = Math.max(0, value - none) / (half - none);
+      return over * over / (over * over + 1);
     }
   }
 
@@ -46,7 +46,8 @@ public sealed interface MeritCurve {
 
     @Override
     public double merit(double value) {
-      return (half - full) / (Math.max(0, value - full) + half - full);
+      double over = Math.max(0, value - full) / (half - full);
+      return 1 / (1 + over * over);
     }
   }
 

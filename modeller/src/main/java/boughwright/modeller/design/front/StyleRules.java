@@ -50,17 +50,17 @@ final class StyleRules {
   /** What a moved, upright trunk wants; the others say where they differ. */
   private static Map<FrontMeasure, Rule> common() {
     Map<FrontMeasure, Rule> rules = new EnumMap<>(FrontMeasure.class);
-    put(rules, FrontMeasure.TRUNK_MOVEMENT, 3, new More(0, 0.03));
+    put(rules, FrontMeasure.TRUNK_MOVEMENT, 4, new More(0, 0.04));
     put(rules, FrontMeasure.TAPER, 1, new More(0, 0.5));
-    put(rules, FrontMeasure.ROOT_BASE_WIDTH, 3, new More(NO_FLARE, FLARE));
+    put(rules, FrontMeasure.ROOT_BASE_WIDTH, 4, new More(NO_FLARE, FLARE));
     put(rules, FrontMeasure.WOUNDS, 3, new Less(0, 0.03));
-    put(rules, FrontMeasure.BRANCHES_AT_VIEWER, 2, new Less(0, 0.10));
+    put(rules, FrontMeasure.BRANCHES_AT_VIEWER, 2, new Less(0, 0.03));
     put(rules, FrontMeasure.APEX_LEAN, 2, new Between(0, 12 * DEGREE, 12 * DEGREE));
-    put(rules, FrontMeasure.BALANCE_SIDES, 1, new Between(-0.2, 0.2, 0.35));
+    put(rules, FrontMeasure.BALANCE_SIDES, 0.5, new Between(-0.3, 0.3, 0.5));
     put(rules, FrontMeasure.BALANCE_OVER_BASE, 2, new Between(0, 0.05, 0.12));
-    put(rules, FrontMeasure.DEPTH, 1, new Between(0.3, 0.5, 0.2));
-    put(rules, FrontMeasure.FIRST_BRANCH, 1, A_THIRD);
-    put(rules, FrontMeasure.NEGATIVE_SPACE, 1, new Between(0.4, 0.9, 0.3));
+    put(rules, FrontMeasure.DEPTH, 1, new Between(0.5, 0.8, 0.25));
+    put(rules, FrontMeasure.FIRST_BRANCH, 0.5, A_THIRD);
+    put(rules, FrontMeasure.NEGATIVE_SPACE, 0.5, new Between(0.4, 0.9, 0.3));
     put(rules, FrontMeasure.TRUNK_BULGE, 2, new Between(-0.04, 0, 0.03));
     put(rules, FrontMeasure.DEADWOOD, 1, new More(0, 0.05));
     return rules;
@@ -91,7 +91,7 @@ final class StyleRules {
     put(rules, FrontMeasure.APEX_LEAN, 2, new Between(-4 * DEGREE, 6 * DEGREE, 8 * DEGREE));
     put(rules, FrontMeasure.BALANCE_SIDES, 3, new Between(-0.1, 0.1, 0.25));
     put(rules, FrontMeasure.BALANCE_OVER_BASE, 3, new Between(0, 0.03, 0.08));
-    put(rules, FrontMeasure.BRANCHES_AT_VIEWER, 1, new Less(0, 0.15));
+    put(rules, FrontMeasure.BRANCHES_AT_VIEWER, 1, new Less(0, 0.06));
     put(rules, FrontMeasure.DEPTH, 1, new Between(0.4, 0.6, 0.2));
     put(rules, FrontMeasure.TRUNK_BULGE, 1, new Between(-0.02, 0, 0.03));
   }

@@ -18,7 +18,7 @@ final class Box {
   private final double floor;
   private final double rim;
 
-  /** A container of the tree frame, seen with an azimuth toward the viewer [rad]. */
+  /** A container, placed from the trunk base, seen with an azimuth toward the viewer [rad]. */
   Box(Container container, double azimuth) {
     double cos = Math.cos(azimuth);
     double sin = Math.sin(azimuth);
@@ -30,19 +30,6 @@ final class Box {
     halfWidth = container.size().width() / 2;
     rim = container.rim();
     floor = rim - container.size().depth();
-  }
-
-  /** How far a round place lies from each of two ends, two sides and the floor; outside it, < 0. */
-  private double[] room(Point3 at, double radius) {
-    double along = along(at);
-    double across = across(at);
-    return new double[] {
-      halfLength - along - radius,
-      halfLength + along - radius,
-      halfWidth - across - radius,
-      halfWidth + across - radius,
-      at.z() - floor - radius
-    };
   }
 
   /** How far along the length of the container a place is from its middle [m]. */
@@ -74,17 +61,22 @@ final class Box {
    * the floor; 0 if the first is not inside [1].
    */
   double leaves(Point3 from, double fromRadius, Point3 to, double toRadius) {
-    double[] first = room(from, fromRadius);
-    double[] last = room(to, toRadius);
-    double best = NEVER;
-    for (int n = 0; n < first.length; n++) {
-      if (first[n] < 0) {
-        return 0;
-      }
-      if (last[n] < 0) {
-        best = Math.min(best, first[n] / (first[n] - last[n]));
-      }
+    double along = along(from);
+    double across = across(from);
+    double length = along(to);
+    double width = across(to);
+    double best = passes(halfLength - along - fromRadius, halfLength - length - toRadius);
+    best = Math.min(best, passes(halfLength + along - fromRadius, halfLength + length - toRadius));
+    best = Math.min(best, passes(halfWidth - across - fromRadius, halfWidth - width - toRadius));
+    best = Math.min(best, passes(halfWidth + across - fromRadius, halfWidth + width - toRadius));
+    return Math.min(best, passes(from.z() - floor - fromRadius, to.z() - floor - toRadius));
+  }
+
+  /** Where room that runs linearly from one value to another is used up. */
+  private static double passes(double first, double last) {
+    if (first < 0) {
+      return 0;
     }
-    return best;
+    return last < 0 ? first / (first - last) : NEVER;
   }
 }

@@ -44,10 +44,10 @@ public final class Ground {
     trunk = skeleton.caliper(trunkBase, 0);
     foot = skeleton.start(trunkBase);
     roots = Roots.of(wood);
-    RootsLeft uncut = new RootsLeft(roots, new Stand(Rotation.NONE), Optional.empty());
+    RootsLeft uncut = new RootsLeft(roots, new Stand(Rotation.NONE, foot), Optional.empty());
     rootWood = roots.isEmpty() ? Optional.empty() : Optional.of(Mass.of(uncut.wood()));
     depthNow = uncut.depth();
-    base = new RootBaseMaker(trunk, roots);
+    base = new RootBaseMaker(trunk, foot, roots);
     List<Frustum> above =
         wood.pieces().stream()
             .filter(piece -> skeleton.segment(piece.segment()).kind() != Kind.ROOT)
@@ -74,11 +74,16 @@ public final class Ground {
     return trunk;
   }
 
+  /** What its roots can bear. */
+  public RootCare care() {
+    return care;
+  }
+
   /** The account for one pose. */
   public GroundAnswer at(FrontPose pose) {
-    Stand stand = new Stand(pose.toViewer());
+    Stand stand = new Stand(pose.toViewer(), foot);
     Optional<Box> box = container.map(one -> new Box(one, pose.azimuth()));
-    boolean held = box.map(one -> one.margin(stand.at(foot)) >= trunk / 2).orElse(true);
+    boolean held = box.map(one -> one.margin(Point3.ORIGIN) >= trunk / 2).orElse(true);
     Optional<Box> inside = box.filter(any -> held);
     Set<Unsaid> unsaid = unsaid(held);
     double height = height(stand);
@@ -91,6 +96,7 @@ public final class Ground {
     }
     return new GroundAnswer(
         pose,
+        trunk,
         base.at(pose),
         rootWood.map(all -> mass(pose, stand, inside, left)),
         container.map(one -> new ContainerFit(one, trunk, height, held)),
@@ -100,11 +106,11 @@ public final class Ground {
   }
 
   private double height(Stand stand) {
-    return ends.stream().mapToDouble(end -> stand.at(end).z()).reduce(0, Math::max);
+    return ends.stream().mapToDouble(stand::height).reduce(0, Math::max);
   }
 
   private RootMass mass(FrontPose pose, Stand stand, Optional<Box> inside, RootsLeft left) {
-    RootLosses losses = new RootLosses(roots, inside);
+    RootLosses losses = new RootLosses(roots, foot, inside);
     RootLoss loss = left.loss(losses.whole());
     double uncut = new RootsLeft(roots, stand, Optional.empty()).depth();
     return new RootMass(

@@ -10,6 +10,7 @@ import java.util.Set;
  * The account of the root base for one front and planting angle.
  *
  * @param pose the front and the planting angle
+ * @param trunk diameter of the trunk base over bark [m]
  * @param base the roots that are seen; empty without any
  * @param roots the roots in the soil; empty without any
  * @param fit the container beside what the trade asks for; empty without one
@@ -19,6 +20,7 @@ import java.util.Set;
  */
 public record GroundAnswer(
     FrontPose pose,
+    double trunk,
     Optional<RootBase> base,
     Optional<RootMass> roots,
     Optional<ContainerFit> fit,

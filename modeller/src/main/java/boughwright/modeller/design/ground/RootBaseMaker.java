@@ -13,16 +13,18 @@ import java.util.Optional;
 /** Looks at the root base of one tree at any planting angle. */
 final class RootBaseMaker {
   private final double trunk;
+  private final Point3 foot;
   private final List<Root> roots;
   private final List<Level> now;
   private final Optional<RootPlane> plane;
   private final double gap;
 
-  /** For a trunk base of a diameter [m] and all roots of the tree. */
-  RootBaseMaker(double trunk, List<Root> all) {
+  /** For a trunk base of a diameter [m] and a middle [tree frame], and all roots of the tree. */
+  RootBaseMaker(double trunk, Point3 foot, List<Root> all) {
     this.trunk = trunk;
+    this.foot = foot;
     roots = all.stream().filter(root -> !root.tap()).toList();
-    Stand measured = new Stand(Rotation.NONE);
+    Stand measured = new Stand(Rotation.NONE, foot);
     now = roots.stream().map(root -> measured.level(root.pieces().get(0).wood())).toList();
     plane = RootPlane.of(roots);
     gap = widestGap();
@@ -31,7 +33,8 @@ final class RootBaseMaker {
   private double widestGap() {
     double[] azimuths =
         roots.stream()
-            .mapToDouble(root -> Math.atan2(root.start().x(), root.start().y()))
+            .map(root -> root.start().minus(foot))
+            .mapToDouble(out -> Math.atan2(out.x(), out.y()))
             .sorted()
             .toArray();
     double widest = 0;
@@ -57,7 +60,7 @@ final class RootBaseMaker {
       return Optional.empty();
     }
     Rotation toViewer = pose.toViewer();
-    Stand stand = new Stand(toViewer);
+    Stand stand = new Stand(toViewer, foot);
     List<RootLevel> levels = new ArrayList<>();
     for (int n = 0; n < roots.size(); n++) {
       levels.add(level(roots.get(n), now.get(n), stand));

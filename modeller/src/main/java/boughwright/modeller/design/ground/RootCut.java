@@ -21,9 +21,21 @@ public record RootCut(Root root, int piece, double at, double length, double vol
     }
   }
 
-  /** Index of the segment in the skeleton. */
-  public int segment() {
-    return root.pieces().get(piece).wood().segment();
+  /** Name of the segment it is on. */
+  public String segment() {
+    return root.pieces().get(piece).id();
+  }
+
+  /** Length along the roots from where the root leaves the trunk [m]. */
+  public double fromTrunk() {
+    double length = at * root.pieces().get(piece).wood().length();
+    for (int n = piece;
+        root.pieces().get(n).on() != RootPiece.TRUNK;
+        n = root.pieces().get(n).on()) {
+      RootPiece carrier = root.pieces().get(root.pieces().get(n).on());
+      length += root.pieces().get(n).along() * carrier.wood().length();
+    }
+    return length;
   }
 
   /** Where on the segment, as a fraction of it [1]. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 /**
  * A straight piece of a root, outside the trunk.
  *
+ * @param id name of its segment
  * @param wood the piece [tree frame]
  * @param from fraction of its segment at which it starts: more than 0 where the segment starts
  *     inside the trunk [1]
@@ -14,11 +15,12 @@ import java.util.Objects;
  * @param on the piece it starts on, counted within the root; {@link #TRUNK} for the first
  * @param along where on that piece it starts, as a fraction of it [1]
  */
-public record RootPiece(Frustum wood, double from, double to, int on, double along) {
+public record RootPiece(String id, Frustum wood, double from, double to, int on, double along) {
   /** Stands for the trunk. */
   public static final int TRUNK = -1;
 
   public RootPiece {
+    Objects.requireNonNull(id, "id");
     Objects.requireNonNull(wood, "wood");
     if (!(from >= 0 && to > from && to <= 1)) {
       throw new IllegalArgumentException("a piece from " + from + " to " + to);

@@ -92,7 +92,7 @@ final class Roots {
             whole.end(),
             startRadius,
             whole.endRadius());
-    return new RootPiece(outside, from * to, to, on, along);
+    return new RootPiece(skeleton.segment(whole.segment()).id(), outside, from * to, to, on, along);
   }
 
   private void addSide(Limb limb, Map<Integer, Integer> places, List<RootPiece> pieces) {

@@ -108,22 +108,26 @@ final class RootsLeft {
     return new RootCut(root, at, parts[at], length, volume);
   }
 
-  /** True if no end is in the soil any more, though one was as measured. */
-  private boolean isLifted(Root root, double[] parts) {
-    boolean was = false;
-    for (Point3 end : ends(root, parts)) {
-      if (stand.at(end).z() <= 0) {
-        return false;
+  /** Share of a volume of all roots that goes [1]; quicker than saying what goes. */
+  double share(double whole) {
+    double kept = 0;
+    for (int n = 0; n < roots.size(); n++) {
+      double[] parts = left.get(n);
+      double volume = 0;
+      for (int p = 0; p < parts.length; p++) {
+        volume += roots.get(n).pieces().get(p).volume(parts[p]);
       }
-      was |= end.z() <= 0;
+      if (!isLifted(roots.get(n), parts)) {
+        kept += volume;
+      }
     }
-    return was;
+    return Math.min(1, Math.max(0, 1 - kept / whole));
   }
 
-  /** Outer ends of what is left of a root [tree frame]. */
-  private static List<Point3> ends(Root root, double[] parts) {
+  /** True if no end of what is left is in the soil any more, though one was as measured. */
+  private boolean isLifted(Root root, double[] parts) {
+    boolean was = false;
     boolean[] goesOn = new boolean[parts.length];
-    List<Point3> ends = new ArrayList<>();
     for (int n = parts.length - 1; n >= 0; n--) {
       RootPiece piece = root.pieces().get(n);
       if (parts[n] == 0) {
@@ -133,10 +137,14 @@ final class RootsLeft {
         goesOn[piece.on()] = true;
       }
       if (!goesOn[n]) {
-        ends.add(piece.wood().start().toward(piece.wood().end(), parts[n]));
+        Point3 end = piece.wood().start().toward(piece.wood().end(), parts[n]);
+        if (stand.height(end) <= 0) {
+          return false;
+        }
+        was |= stand.measuredHeight(end) <= 0;
       }
     }
-    return ends;
+    return was;
   }
 
   /** All wood that is left [tree frame]. */
@@ -168,8 +176,8 @@ final class RootsLeft {
     double depth = 0;
     for (Frustum piece : wood()) {
       double lift = stand.lift(piece);
-      depth = Math.max(depth, lift * piece.startRadius() - stand.at(piece.start()).z());
-      depth = Math.max(depth, lift * piece.endRadius() - stand.at(piece.end()).z());
+      depth = Math.max(depth, lift * piece.startRadius() - stand.height(piece.start()));
+      depth = Math.max(depth, lift * piece.endRadius() - stand.height(piece.end()));
     }
     return depth;
   }

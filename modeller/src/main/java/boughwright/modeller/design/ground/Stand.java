@@ -9,8 +9,11 @@ import boughwright.modeller.geometry.Rotation;
 /** Points of the tree in the viewer's frame: turned about the middle of the trunk base. */
 final class Stand {
   private final double[][] axes = new double[3][];
+  private final Point3 foot;
 
-  Stand(Rotation toViewer) {
+  /** For a turn about the middle of the trunk base [tree frame], where the soil line is. */
+  Stand(Rotation toViewer, Point3 foot) {
+    this.foot = foot;
     axes[0] = row(toViewer, new Direction3(1, 0, 0));
     axes[1] = row(toViewer, new Direction3(0, 1, 0));
     axes[2] = row(toViewer, Direction3.UP);
@@ -27,10 +30,20 @@ final class Stand {
   }
 
   Point3 at(Point3 point) {
-    double x = point.x();
-    double y = point.y();
-    double z = point.z();
+    double x = point.x() - foot.x();
+    double y = point.y() - foot.y();
+    double z = point.z() - foot.z();
     return new Point3(along(0, x, y, z), along(1, x, y, z), along(2, x, y, z));
+  }
+
+  /** Height over the soil line [m]. */
+  double height(Point3 point) {
+    return along(2, point.x() - foot.x(), point.y() - foot.y(), point.z() - foot.z());
+  }
+
+  /** Height over the soil line as measured [m]. */
+  double measuredHeight(Point3 point) {
+    return point.z() - foot.z();
   }
 
   /** How a direction goes up: the sine of its elevation [1]. */
@@ -46,7 +59,7 @@ final class Stand {
 
   /** How the start of a piece lies to the soil line. */
   Level level(Frustum wood) {
-    double axis = at(wood.start()).z();
+    double axis = height(wood.start());
     double half = wood.startRadius() * lift(wood);
     return new Level(axis, axis + half, axis - half);
   }

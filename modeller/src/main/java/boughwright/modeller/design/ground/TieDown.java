@@ -27,6 +27,12 @@ import org.apache.commons.math3.geometry.euclidean.twod.hull.MonotoneChain;
  * @param push how it is pushed
  */
 public record TieDown(Balance.Body tree, List<Point3> edge, double level, Push push) {
+  /**
+   * Most that a tie is asked to hold [N]: about what a double loop of soft aluminium of 2 mm bears.
+   * Our choice.
+   */
+  public static final double MOST = 200;
+
   /** Points nearer than this are one [m]; rounding. */
   private static final double SAME = 1e-9;
 
@@ -112,7 +118,8 @@ public record TieDown(Balance.Body tree, List<Point3> edge, double level, Push p
    * The tension that each of some ties must have so that no push of this size rocks the tree.
    *
    * @param places where they pull down, beyond an edge they hold nothing there [m, viewer's frame]
-   * @return the tension, 0 if none is needed [N]; empty if these places cannot hold it
+   * @return the tension, 0 if none is needed [N]; empty if it would be more than {@link #MOST}, so
+   *     that these places cannot hold it
    */
   public OptionalDouble tension(List<Point3> places) {
     double most = 0;
@@ -130,7 +137,7 @@ public record TieDown(Balance.Body tree, List<Point3> edge, double level, Push p
       }
       most = Math.max(most, need / arms);
     }
-    return OptionalDouble.of(most);
+    return most > MOST ? OptionalDouble.empty() : OptionalDouble.of(most);
   }
 
   /**

@@ -56,7 +56,7 @@ final class TiltStepper {
   }
 
   private double share(double part) {
-    return losses.at(turn(part)).share();
+    return losses.share(turn(part));
   }
 
   /** The largest part of the tilt up to which no more than a share is lost. */
@@ -85,8 +85,8 @@ final class TiltStepper {
     if (pose.tilt() == 0) {
       return Optional.empty();
     }
-    Stand upright = new Stand(turn(0));
-    Stand tilted = new Stand(turn(1));
+    Stand upright = new Stand(turn(0), losses.foot());
+    Stand tilted = new Stand(turn(1), losses.foot());
     List<Root> lost = new ArrayList<>(wanted.lifted());
     wanted.cuts().stream().map(RootCut::root).filter(r -> !lost.contains(r)).forEach(lost::add);
     TiltSteps.Follow worst = null;

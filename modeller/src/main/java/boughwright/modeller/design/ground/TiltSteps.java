@@ -17,6 +17,9 @@ public record TiltSteps(List<Double> tilts, Optional<Follow> follow) {
   /** Bending strain that a root is asked to bear at once [1]: common practice, no source. */
   public static final double STRAIN = 0.01;
 
+  /** More than so many steps of that strain no root follows [1]. Our choice. */
+  public static final int MOST_BENDS = 5;
+
   /** Thickest wood that fingers bend [m]: common practice, no source; brittle woods far less. */
   public static final double FINGERS = 25e-3;
 
@@ -38,6 +41,11 @@ public record TiltSteps(List<Double> tilts, Optional<Follow> follow) {
     /** Repottings, if each adds no more than the usual strain. */
     public int steps() {
       return Math.max(1, (int) Math.ceil(strain / STRAIN));
+    }
+
+    /** True if wood does not bear it, however slowly. */
+    public boolean hopeless() {
+      return steps() > MOST_BENDS;
     }
 
     /** True if it is too thick for fingers. */

@@ -8,6 +8,7 @@ final class Cells {
   private static final int MOST_ACROSS = 128;
 
   private final Sight sight;
+  private final double margin;
   private final int across;
 
   /** Shape: one per cell and one more; where its shapes start in the list. */
@@ -19,8 +20,14 @@ final class Cells {
   private double perWidth;
   private double perHeight;
 
-  Cells(Sight sight) {
+  /**
+   * Makes room.
+   *
+   * @param margin how far outside a shape it still counts as covering [m]
+   */
+  Cells(Sight sight, double margin) {
     this.sight = sight;
+    this.margin = margin;
     across = Math.min(MOST_ACROSS, 4 + (int) Math.sqrt(2.0 * sight.shapes.count));
     starts = new int[across * across + 1];
   }
@@ -32,8 +39,10 @@ final class Cells {
     int count = sight.shapes.count;
     for (int i = 0; i < count; i++) {
       int at = Sight.SEEN * i;
-      for (int row = row(at, Sight.LOW); row <= row(at, Sight.HIGH); row++) {
-        for (int column = column(at, Sight.LEFT); column <= column(at, Sight.RIGHT); column++) {
+      for (int row = row(at, Sight.LOW, -margin); row <= row(at, Sight.HIGH, margin); row++) {
+        for (int column = column(at, Sight.LEFT, -margin);
+            column <= column(at, Sight.RIGHT, margin);
+            column++) {
           starts[row * across + column + 1]++;
         }
       }
@@ -48,8 +57,10 @@ final class Cells {
     // Filling moves each start to its cell's end; moving all along by one puts them back.
     for (int i = count - 1; i >= 0; i--) {
       int at = Sight.SEEN * i;
-      for (int row = row(at, Sight.LOW); row <= row(at, Sight.HIGH); row++) {
-        for (int column = column(at, Sight.LEFT); column <= column(at, Sight.RIGHT); column++) {
+      for (int row = row(at, Sight.LOW, -margin); row <= row(at, Sight.HIGH, margin); row++) {
+        for (int column = column(at, Sight.LEFT, -margin);
+            column <= column(at, Sight.RIGHT, margin);
+            column++) {
           int cell = row * across + column;
           starts[cell + 1]--;
           list[starts[cell + 1]] = i;
@@ -66,21 +77,21 @@ final class Cells {
     double right = Double.NEGATIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int at = 0; at < sight.seen.length; at += Sight.SEEN) {
-      left = Math.min(left, sight.seen[at + Sight.LEFT]);
-      right = Math.max(right, sight.seen[at + Sight.RIGHT]);
-      low = Math.min(low, sight.seen[at + Sight.LOW]);
-      high = Math.max(high, sight.seen[at + Sight.HIGH]);
+      left = Math.min(left, sight.seen[at + Sight.LEFT] - margin);
+      right = Math.max(right, sight.seen[at + Sight.RIGHT] + margin);
+      low = Math.min(low, sight.seen[at + Sight.LOW] - margin);
+      high = Math.max(high, sight.seen[at + Sight.HIGH] + margin);
     }
     perWidth = across / (right - left);
     perHeight = across / (high - low);
   }
 
-  private int row(int at, int edge) {
-    return bound((sight.seen[at + edge] - low) * perHeight);
+  private int row(int at, int edge, double beyond) {
+    return bound((sight.seen[at + edge] + beyond - low) * perHeight);
   }
 
-  private int column(int at, int edge) {
-    return bound((sight.seen[at + edge] - left) * perWidth);
+  private int column(int at, int edge, double beyond) {
+    return bound((sight.seen[at + edge] + beyond - left) * perWidth);
   }
 
   private int bound(double place) {

@@ -2,121 +2,157 @@
 package boughwright.modeller.design.sight;
 
 /**
- * The tightest outline without hollows round shapes in the picture: a polygon through the points
- * where straight edges touch it, laid against it from many sides.
+ * The tightest outline without hollows round shapes in the picture, by how far their ends reach to
+ * many sides. Scratch.
+ *
+ * <p>The polygon of straight edges laid against the ends changes evenly as they move; it is larger
+ * than the outline by less than a twelfth of the angle between sides times each edge squared. A
+ * coarse round says which ends can be outermost between two of its sides; the fine one asks those
+ * alone.
  */
 final class Outline {
-  /** Sides an edge is laid against. */
-  private static final int SIDES = 128;
-
+  private static final int COARSE = 64;
+  private static final int FINE = 16;
+  private static final int SIDES = COARSE * FINE;
   private static final double[] COSINE = new double[SIDES];
   private static final double[] SINE = new double[SIDES];
 
   static {
     for (int k = 0; k < SIDES; k++) {
-      COSINE[k] = Math.cos(2 * Math.PI * (k + 0.5) / SIDES);
-      SINE[k] = Math.sin(2 * Math.PI * (k + 0.5) / SIDES);
+      COSINE[k] = Math.cos(2 * Math.PI * k / SIDES);
+      SINE[k] = Math.sin(2 * Math.PI * k / SIDES);
     }
   }
 
-  private Outline() {}
+  /** How far the reach of two ends can cross and cross back between coarse sides, in sizes. */
+  private static final double BULGE = Math.pow(2 * Math.PI / COARSE, 2) / 8;
+
+  private final Sight sight;
+
+  /** The ends that are counted: a piece's start is twice its index, its end one more. */
+  private final int[] ends;
+
+  private int count;
+
+  /** Shape: for each coarse side one per end [m]. */
+  private final double[] coarse;
+
+  /** Shape: one per coarse side; the end that reaches farthest. */
+  private final int[] outermost = new int[COARSE];
+
+  /** Shape: one per side [m]. */
+  private final double[] reach = new double[SIDES];
+
+  private final int[] between;
+
+  Outline(Sight sight) {
+    this.sight = sight;
+    ends = new int[2 * sight.shapes.count];
+    between = new int[ends.length];
+    coarse = new double[COARSE * ends.length];
+  }
 
   /** Area of the outline round the shapes that are counted [m2]. */
-  static double area(Sight sight, boolean[] counted) {
-    double twice = 0;
-    double firstX = 0;
-    double firstY = 0;
-    double beforeX = 0;
-    double beforeY = 0;
-    for (int k = 0; k < SIDES; k++) {
-      int best = -1;
-      double most = Double.NEGATIVE_INFINITY;
-      for (int i = 0; i < counted.length; i++) {
-        double reach = counted[i] ? reach(sight, i, COSINE[k], SINE[k]) : most;
-        if (reach > most) {
-          most = reach;
-          best = i;
+  double area(boolean[] counted) {
+    count = 0;
+    for (int i = 0; i < counted.length; i++) {
+      if (counted[i]) {
+        ends[count++] = 2 * i;
+        if (i < sight.shapes.pieces) {
+          ends[count++] = 2 * i + 1;
         }
       }
-      if (best < 0) {
-        return 0;
-      }
-      double touchX = touch(sight, best, k, true);
-      double touchY = touch(sight, best, k, false);
-      if (k == 0) {
-        firstX = touchX;
-        firstY = touchY;
-      } else {
-        twice += beforeX * touchY - beforeY * touchX;
-      }
-      beforeX = touchX;
-      beforeY = touchY;
     }
-    return (twice + beforeX * firstY - beforeY * firstX) / 2;
+    if (count == 0) {
+      return 0;
+    }
+    double slack = BULGE * layCoarse();
+    for (int side = 0; side < COARSE; side++) {
+      layFine(side, (side + 1) % COARSE, slack);
+    }
+    double sum = 0;
+    double before = reach[SIDES - 1];
+    for (int k = 0; k < SIDES; k++) {
+      double after = reach[k + 1 < SIDES ? k + 1 : 0];
+      // Twice the triangle from the origin to the edge, times the sine of the angle between sides.
+      sum += reach[k] * (before + after - 2 * reach[k] * COSINE[1]);
+      before = reach[k];
+    }
+    return sum / (2 * SINE[1]);
   }
 
-  private static double reach(Sight sight, int i, double cosine, double sine) {
+  /** The reach of every end to the coarse sides; gives the size of the whole [m]. */
+  private double layCoarse() {
+    double size = 0;
+    for (int side = 0; side < COARSE; side++) {
+      int best = 0;
+      for (int n = 0; n < count; n++) {
+        double far = reach(ends[n], COSINE[side * FINE], SINE[side * FINE]);
+        coarse[side * count + n] = far;
+        best = far > coarse[side * count + best] ? n : best;
+      }
+      outermost[side] = best;
+      if (side >= COARSE / 2) {
+        int back = side - COARSE / 2;
+        double across = coarse[side * count + best] + coarse[back * count + outermost[back]];
+        size = Math.max(size, across);
+      }
+    }
+    return size;
+  }
+
+  /** The reach to the sides from one coarse side to the next, by the ends that can be outermost. */
+  private void layFine(int side, int next, double slack) {
+    double least = coarse[side * count + outermost[next]] - slack;
+    double leastNext = coarse[next * count + outermost[side]] - slack;
+    int found = 0;
+    for (int n = 0; n < count; n++) {
+      if (coarse[side * count + n] >= least && coarse[next * count + n] >= leastNext) {
+        between[found++] = ends[n];
+      }
+    }
+    for (int k = side * FINE; k < (side + 1) * FINE; k++) {
+      double most = Double.NEGATIVE_INFINITY;
+      for (int n = 0; n < found; n++) {
+        most = Math.max(most, reach(between[n], COSINE[k], SINE[k]));
+      }
+      reach[k] = most;
+    }
+  }
+
+  private double reach(int end, double cosine, double sine) {
     double[] seen = sight.seen;
+    int i = end / 2;
     int at = Sight.SEEN * i;
     double middle = seen[at + Sight.X] * cosine + seen[at + Sight.Y] * sine;
     if (i >= sight.shapes.pieces) {
-      return middle + Math.sqrt(squared(sight, at, cosine, sine));
+      return middle + padReach(seen, at, cosine, sine);
     }
-    double on = axis(seen, at, cosine, sine);
-    double start = sight.shapes.inSoil[i] ? levelRadius(sight, at, sine) : seen[at + Sight.RADIUS];
-    return middle + Math.max(start, on + seen[at + Sight.RADIUS] + seen[at + Sight.GROWTH]);
-  }
-
-  private static double axis(double[] seen, int at, double cosine, double sine) {
-    return seen[at + Sight.AXIS_X] * cosine + seen[at + Sight.AXIS_Y] * sine;
+    double radius = seen[at + Sight.RADIUS];
+    if (end % 2 == 1) {
+      return middle
+          + seen[at + Sight.AXIS_X] * cosine
+          + seen[at + Sight.AXIS_Y] * sine
+          + radius
+          + seen[at + Sight.GROWTH];
+    }
+    return middle + (sight.shapes.inSoil[i] ? levelReach(radius, sine) : radius);
   }
 
   /** How far a level disc reaches: where wood goes into the soil it has no round end. */
-  private static double levelRadius(Sight sight, int at, double sine) {
+  private double levelReach(double radius, double sine) {
     double steep = sine * sight.height(0, 1, 0);
-    return sight.seen[at + Sight.RADIUS] * Math.sqrt(Math.max(0, 1 - steep * steep));
+    return radius * Math.sqrt(Math.max(0, 1 - steep * steep));
   }
 
-  private static double touch(Sight sight, int i, int k, boolean isX) {
-    double[] seen = sight.seen;
-    int at = Sight.SEEN * i;
-    double cosine = COSINE[k];
-    double sine = SINE[k];
-    double middle = seen[at + (isX ? Sight.X : Sight.Y)];
-    if (i >= sight.shapes.pieces) {
-      double xy = outlineXy(sight, at);
-      double step =
-          isX
-              ? seen[at + Sight.OUTLINE_XX] * cosine + xy * sine
-              : xy * cosine + seen[at + Sight.OUTLINE_YY] * sine;
-      return middle + step / Math.sqrt(squared(sight, at, cosine, sine));
-    }
-    double end = seen[at + Sight.RADIUS] + seen[at + Sight.GROWTH];
-    double on = axis(seen, at, cosine, sine) + end;
-    boolean soil = sight.shapes.inSoil[i];
-    double start = soil ? levelRadius(sight, at, sine) : seen[at + Sight.RADIUS];
-    if (on >= start) {
-      return middle + seen[at + (isX ? Sight.AXIS_X : Sight.AXIS_Y)] + end * (isX ? cosine : sine);
-    }
-    if (!soil) {
-      return middle + start * (isX ? cosine : sine);
-    }
-    double up = sight.height(0, 1, 0);
-    double radius = seen[at + Sight.RADIUS];
-    double step = isX ? cosine : sine * (1 - up * up);
-    return start > 0 ? middle + radius * radius * step / start : middle;
-  }
-
-  private static double outlineXy(Sight sight, int at) {
-    double[] seen = sight.seen;
-    return -seen[at + Sight.INVERSE_XY]
-        / (seen[at + Sight.INVERSE_XX] * seen[at + Sight.INVERSE_YY]
-            - seen[at + Sight.INVERSE_XY] * seen[at + Sight.INVERSE_XY]);
-  }
-
-  private static double squared(Sight sight, int at, double cosine, double sine) {
-    return sight.seen[at + Sight.OUTLINE_XX] * cosine * cosine
-        + 2 * outlineXy(sight, at) * cosine * sine
-        + sight.seen[at + Sight.OUTLINE_YY] * sine * sine;
+  private static double padReach(double[] seen, int at, double cosine, double sine) {
+    double xy =
+        -seen[at + Sight.INVERSE_XY]
+            / (seen[at + Sight.INVERSE_XX] * seen[at + Sight.INVERSE_YY]
+                - seen[at + Sight.INVERSE_XY] * seen[at + Sight.INVERSE_XY]);
+    return Math.sqrt(
+        seen[at + Sight.OUTLINE_XX] * cosine * cosine
+            + 2 * xy * cosine * sine
+            + seen[at + Sight.OUTLINE_YY] * sine * sine);
   }
 }

@@ -22,13 +22,14 @@ final class OutlinePlaces {
   private final double[] x;
   private final double[] y;
   private final double[] weight;
+  private final double size;
   private int count;
 
   OutlinePlaces(Sight sight, int fineness) {
     this.sight = sight;
     Shapes shapes = sight.shapes;
     along = new int[shapes.pieces];
-    double size = size(shapes);
+    size = size(shapes);
     int most = 1;
     for (int i = 0; i < along.length; i++) {
       double asked = Math.rint(fineness * length(shapes, i) / size);
@@ -68,6 +69,11 @@ final class OutlinePlaces {
       far = Math.max(far, squared);
     }
     return far > 0 ? 2 * Math.sqrt(far) : 1;
+  }
+
+  /** How big all pieces of wood together are [m]. */
+  double size() {
+    return size;
   }
 
   int count() {

@@ -5,7 +5,10 @@ import boughwright.modeller.design.shape.Frustum;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What is looked at, as plain numbers in the tree frame: pieces of wood first, then pads of
@@ -33,6 +36,11 @@ public final class Shapes {
   /** Shape: one per piece; true where nothing below z = 0 is seen: soil hides it. */
   final boolean[] inSoil;
 
+  /** Shape: one per piece; numbers of the places where it starts and ends, equal where they are. */
+  private final int[] startPlace;
+
+  private final int[] endPlace;
+
   /** Shape: one per shape; shapes of the group do not hide each other where that is asked. */
   final boolean[] group;
 
@@ -53,8 +61,13 @@ public final class Shapes {
     this.wood = new double[PIECE * pieces];
     pads = new double[PAD * foliage.size()];
     this.inSoil = inSoil.clone();
-    this.group = java.util.Arrays.copyOf(group, count);
+    this.group = Arrays.copyOf(group, count);
+    startPlace = new int[pieces];
+    endPlace = new int[pieces];
+    Map<Point3, Integer> places = new HashMap<>();
     for (int i = 0; i < pieces; i++) {
+      startPlace[i] = places.computeIfAbsent(wood.get(i).start(), at -> places.size());
+      endPlace[i] = places.computeIfAbsent(wood.get(i).end(), at -> places.size());
       take(i, wood.get(i));
     }
     for (int i = 0; i < foliage.size(); i++) {
@@ -103,6 +116,13 @@ public final class Shapes {
     pads[at + 6] += squared * axis.y() * axis.y();
     pads[at + 7] += squared * axis.y() * axis.z();
     pads[at + 8] += squared * axis.z() * axis.z();
+  }
+
+  /** Whether one of two pieces starts where the other ends. */
+  boolean joined(int i, int other) {
+    return i < pieces
+        && other < pieces
+        && (startPlace[i] == endPlace[other] || endPlace[i] == startPlace[other]);
   }
 
   /** How many shapes there are: pieces of wood, then pads. */

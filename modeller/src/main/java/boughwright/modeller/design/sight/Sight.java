@@ -172,28 +172,24 @@ public final class Sight {
   }
 
   /**
-   * How near to the viewer a shape comes at a place of the picture [m], or {@link #NOTHING}.
+   * How near to the viewer a shape comes at a place of the picture [m], or {@link #NOTHING}; as if
+   * there were no soil.
    *
    * @param i the shape
    */
   double front(int i, double x, double y) {
-    if (i >= shapes.pieces) {
-      return padFront(i, x, y);
-    }
-    double front = side(i, x, y, 1);
-    return shapes.inSoil[i] && front != NOTHING ? aboveSoil(i, x, y, front) : front;
+    return i < shapes.pieces ? side(i, x, y, 1) : padFront(i, x, y);
   }
 
-  /** Soil hides what is below it; seen from below, a piece is cut off level with it. */
-  private double aboveSoil(int i, double x, double y, double front) {
-    if (height(x, y, front) >= 0) {
-      return front;
-    }
-    if (toward[2] >= 0) {
-      return NOTHING;
-    }
-    double cut = -height(x, y, 0) / toward[2];
-    return cut >= side(i, x, y, -1) ? cut : NOTHING;
+  /** The highest place above the soil line that a ray passes inside a piece it meets [m]. */
+  double top(int i, double x, double y, double front) {
+    return height(x, y, toward[2] >= 0 ? front : side(i, x, y, -1));
+  }
+
+  /** Where a ray meets what soil leaves of a piece: seen from below, it is cut off level. */
+  double aboveSoil(double x, double y, double front) {
+    boolean cut = toward[2] < 0 && height(x, y, front) < 0;
+    return cut ? -height(x, y, 0) / toward[2] : front;
   }
 
   /** Height above the soil line as measured of a point of the picture [m]. */

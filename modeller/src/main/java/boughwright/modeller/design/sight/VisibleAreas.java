@@ -8,37 +8,51 @@ import boughwright.modeller.geometry.Vector3;
  * How much of each shape is seen along a line of sight. Scratch: one for each thread, turned anew
  * by {@link #look}.
  *
- * <p>Each shape carries places that stand for parts of its outline and turn with it; each place is
- * hidden or not, exactly. So the only error is that a place speaks for its whole part, and turning
- * or mirroring everything changes nothing. Areas outlined are exact.
+ * <p>Each shape carries places that stand for parts of its outline and turn with it, and how far
+ * each is hidden is exact but for soft edges. So the only error is that a place speaks for its
+ * whole part, and turning or mirroring everything changes nothing. Areas outlined are exact.
  */
 public final class VisibleAreas {
-  /** Shapes nearer to each other than this part of the picture's depth are equally near. */
-  private static final double EQUAL = 1e-9;
+  /** Width of soft edges, in sizes of all shapes together. Choice; see {@link Cover}. */
+  private static final double SOFT = 0.012;
 
   private final Shapes shapes;
+  private final boolean[] asked;
   private final Sight sight;
   private final Cells cells;
   private final OutlinePlaces places;
+  private final Cover cover;
+  private final Outline outline;
 
   /** Shape: one per shape [m2]. */
   private final double[] area;
 
   private final double[] seen;
   private final double[] clear;
-  private double equal;
+
+  /** How far the place looked at last is hidden by all, and by what is not of its group [1]. */
+  private double hidden;
+
+  private double hiddenByOthers;
 
   /**
    * Makes room to look at shapes.
    *
    * @param fineness how many places stand for a piece as long as all shapes together are big, along
    *     its axis
+   * @param asked one per shape; whether its areas are asked for: others only hide
    */
-  public VisibleAreas(Shapes shapes, int fineness) {
+  public VisibleAreas(Shapes shapes, int fineness, boolean[] asked) {
+    if (asked.length != shapes.count) {
+      throw new IllegalArgumentException("one mark per shape is expected");
+    }
     this.shapes = shapes;
+    this.asked = asked.clone();
     sight = new Sight(shapes);
-    cells = new Cells(sight);
     places = new OutlinePlaces(sight, fineness);
+    cover = new Cover(sight, SOFT * places.size());
+    cells = new Cells(sight, cover.margin());
+    outline = new Outline(sight);
     area = new double[shapes.count];
     seen = new double[shapes.count];
     clear = new double[shapes.count];
@@ -48,15 +62,10 @@ public final class VisibleAreas {
   public void look(Direction3 towardViewer) {
     sight.look(towardViewer);
     cells.fill();
-    double far = Double.POSITIVE_INFINITY;
-    double near = Double.NEGATIVE_INFINITY;
-    for (int at = 0; at < sight.seen.length; at += Sight.SEEN) {
-      far = Math.min(far, sight.seen[at + Sight.DEPTH]);
-      near = Math.max(near, sight.seen[at + Sight.NEAREST]);
-    }
-    equal = EQUAL * (near - far);
     for (int i = 0; i < shapes.count; i++) {
-      look(i);
+      if (asked[i]) {
+        look(i);
+      }
     }
   }
 
@@ -73,10 +82,13 @@ public final class VisibleAreas {
       outlined += weight;
       double front = sight.front(i, x, y);
       if (front != Sight.NOTHING) {
-        all += weight;
-        int hiding = hiding(i, x, y, front);
-        shown += hiding == 0 ? weight : 0;
-        free += hiding < 2 ? weight : 0;
+        double above = weight * cover.shown(i, x, y, front);
+        if (above > 0) {
+          all += above;
+          hide(i, x, y, above < weight ? sight.aboveSoil(x, y, front) : front);
+          shown += above * (1 - hidden);
+          free += above * (1 - hiddenByOthers);
+        }
       }
     }
     double part = outlined > 0 ? sight.area(i) / outlined : 0;
@@ -85,34 +97,40 @@ public final class VisibleAreas {
     clear[i] = free * part;
   }
 
-  /** 0 where a place of a shape is seen, 1 where only its group hides it, 2 where others do. */
-  private int hiding(int i, double x, double y, double front) {
+  /** Finds how far a place of a shape is hidden. */
+  private void hide(int i, double x, double y, double front) {
     int cell = cells.cell(x, y);
     int end = cells.start(cell + 1);
     boolean grouped = shapes.group[i];
-    int found = 0;
-    for (int place = cells.start(cell); place < end; place++) {
+    hidden = 0;
+    hiddenByOthers = 0;
+    for (int place = cells.start(cell); place < end && hiddenByOthers < 1; place++) {
       int other = cells.shape(place);
-      if (other == i || sight.seen[Sight.SEEN * other + Sight.NEAREST] < front - equal) {
-        continue;
-      }
-      double nearer = sight.front(other, x, y) - front;
-      if (nearer > equal || nearer >= -equal && other < i) {
+      if (other != i) {
+        double covered =
+            shapes.joined(i, other)
+                ? cover.sharp(other, x, y, front)
+                : cover.of(other, x, y, front);
+        hidden = Math.max(hidden, covered);
         if (!grouped || !shapes.group[other]) {
-          return 2;
+          hiddenByOthers = Math.max(hiddenByOthers, covered);
         }
-        found = 1;
       }
     }
-    return found;
   }
 
-  /** Area a shape covers of the picture, whether hidden or not, what soil hides left out [m2]. */
+  /**
+   * Area a shape that is asked for covers of the picture, whether hidden or not, what soil hides
+   * left out [m2].
+   */
   public double area(int i) {
     return area[i];
   }
 
-  /** Area seen of a shape [m2]. All areas seen add up to the area all shapes cover together. */
+  /**
+   * Area seen of a shape that is asked for [m2]. All areas seen add up to the area all shapes cover
+   * together.
+   */
   public double seen(int i) {
     return seen[i];
   }
@@ -138,15 +156,19 @@ public final class VisibleAreas {
     for (int place = cells.start(cell); place < cells.start(cell + 1); place++) {
       int other = cells.shape(place);
       if (other != own) {
-        double out = (sight.front(other, x, y) - front) / soft;
-        most = Math.max(most, Math.min(1, out));
+        double surface = sight.front(other, x, y);
+        if (surface > front) {
+          double out = Math.min(1, (surface - front) / soft);
+          most = Math.max(most, out * cover.shown(other, x, y, surface));
+        }
       }
     }
-    return shapes.inSoil[own] && sight.height(x, y, front) < 0 ? 1 : most * most * (3 - 2 * most);
+    double above = shapes.inSoil[own] ? cover.ramp(sight.height(x, y, front)) : 1;
+    return 1 - above * (1 - most * most * (3 - 2 * most));
   }
 
   /** Area of the tightest outline without hollows round some shapes [m2]. */
   public double outline(boolean[] counted) {
-    return Outline.area(sight, counted);
+    return outline.area(counted);
   }
 }
