@@ -8,6 +8,9 @@ import java.util.Locale;
 
 /** Faults of structure and their measures in a grower's words. */
 public final class FaultWords {
+  /** Shares below this are told with one more digit [1]. */
+  private static final double SMALL = 0.05;
+
   private FaultWords() {}
 
   /** What it is called. */
@@ -50,27 +53,27 @@ public final class FaultWords {
     };
   }
 
-  /** What was measured, such as "branch over trunk at the union". */
+  /** What was measured, such as "of the trunk's caliper at the union". */
   public static String what(Limit limit) {
     return switch (limit) {
-      case BAR_SPACING -> "apart along the trunk, over its caliper";
+      case BAR_SPACING -> "of the trunk's caliper apart along it";
       case BAR_OPPOSITE -> "between them round the trunk";
       case WHORL_COUNT -> "branches from one height";
-      case WHORL_SPACING -> "from the lowest to the highest, over the trunk's caliper";
-      case SWELLING -> "caliper there over that between both sides";
-      case CROSSING_GAP -> "gap between the barks, over the mean caliper";
-      case PARALLEL_SPACING -> "apart, over the length of the shorter";
+      case WHORL_SPACING -> "of the trunk's caliper from the lowest to the highest";
+      case SWELLING -> "times the caliper between both sides";
+      case CROSSING_GAP -> "of their mean caliper from bark to bark";
+      case PARALLEL_SPACING -> "of the shorter one's length apart";
       case PARALLEL_ANGLE -> "between the two ways they go";
       case CURVE_SIDE -> "off the inside of the curve";
       case CURVE_TURN -> "turn of the trunk there";
       case STRAIGHT_LENGTH -> "of the trunk's length";
-      case STRAIGHT_CALIPERS, BARE_CALIPERS -> "length over the caliper there";
-      case STRAIGHT_BOW -> "bow over length";
-      case REVERSE_TAPER, REVERSE_BRANCH -> "caliper over that further in";
-      case BRANCH_CALIPER, CODOMINANT -> "branch over trunk at the union";
+      case STRAIGHT_CALIPERS, BARE_CALIPERS -> "times the caliper there long";
+      case STRAIGHT_BOW -> "of its length out of straight";
+      case REVERSE_TAPER, REVERSE_BRANCH -> "times the caliper further in";
+      case BRANCH_CALIPER, CODOMINANT -> "of the trunk's caliper at the union";
       case FIRST_BRANCH, VIEWER_HEIGHT -> "of the tree's height";
-      case LEADER_CALIPER -> "caliper over the trunk that goes on";
-      case LEADER_HEIGHT -> "height of its tip over that of the apex";
+      case LEADER_CALIPER -> "of the caliper of the trunk that goes on";
+      case LEADER_HEIGHT -> "of the apex's height at its tip";
       case LEADER_ANGLE -> "off upright";
       case BARE_TRUNK, BARE_BASE -> "of the trunk's length";
       case BARE_BRANCH -> "of the branch's length";
@@ -83,14 +86,14 @@ public final class FaultWords {
   /** A value with its unit. */
   public static String value(Limit limit, double value) {
     return switch (limit.quantity()) {
-      case RATIO -> fixed(value, 2);
+      case RATIO -> fixed(value, value < SMALL ? 3 : 2);
       case ANGLE -> fixed(Math.toDegrees(value), 0) + "°";
       case LENGTH -> fixed(1000 * value, 1) + " mm";
       case COUNT -> fixed(value, 0);
     };
   }
 
-  /** Value and measure, such as "0.62 branch over trunk at the union". */
+  /** Value and measure, such as "0.62 of the trunk's caliper at the union". */
   public static String measured(Measured measured) {
     return value(measured.limit(), measured.value()) + " " + what(measured.limit());
   }

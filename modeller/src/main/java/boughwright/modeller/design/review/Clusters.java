@@ -98,49 +98,80 @@ final class Clusters {
         : List.of();
   }
 
-  private List<Found> swelling(Cluster cluster) {
-    WoodLine line = cluster.stem().line();
-    double caliper = cluster.shoots().get(0).seat().parentCaliper();
-    double below = Math.max(0, cluster.low() - BESIDE * caliper);
-    double above = Math.min(line.length(), cluster.high() + BESIDE * caliper);
-    double from = cluster.low() - REACH * caliper;
-    double to = cluster.high() + REACH * caliper;
-    double most = 0;
-    double at = cluster.low();
-    for (WoodLine.Reading reading : line.readings()) {
-      double part = (reading.s() - below) / (above - below);
-      double plain = line.caliper(below) + part * (line.caliper(above) - line.caliper(below));
-      boolean inside = reading.s() >= Math.max(from, below) && reading.s() <= Math.min(to, above);
-      if (inside && reading.caliper() / plain > most) {
-        most = reading.caliper() / plain;
-        at = reading.s();
-      }
+  /** Where the stem is read around a cluster [m along the stem]. */
+  private record Window(WoodLine line, double below, double from, double to, double above) {
+    static Window of(Cluster cluster) {
+      WoodLine line = cluster.stem().line();
+      double caliper = cluster.shoots().get(0).seat().parentCaliper();
+      double below = Math.max(0, cluster.low() - BESIDE * caliper);
+      double above = Math.min(line.length(), cluster.high() + BESIDE * caliper);
+      return new Window(
+          line,
+          below,
+          Math.max(below, cluster.low() - REACH * caliper),
+          Math.min(above, cluster.high() + REACH * caliper),
+          above);
     }
-    if (most < structure.limit(Limit.SWELLING) || !widens(line, below, at)) {
+
+    /** A caliper over that between both sides [1]. */
+    double over(double s, double caliper) {
+      double part = (s - below) / (above - below);
+      double plain = line.caliper(below) + part * (line.caliper(above) - line.caliper(below));
+      return caliper / plain;
+    }
+
+    /** Where it is thickest, and by how much: caliper there over that between both sides. */
+    WoodLine.Reading thickest() {
+      WoodLine.Reading best = new WoodLine.Reading(from, 0);
+      for (WoodLine.Reading reading : line.readings()) {
+        boolean inside = reading.s() >= from && reading.s() <= to;
+        double over = over(reading.s(), reading.caliper());
+        if (inside && over > best.caliper()) {
+          best = new WoodLine.Reading(reading.s(), over);
+        }
+      }
+      return best;
+    }
+
+    /**
+     * Whether the stem gets thicker toward a place and is back to half of it within reach of the
+     * branches: a step down is no bulge, and wood that stays thick beyond is reverse taper.
+     */
+    boolean bulgesAt(WoodLine.Reading thickest) {
+      double half = 1 + (thickest.caliper() - 1) / 2;
+      return over(from, line.caliper(from)) <= half
+          && over(to, line.caliper(to)) <= half
+          && widens(thickest.s());
+    }
+
+    private boolean widens(double to) {
+      double least = line.caliper(below);
+      boolean wider = false;
+      for (WoodLine.Reading reading : line.readings()) {
+        if (reading.s() >= below && reading.s() <= to) {
+          wider |= reading.caliper() > WIDER * least;
+          least = Math.min(least, reading.caliper());
+        }
+      }
+      return wider;
+    }
+  }
+
+  private List<Found> swelling(Cluster cluster) {
+    Window window = Window.of(cluster);
+    WoodLine.Reading thickest = window.thickest();
+    if (thickest.caliper() < structure.limit(Limit.SWELLING) || !window.bulgesAt(thickest)) {
       return List.of();
     }
-    List<String> ids = new ArrayList<>(line.idsBetween(at, at));
+    WoodLine line = window.line();
+    List<String> ids = new ArrayList<>(line.idsBetween(thickest.s(), thickest.s()));
     cluster.shoots().forEach(shoot -> ids.add(shoot.id()));
     return List.of(
         new Found(
             FaultKind.SWELLING,
             ids,
-            Where.on(line, at),
-            List.of(structure.measured(Limit.SWELLING, most)),
-            new Found.Subject.Stretch(
-                cluster.stem(), Math.max(0, from), Math.min(to, line.length()))));
-  }
-
-  /** Whether a line gets thicker from one place to another: a step down is no bulge. */
-  private static boolean widens(WoodLine line, double from, double to) {
-    double least = line.caliper(from);
-    boolean wider = false;
-    for (WoodLine.Reading reading : line.readings()) {
-      if (reading.s() >= from && reading.s() <= to) {
-        wider |= reading.caliper() > WIDER * least;
-        least = Math.min(least, reading.caliper());
-      }
-    }
-    return wider;
+            Where.on(line, thickest.s()),
+            List.of(structure.measured(Limit.SWELLING, thickest.caliper())),
+            new Found.Subject.Stretch(cluster.stem(), window.from(), window.to())));
   }
 }

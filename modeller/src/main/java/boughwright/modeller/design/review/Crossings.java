@@ -96,15 +96,19 @@ final class Crossings {
         gap <= structure.limit(Limit.CROSSING_GAP)
             && angle(one, other) >= structure.limit(Limit.CROSSING_ANGLE)
             && way(one.shoot(), at, other.shoot(), otherAt) >= ROUNDABOUT * near.distance();
-    return crosses && !isUnion(one.shoot(), other.shoot(), otherAt)
-        ? Optional.of(new Meeting(one.shoot(), at, other.shoot(), otherAt, gap))
-        : Optional.empty();
+    Meeting meeting = new Meeting(one.shoot(), at, other.shoot(), otherAt, gap);
+    return crosses && !isUnion(meeting) ? Optional.of(meeting) : Optional.empty();
   }
 
-  /** Whether the outer shoot is met where it still sits in the wood of the inner one. */
-  private static boolean isUnion(Shoot inner, Shoot outer, double outerAt) {
-    Union seat = outer.seat();
-    return seat.on() == inner.number() && outerAt <= seat.parentCaliper() + seat.caliper();
+  /** Whether both are met where a shoot still sits in the wood of the one it leaves. */
+  private static boolean isUnion(Meeting m) {
+    boolean sisters = !m.one().isMain() && m.one().seat().on() == m.other().seat().on();
+    boolean child = m.other().seat().on() == m.one().number();
+    return isInWood(m.other(), m.otherAt()) && (child || sisters && isInWood(m.one(), m.at()));
+  }
+
+  private static boolean isInWood(Shoot shoot, double at) {
+    return at <= shoot.seat().parentCaliper();
   }
 
   private static Nearest nearest(Item one, Item other) {

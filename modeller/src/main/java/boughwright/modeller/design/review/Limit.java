@@ -18,7 +18,7 @@ public enum Limit {
   CROSSING_ANGLE(Quantity.ANGLE, Math.toRadians(30), Origin.CHOSEN, "between the shoots, at least"),
   PARALLEL_ANGLE(
       Quantity.ANGLE, Math.toRadians(20), Origin.CHOSEN, "between the branches, at most"),
-  PARALLEL_SPACING(Quantity.RATIO, 0.3, Origin.CHOSEN, "apart, over the length of the shorter"),
+  PARALLEL_SPACING(Quantity.RATIO, 0.5, Origin.CHOSEN, "apart, over the length of the shorter"),
   CURVE_TURN(
       Quantity.ANGLE, Math.toRadians(20), Origin.CHOSEN, "turn that makes a curve, at least"),
   CURVE_SIDE(

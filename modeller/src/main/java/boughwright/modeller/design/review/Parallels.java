@@ -16,7 +16,10 @@ final class Parallels {
     this.structure = structure;
   }
 
-  List<Found> find() {
+  /**
+   * @param crossings shoots that cross are not told of again
+   */
+  List<Found> find(List<Found> crossings) {
     List<Found> out = new ArrayList<>();
     for (Shoot stem : structure.stems()) {
       List<Shoot> branches = structure.judgedOn(stem).stream().filter(structure::isBranch).toList();
@@ -26,7 +29,19 @@ final class Parallels {
         }
       }
     }
+    out.removeIf(found -> crossings.stream().anyMatch(one -> isOfSame(found, one)));
     return out;
+  }
+
+  private boolean isOfSame(Found found, Found crossing) {
+    return found.segments().stream()
+        .allMatch(id -> crossing.segments().stream().anyMatch(other -> isOn(id, other)));
+  }
+
+  private boolean isOn(String shoot, String segment) {
+    return structure.shoots().stream()
+        .filter(one -> one.id().equals(shoot))
+        .anyMatch(one -> one.line().ids().contains(segment));
   }
 
   private void look(Shoot low, Shoot high, List<Found> out) {

@@ -5,6 +5,7 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.TreeStyle;
+import boughwright.modeller.tree.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -50,24 +51,32 @@ final class Proportions {
     return out;
   }
 
-  /** What makes a shoot a leader beside the first; empty if it is none. */
+  /**
+   * What makes a shoot a leader beside the first: it reaches as high, or it is trunk as thick as
+   * what goes on; empty if it is none.
+   */
   private List<Measured> leader(Shoot shoot, double apex) {
     Union seat = shoot.seat();
     double above = trunk.caliper(Math.min(trunk.length(), seat.at() + seat.parentCaliper() / 2));
     double ratio = seat.caliper() / above;
     double tip = structure.heightOf(shoot.line().tip()) / apex;
     double upright = upright(shoot);
-    boolean competes =
-        ratio >= structure.limit(Limit.LEADER_CALIPER)
-            && tip >= structure.limit(Limit.LEADER_HEIGHT)
-            && upright <= structure.limit(Limit.LEADER_ANGLE)
-            && shoot.line().length() >= structure.limit(Limit.LEADER_LENGTH) * structure.height();
-    return competes
-        ? List.of(
-            structure.measured(Limit.LEADER_CALIPER, ratio),
-            structure.measured(Limit.LEADER_HEIGHT, tip),
-            structure.measured(Limit.LEADER_ANGLE, upright))
-        : List.of();
+    if (ratio < structure.limit(Limit.LEADER_CALIPER)
+        || upright > structure.limit(Limit.LEADER_ANGLE)
+        || shoot.line().length() < structure.limit(Limit.LEADER_LENGTH) * structure.height()) {
+      return List.of();
+    }
+    List<Measured> measures = new ArrayList<>();
+    if (tip >= structure.limit(Limit.LEADER_HEIGHT)) {
+      measures.add(structure.measured(Limit.LEADER_CALIPER, ratio));
+      measures.add(structure.measured(Limit.LEADER_HEIGHT, tip));
+    } else if (shoot.kind() == Kind.TRUNK && ratio > structure.limit(Limit.CODOMINANT)) {
+      measures.add(structure.measured(Limit.CODOMINANT, ratio));
+    } else {
+      return List.of();
+    }
+    measures.add(structure.measured(Limit.LEADER_ANGLE, upright));
+    return measures;
   }
 
   /** Off upright, or off the trunk that goes on, whichever is less [rad]. */

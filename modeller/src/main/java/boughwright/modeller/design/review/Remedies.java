@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
 
 /** What can be done about a fault: only what makes sense there. */
 final class Remedies {
+  /** No sacrifice branch makes a trunk thicker than so many times (common practice, no source). */
+  private static final double MOST_THICKENING = 1.5;
+
   private final Structure structure;
   private final Cuts cuts;
   private final Shortening shortening;
@@ -115,9 +118,9 @@ final class Remedies {
     return Where.on(structure.shoots().get(shoot.seat().on()).line(), shoot.seat().at());
   }
 
-  /** Only where the trunk is not as thick yet, at the place it is measured. */
+  /** Only where the trunk is not as thick yet, at the place it is measured, and can become so. */
   private void sacrifice(Shoot shoot, double until, Where measured, List<Remedy> out) {
-    if (until > measured.caliper()) {
+    if (until > measured.caliper() && until <= MOST_THICKENING * measured.caliper()) {
       out.add(Remedy.sacrifice(cuts.removing(List.of(shoot)), until, measured));
     }
   }

@@ -79,8 +79,9 @@ public record Review(
     found.addAll(new BarBranches(structure).find());
     found.addAll(clusters.whorls());
     found.addAll(swellings);
-    found.addAll(new Crossings(structure).find());
-    found.addAll(new Parallels(structure).find());
+    List<Found> crossings = new Crossings(structure).find();
+    found.addAll(crossings);
+    found.addAll(new Parallels(structure).find(crossings));
     found.addAll(new Curves(structure).find());
     if (Judging.isMovementJudged(structure)) {
       found.addAll(stretches.find());

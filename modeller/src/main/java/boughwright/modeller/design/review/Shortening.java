@@ -71,7 +71,7 @@ final class Shortening {
   /** Outside the collar, and only where the wood may bud. */
   private OptionalDouble bare(Shoot shoot, double at) {
     boolean isOut =
-        !shoot.isMain() && at > shoot.seat().parentCaliper() / 2 + shoot.seat().caliper();
+        !shoot.isMain() && at > (shoot.seat().parentCaliper() + shoot.seat().caliper()) / 2;
     return isOut && structure.rules().wood() == WoodKind.BROADLEAF
         ? OptionalDouble.of(at)
         : OptionalDouble.empty();
