@@ -23,6 +23,7 @@ import boughwright.physics.reach.Target;
 import boughwright.physics.reach.Targets;
 import boughwright.physics.reach.Unreachable;
 import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
@@ -124,7 +125,7 @@ public final class ApexSearch {
               request.tree(), plan, List.of(), request.species(), target, request.wishes());
       Reached reached = Reach.of(wanted);
       why = reached.unreachable();
-      bent = reached.choices().stream().findFirst().map(one -> bent(wanted, one));
+      bent = easiest(wanted, reached.choices()).map(one -> bent(wanted, one));
       state = state(bent);
     }
     return new ApexOption(
@@ -137,6 +138,18 @@ public final class ApexSearch {
         leader.cuts().stream().map(cut -> WoundClosure.of(cut.width(), ring, time)).toList(),
         thickening(leader),
         false);
+  }
+
+  /** Of the choices that bring the tip over the base the one that pulls least; else the nearest. */
+  private Optional<Choice> easiest(ReachRequest wanted, List<Choice> choices) {
+    return choices.stream()
+        .filter(one -> stand(wanted, one).isInLine(baseCaliper))
+        .min(Comparator.comparingDouble(one -> pull(one.trial())))
+        .or(() -> choices.stream().findFirst());
+  }
+
+  private static double pull(TrialResult trial) {
+    return trial.lines().stream().mapToDouble(LineTrial::tension).max().orElse(0);
   }
 
   private ApexOption.State state(Optional<ApexOption.Bent> bent) {
@@ -184,9 +197,7 @@ public final class ApexSearch {
               }
             });
     Choice kept = drawn.choice();
-    Target.Upright target = (Target.Upright) wanted.target();
-    TipStand then = stand(target, kept.comesTo(), kept.heads());
-    return new ApexOption.Bent(wanted, kept, drawn.drawn(), then);
+    return new ApexOption.Bent(wanted, kept, drawn.drawn(), stand(wanted, kept));
   }
 
   /** An option with the risk of its bend drawn otherwise, such as more often. */
@@ -215,6 +226,10 @@ public final class ApexSearch {
 
   private Direction3 heading(Leader leader) {
     return skeleton.direction(skeleton.indexOf(leader.tip().segment()));
+  }
+
+  private static TipStand stand(ReachRequest wanted, Choice choice) {
+    return stand((Target.Upright) wanted.target(), choice.comesTo(), choice.heads());
   }
 
   private static TipStand stand(Target.Upright target, Point3 at, Direction3 heads) {

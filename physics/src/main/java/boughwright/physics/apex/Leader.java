@@ -25,27 +25,6 @@ public record Leader(
     double couldStand) {
 
   /**
-   * The largest step of caliper on the way to a leader.
-   *
-   * @param at where the thinner wood starts, on the thicker
-   * @param thin diameter over bark above the step [m]
-   * @param thick diameter over bark below the step [m]
-   */
-  public record Takeover(Spot at, double thin, double thick) {
-    public Takeover {
-      Objects.requireNonNull(at, "at");
-      if (!(thin > 0 && thick > 0)) {
-        throw new IllegalArgumentException("calipers of " + thin + " and " + thick);
-      }
-    }
-
-    /** Caliper above the step over that below it [1]. */
-    public double ratio() {
-      return thin / thick;
-    }
-  }
-
-  /**
    * A cut that makes way for a leader.
    *
    * @param at where

@@ -100,7 +100,7 @@ public final class Leaders {
     if (!wanted || couldStand < TALL * height) {
       return Optional.empty();
     }
-    Optional<Leader.Takeover> takeover = takeover(way);
+    Optional<Takeover> takeover = Takeover.largest(wood, way);
     if (takeover.isPresent()) {
       double part = skeleton.segment(limb.first()).caliperStart() / below(limb.first());
       boolean upward = end.minus(start).dot(up) >= Math.sin(UPWARD) * end.minus(start).norm();
@@ -146,20 +146,5 @@ public final class Leaders {
   /** Caliper of the wood that a segment starts on, there [m]. */
   private double below(int i) {
     return skeleton.caliper(skeleton.parent(i), skeleton.segment(i).along());
-  }
-
-  /** The largest step at a union on the way. */
-  private Optional<Leader.Takeover> takeover(List<Integer> way) {
-    return way.stream()
-        .skip(1)
-        .filter(i -> !wood.limbOf(i).equals(wood.limbOf(skeleton.parent(i))))
-        .map(
-            i ->
-                new Leader.Takeover(
-                    new Spot(
-                        skeleton.segment(skeleton.parent(i)).id(), skeleton.segment(i).along()),
-                    skeleton.segment(i).caliperStart(),
-                    below(i)))
-        .min(Comparator.comparingDouble(Leader.Takeover::ratio));
   }
 }

@@ -13,6 +13,7 @@ import boughwright.physics.grow.YearlyRing;
 import boughwright.physics.reach.Choice;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Odds;
+import boughwright.viewer.scene.YearsWords;
 import java.util.List;
 import java.util.Optional;
 
@@ -87,7 +88,7 @@ final class ApexText {
   private static String years(ApexOption option) {
     return option.years().high() == 0
         ? ""
-        : " Until wounds and taper look right: " + YearsText.of(option.years()) + ".";
+        : " Until wounds and taper look right: " + YearsWords.of(option.years()) + ".";
   }
 
   private String allowed() {
@@ -153,8 +154,8 @@ final class ApexText {
           option.leader().takeover().map(step -> Shown.fixed(step.ratio(), 2)).orElse("-"),
           Shown.fixed(1000 * option.then().height(), 0) + " mm",
           option.widest().map(one -> Shown.fixed(1000 * one.width(), 0) + " mm").orElse("-"),
-          option.widest().map(one -> YearsText.brief(one.years())).orElse("-"),
-          YearsText.brief(option.thickening()));
+          option.widest().map(one -> YearsWords.brief(one.years())).orElse("-"),
+          YearsWords.brief(option.thickening()));
     }
     page.table(table);
     page.inner(
@@ -186,9 +187,15 @@ final class ApexText {
                       + ", now "
                       + stand(one.now())
                       + ": "
-                      + one.unreachable().get().found()
+                      + brief(one.unreachable().get().found())
                       + "."));
+      page.inner("Lines alone were tried, to what there is; the verb reach tells more of each.");
     }
+  }
+
+  /** Without the counts that the verb reach tells. */
+  private static String brief(String found) {
+    return found.replaceFirst(" \\(.*\\)$", "");
   }
 
   private void chop(Chop chop) {
@@ -200,16 +207,16 @@ final class ApexText {
             + ", where it is "
             + Shown.fixed(1000 * chop.caliper(), 0)
             + " mm thick. The wound closes in "
-            + YearsText.of(chop.wound().years())
+            + YearsWords.of(chop.wound().years())
             + late(chop.wound())
             + "; the new leader is thick enough in "
-            + YearsText.of(chop.thickening())
+            + YearsWords.of(chop.thickening())
             + " and brings the tree to "
             + Shown.fixed(1000 * chop.height(), 0)
             + " mm in "
-            + YearsText.of(chop.growing())
+            + YearsWords.of(chop.growing())
             + ". All of it: "
-            + YearsText.of(chop.years())
+            + YearsWords.of(chop.years())
             + ".");
     page.inner(
         "A third of the final height, and a final height of six base calipers: common practice,"
@@ -238,7 +245,7 @@ final class ApexText {
               + ": a wound "
               + Shown.fixed(1000 * wound.width(), 0)
               + " mm wide, closed in "
-              + YearsText.of(wound.years())
+              + YearsWords.of(wound.years())
               + late(wound)
               + ".");
     }
@@ -300,7 +307,8 @@ final class ApexText {
             + " below lay on the same cross-section.");
     page.point(
         "What makes way is cut before the bend is tried, so nothing is tied to it. Breaking is"
-            + " drawn; each leader by the line that comes nearest: the verb reach shows others.");
+            + " drawn. Each leader by the line that pulls least of those that bring it over the"
+            + " base, or that comes nearest: the verb reach shows others.");
   }
 
   private void kept() {

@@ -17,6 +17,7 @@ import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.Stand;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Wording;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,6 +116,35 @@ public final class Picture {
       new Composer(page, scene, heading, List.of(REVIEW_NOTE)).compose(views, renderer);
       return page.image();
     }
+  }
+
+  /**
+   * Trees beside one another, each from its own front.
+   *
+   * @param subjects what is drawn, from left to right
+   * @param size of the whole; no part is made smaller than a picture can be
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static BufferedImage fronts(List<PrintedPicture.Subject> subjects, PictureSize size)
+      throws NoGraphicsException, InputException {
+    PictureSize part =
+        new PictureSize(
+            Math.max(PictureSize.SMALLEST_WIDTH, size.width() / subjects.size()), size.height());
+    BufferedImage all =
+        new BufferedImage(
+            part.width() * subjects.size(), part.height(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = all.createGraphics();
+    try {
+      for (int n = 0; n < subjects.size(); n++) {
+        PrintedPicture.Subject subject = subjects.get(n);
+        double front = Scene.of(subject.document(), subject.plan(), subject.trial()).front();
+        pen.drawImage(view(subject, ViewAngle.level(front), part), n * part.width(), 0, null);
+      }
+    } finally {
+      pen.dispose();
+    }
+    return all;
   }
 
   /** What is drawn. */

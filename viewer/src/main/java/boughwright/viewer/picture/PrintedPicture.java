@@ -132,6 +132,18 @@ public final class PrintedPicture {
     return drawn(() -> Picture.review(reviewed, size));
   }
 
+  /**
+   * Plans of one tree side by side, each from its own front ({@link Picture#fronts}).
+   *
+   * @param subjects one to four, each with its plan
+   * @param size of the whole
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture fronts(List<Subject> subjects, PictureSize size)
+      throws InputException {
+    return drawn(() -> Picture.fronts(subjects, size));
+  }
+
   private static PrintedPicture drawn(Drawing drawing) throws InputException {
     try {
       return new PrintedPicture(drawing.draw());

@@ -267,7 +267,7 @@ final class FaultyTree {
       }
       for (int i = 0; i < count; i++) {
         if (buds.get(i)) {
-          twig(out.get(i), way(i + 1), usual * (1 - 0.55 * (i + 1) / count));
+          twig(out.get(i), way(i + 1), Math.min(usual, thick) * (1 - 0.55 * (i + 1) / count));
         }
       }
       return out;

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
-package boughwright.viewer.command;
+package boughwright.viewer.scene;
 
 import boughwright.physics.grow.Years;
+import java.util.Locale;
 
 /** Growing seasons as a person counts them. */
-final class YearsText {
-  private YearsText() {}
+public final class YearsWords {
+  private YearsWords() {}
 
   /** Best guess and band: {@code 2.8 years (1.4 to 5.6)}. */
-  static String of(Years years) {
+  public static String of(Years years) {
     if (years.high() == 0) {
       return "no time";
     }
@@ -26,7 +27,7 @@ final class YearsText {
   }
 
   /** The same for a column: {@code 2.8 (1.4-5.6)}. */
-  static String brief(Years years) {
+  public static String brief(Years years) {
     if (years.high() == 0) {
       return "-";
     }
@@ -38,6 +39,6 @@ final class YearsText {
   }
 
   private static String one(double years) {
-    return Shown.fixed(years, years < 10 ? 1 : 0);
+    return String.format(Locale.ROOT, years < 10 ? "%.1f" : "%.0f", years);
   }
 }
