@@ -4,6 +4,7 @@ package boughwright.viewer.command;
 import static boughwright.viewer.command.JsonAnswer.number;
 
 import boughwright.modeller.design.front.Front;
+import boughwright.modeller.design.front.FrontGrid;
 import boughwright.modeller.design.front.FrontMap;
 import boughwright.modeller.design.front.FrontReason;
 import boughwright.modeller.design.front.FrontScore;
@@ -17,6 +18,9 @@ import java.util.Locale;
 
 /** Fronts for programs: degrees, scores and values from 0 to 1, each measure by its name. */
 final class FrontsJson {
+  /** The map is no more exact than this [1]. */
+  private static final double ROUND = 1e5;
+
   private final FrontsAnswer answer;
 
   private FrontsJson(FrontsAnswer answer) {
@@ -122,8 +126,8 @@ final class FrontsJson {
     return list;
   }
 
-  /** For each azimuth the best score of each tilt one way over all tilts the other way. */
-  private static ObjectNode map(FrontMap map, double blur) {
+  /** The best score of each azimuth; of each tilt too where the map was asked for. */
+  private ObjectNode map(FrontMap map, double blur) {
     ObjectNode node = JsonAnswer.object();
     node.put("azimuth_step_deg", number(Math.toDegrees(map.grid().azimuthStep())));
     node.put("within", number(blur));
@@ -131,6 +135,27 @@ final class FrontsJson {
     for (int azimuth = 0; azimuth < map.grid().azimuths(); azimuth++) {
       best.add(number(map.best(azimuth)));
     }
+    if (answer.kept().map().isPresent()) {
+      FrontGrid grid = map.grid();
+      node.set("by_tilt_toward", table(grid.azimuths(), grid.forwardCount(), map::forward));
+      node.set("by_tilt_right", table(grid.azimuths(), grid.sidewaysCount(), map::sideways));
+    }
     return node;
+  }
+
+  private interface Scores {
+    double at(int azimuth, int tilt);
+  }
+
+  /** A row for each azimuth, from the furthest tilt away or to the left on. */
+  private static ArrayNode table(int azimuths, int tilts, Scores scores) {
+    ArrayNode rows = JsonAnswer.array();
+    for (int azimuth = 0; azimuth < azimuths; azimuth++) {
+      ArrayNode row = rows.addArray();
+      for (int tilt = 0; tilt < tilts; tilt++) {
+        row.add(number(Math.round(scores.at(azimuth, tilt) * ROUND) / ROUND));
+      }
+    }
+    return rows;
   }
 }

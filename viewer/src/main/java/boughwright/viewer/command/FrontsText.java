@@ -107,7 +107,10 @@ final class FrontsText {
     for (FrontReason reason : reasons) {
       String sign = reason.isFor() ? "+" : "-";
       page.further(
-          sign + FrontWords.score(Math.abs(reason.gain())) + "  " + FrontWords.reason(reason));
+          sign
+              + FrontWords.score(Math.abs(reason.gain()))
+              + "  "
+              + FrontWords.reason(reason).replace('\u2212', '-'));
     }
   }
 

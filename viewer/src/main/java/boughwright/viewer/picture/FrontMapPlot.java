@@ -138,7 +138,7 @@ final class FrontMapPlot {
       String words = PlotScale.words(n * step, step);
       page.write(
           n == 0 ? words : (n > 0 ? "+" : "\u2212") + words,
-          box.x() - page.u(10),
+          box.x() - page.u(DOT + 6),
           at + page.u(6),
           Page.Style.KEY_MORE.at(Page.Align.RIGHT));
     }

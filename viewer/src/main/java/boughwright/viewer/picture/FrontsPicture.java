@@ -27,6 +27,9 @@ final class FrontsPicture {
   /** Share of the room below the heading that is kept for words [1]. */
   private static final double WORDS_SHARE = 0.36;
 
+  /** Share of the width that one front takes at most, where there are few [1]. */
+  private static final double WIDEST = 0.5;
+
   private static final double HEAD_ROOM = 34;
   private static final double SOIL_ROOM = 44;
 
@@ -62,13 +65,15 @@ final class FrontsPicture {
 
   /** Draws them into a room; gives the scale [pixels per metre]. */
   double draw(Rect room, SceneRenderer renderer) {
-    double words = room.height() * WORDS_SHARE;
     double gaps = page.u(GAP) * (cells.size() - 1);
-    double width = (room.width() - gaps) / cells.size();
-    Rect trees = new Rect(room.x(), room.y(), room.width(), room.height() - words);
-    double scale = scale(width, trees.height());
+    double width = Math.min((room.width() - gaps) / cells.size(), room.width() * WIDEST);
+    double most = room.height() * (1 - WORDS_SHARE);
+    double scale = scale(width, most);
     double low = cells.stream().mapToDouble(cell -> cell.extent().low()).min().orElse(0);
     double below = Math.max(page.u(SOIL_ROOM), -low * scale + page.u(12));
+    double tall = highest() * scale + page.u(HEAD_ROOM) + below;
+    Rect trees = new Rect(room.x(), room.y(), room.width(), Math.min(most, tall));
+    double words = room.height() - trees.height();
     double soil = Math.rint(trees.bottom() - below);
     for (int n = 0; n < cells.size(); n++) {
       double left = Math.rint(room.x() + n * (width + page.u(GAP)));
@@ -81,10 +86,14 @@ final class FrontsPicture {
 
   private double scale(double width, double height) {
     double widest = cells.stream().mapToDouble(cell -> cell.extent().width()).max().orElseThrow();
-    double high = cells.stream().mapToDouble(cell -> cell.extent().high()).max().orElseThrow();
+    double high = highest();
     double low = cells.stream().mapToDouble(cell -> cell.extent().low()).min().orElseThrow();
     double tall = height - page.u(HEAD_ROOM) - page.u(SOIL_ROOM);
     return Math.min((width - page.u(GAP)) / widest, tall / Math.max(high - low, 1e-6));
+  }
+
+  private double highest() {
+    return cells.stream().mapToDouble(cell -> cell.extent().high()).max().orElseThrow();
   }
 
   private ViewFrame frame(Cell cell, Rect area, double scale, double soil) {

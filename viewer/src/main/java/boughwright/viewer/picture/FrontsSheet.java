@@ -15,7 +15,7 @@ import java.util.Optional;
 /** A page with heading and foot, for fronts side by side or for the map of their score. */
 final class FrontsSheet {
   private static final double MARGIN = 60;
-  private static final double FOOT = 112;
+  private static final double FOOT = 124;
   private static final double LONGEST_BAR = 230;
 
   private final Page page;

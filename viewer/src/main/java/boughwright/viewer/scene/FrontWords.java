@@ -101,7 +101,7 @@ public final class FrontWords {
   }
 
   private static String said(FrontReason reason) {
-    boolean more = reason.value() > (reason.others().low() + reason.others().high()) / 2;
+    boolean more = reason.more();
     double value = reason.value();
     return switch (reason.measure()) {
       case TRUNK_MOVEMENT -> (more ? "more" : "less") + " of the trunk's movement is seen";

@@ -24,6 +24,8 @@ public final class FrontGauge {
   private final BranchFigures branches;
   private final RootFlare roots;
   private final Standings standings;
+  private final boolean hasWounds;
+  private final boolean hasDeadwood;
   private final SightFigures sights;
 
   /** Prepares to look at a tree. */
@@ -34,6 +36,8 @@ public final class FrontGauge {
     branches = new BranchFigures(parts, trunk, subject.foliage());
     roots = new RootFlare(parts, subject.trunk().calipers().get(0));
     standings = new Standings(parts);
+    hasWounds = !subject.wounds().isEmpty();
+    hasDeadwood = parts.roles.contains(Parts.Role.DEADWOOD);
     sights = new SightFigures(subject, parts, trunk);
   }
 
@@ -56,8 +60,12 @@ public final class FrontGauge {
       values[FrontMeasure.TRUNK_BULGE.ordinal()] = trunk.bulge(towardViewer);
     }
     values[FrontMeasure.TAPER.ordinal()] = trunk.taper(towardViewer, visible);
-    values[FrontMeasure.WOUNDS.ordinal()] = look.wounds();
-    values[FrontMeasure.DEADWOOD.ordinal()] = look.deadwood();
+    if (hasWounds) {
+      values[FrontMeasure.WOUNDS.ordinal()] = look.wounds();
+    }
+    if (hasDeadwood) {
+      values[FrontMeasure.DEADWOOD.ordinal()] = look.deadwood();
+    }
     if (branches.hasWood()) {
       values[FrontMeasure.BRANCHES_AT_VIEWER.ordinal()] =
           branches.pointing(towardViewer) + look.trunkHidden(visible);

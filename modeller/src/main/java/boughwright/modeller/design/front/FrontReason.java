@@ -12,10 +12,12 @@ import java.util.Optional;
  * @param measure what is compared
  * @param gain how much more it adds to the score than in the others on average; negative where it
  *     speaks against the front [1]
+ * @param more whether it came to more than in the others, in what tells them apart
  * @param value what it came to, in the unit of the measure
  * @param others what it came to in the others, from the smallest to the largest
  */
-public record FrontReason(FrontMeasure measure, double gain, double value, Span others) {
+public record FrontReason(
+    FrontMeasure measure, double gain, boolean more, double value, Span others) {
   /** Less of the score than this speaks neither for nor against: half a point of 100. Choice. */
   private static final double LEAST = 0.005;
 
@@ -36,16 +38,17 @@ public record FrontReason(FrontMeasure measure, double gain, double value, Span 
    *
    * @param others the fronts it is compared with; without any nothing tells it from them
    */
-  public static List<FrontReason> of(FrontScore front, List<FrontScore> others) {
+  public static List<FrontReason> of(FrontRules rules, FrontScore front, List<FrontScore> others) {
     return front.parts().stream()
-        .map(part -> compared(part, others))
+        .map(part -> compared(rules, part, others))
         .flatMap(Optional::stream)
         .filter(reason -> Math.abs(reason.gain()) >= LEAST)
         .sorted(Comparator.comparingDouble(reason -> -Math.abs(reason.gain())))
         .toList();
   }
 
-  private static Optional<FrontReason> compared(FrontScore.Part part, List<FrontScore> others) {
+  private static Optional<FrontReason> compared(
+      FrontRules rules, FrontScore.Part part, List<FrontScore> others) {
     List<FrontScore.Part> same =
         others.stream().map(other -> other.part(part.measure())).flatMap(Optional::stream).toList();
     if (same.isEmpty()) {
@@ -54,8 +57,14 @@ public record FrontReason(FrontMeasure measure, double gain, double value, Span 
     double mean = same.stream().mapToDouble(FrontScore.Part::contribution).average().orElseThrow();
     double low = same.stream().mapToDouble(FrontScore.Part::value).min().orElseThrow();
     double high = same.stream().mapToDouble(FrontScore.Part::value).max().orElseThrow();
+    double gain = part.contribution() - mean;
+    double middle = same.stream().mapToDouble(FrontScore.Part::value).average().orElseThrow();
+    MeritCurve curve = rules.rule(part.measure()).curve();
+    boolean more =
+        curve instanceof MeritCurve.More && gain > 0
+            || curve instanceof MeritCurve.Less && gain < 0
+            || curve instanceof MeritCurve.Between && part.value() > middle;
     return Optional.of(
-        new FrontReason(
-            part.measure(), part.contribution() - mean, part.value(), new Span(low, high)));
+        new FrontReason(part.measure(), gain, more, part.value(), new Span(low, high)));
   }
 }

@@ -69,7 +69,8 @@ public final class FrontSweep {
       for (int azimuth = 1; azimuth < best.length; azimuth++) {
         worst = best[azimuth] < best[worst] ? azimuth : worst;
       }
-      return new Fronts(Fronts.compared(scores, tops), score(worst, peaks), map, blur, looked);
+      return new Fronts(
+          Fronts.compared(rules, scores, tops), score(worst, peaks), map, blur, looked);
     }
 
     private FrontScore score(int azimuth, Peak[] peaks) {

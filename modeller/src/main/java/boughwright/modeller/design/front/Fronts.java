@@ -36,12 +36,13 @@ public record Fronts(List<Front> fronts, FrontScore worst, FrontMap map, double 
   }
 
   /** Scores and whether each is a top, compared with one another. */
-  static List<Front> compared(List<FrontScore> scores, List<Boolean> tops) {
+  static List<Front> compared(FrontRules rules, List<FrontScore> scores, List<Boolean> tops) {
     List<Front> fronts = new ArrayList<>();
     for (int n = 0; n < scores.size(); n++) {
       List<FrontScore> others = new ArrayList<>(scores);
       others.remove(n);
-      fronts.add(new Front(scores.get(n), tops.get(n), FrontReason.of(scores.get(n), others)));
+      fronts.add(
+          new Front(scores.get(n), tops.get(n), FrontReason.of(rules, scores.get(n), others)));
     }
     return fronts;
   }

@@ -39,6 +39,7 @@ final class BestFronts {
   private final JComponent section;
   private Optional<Background.Job> job = Optional.empty();
   private Optional<Found> found = Optional.empty();
+  private Optional<Found> listed = Optional.empty();
   private Optional<Turning.Basis> basis = Optional.empty();
 
   BestFronts(Background background, Turning turning, Facing facing) {
@@ -142,19 +143,26 @@ final class BestFronts {
     find.setText(isLooking() ? "Stop looking" : "Find the best five");
     note.say(words(), Shade.QUIET);
     note.setVisible(!note.getText().isEmpty());
-    list.removeAll();
-    cards.clear();
     List<Front> fronts = found.map(one -> one.fronts().fronts()).orElse(List.of());
     pictures.want(fronts.stream().map(Front::pose).toList());
+    if (!found.equals(listed)) {
+      listed = found;
+      list(fronts);
+    }
+    showPictures();
+    section.revalidate();
+  }
+
+  private void list(List<Front> fronts) {
+    list.removeAll();
+    cards.clear();
     for (int n = 0; n < fronts.size(); n++) {
       FrontCard card = card(n + 1, fronts.get(n));
       cards.add(card);
       list.add(card.component(), "wmin 0, growx, gapbottom " + Controls.NEAR);
     }
-    showPictures();
     list.revalidate();
     list.repaint();
-    section.revalidate();
   }
 
   private String words() {

@@ -48,8 +48,7 @@ final class FaultMarks {
       double reach = size * (1.1 + 0.9 * (step / 8));
       double angle = -Math.PI / 4 + step * Math.PI / 4;
       Camera.Pixel at =
-          new Camera.Pixel(
-              foot.x() + reach * Math.cos(angle), foot.y() + reach * Math.sin(angle));
+          new Camera.Pixel(foot.x() + reach * Math.cos(angle), foot.y() + reach * Math.sin(angle));
       if (taken.stream().allMatch(other -> other.distance(at) > size)) {
         return at;
       }

@@ -20,15 +20,16 @@ final class FrontCard {
 
   /**
    * @param name name for tests
-   * @param title what the button says
+   * @param title what it is called
    * @param words what is told of it
    * @param go goes there
    */
   FrontCard(String name, String title, String words, Runnable go) {
-    JButton button = Controls.named(Controls.button(title), name, "Go to front " + title);
+    JButton button = Controls.named(Controls.button("Go there"), name, "Go to front " + title);
     button.addActionListener(event -> go.run());
-    side = Controls.stack(button);
+    side = Controls.stack(Controls.title(title));
     add(Controls.remark(words));
+    add(button);
     picture.setName(name + ".picture");
     picture.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
     picture.addMouseListener(
@@ -42,7 +43,7 @@ final class FrontCard {
         Controls.asHighAsWide(
             new JPanel(new MigLayout("fillx, insets 0, gapx 8", "[][grow,fill,0:pref]", "[top]")));
     panel.setOpaque(false);
-    panel.add(picture, "aligny top");
+    panel.add(picture, "w pref!, aligny top");
     panel.add(side, "wmin 0, growx, aligny top");
   }
 

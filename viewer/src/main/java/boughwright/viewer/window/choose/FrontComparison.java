@@ -86,7 +86,8 @@ final class FrontComparison {
     BarReading bar =
         new BarReading(
             MeasureWords.id(measure).replace("choose.", "choose.compared-") + "-" + column,
-            MeasureWords.title(measure));
+            MeasureWords.title(measure),
+            true);
     score
         .flatMap(one -> one.part(measure))
         .ifPresentOrElse(

@@ -156,10 +156,22 @@ final class FrontPage {
 
   List<Command> commands(BooleanSupplier chosen) {
     return List.of(
-        tilt(new Name("choose.tilt-left", "Tilt left", 'l'), new Step(KeyEvent.VK_LEFT, -STEP, 0), chosen),
-        tilt(new Name("choose.tilt-to-right", "Tilt right", 'r'), new Step(KeyEvent.VK_RIGHT, STEP, 0), chosen),
-        tilt(new Name("choose.tilt-away", "Tilt away", 'a'), new Step(KeyEvent.VK_UP, 0, -STEP), chosen),
-        tilt(new Name("choose.tilt-near", "Tilt toward you", 'y'), new Step(KeyEvent.VK_DOWN, 0, STEP), chosen),
+        tilt(
+            new Name("choose.tilt-left", "Tilt left", 'l'),
+            new Step(KeyEvent.VK_LEFT, -STEP, 0),
+            chosen),
+        tilt(
+            new Name("choose.tilt-to-right", "Tilt right", 'r'),
+            new Step(KeyEvent.VK_RIGHT, STEP, 0),
+            chosen),
+        tilt(
+            new Name("choose.tilt-away", "Tilt away", 'a'),
+            new Step(KeyEvent.VK_UP, 0, -STEP),
+            chosen),
+        tilt(
+            new Name("choose.tilt-near", "Tilt toward you", 'y'),
+            new Step(KeyEvent.VK_DOWN, 0, STEP),
+            chosen),
         new Command(
             "choose.mark",
             "Mark this front",

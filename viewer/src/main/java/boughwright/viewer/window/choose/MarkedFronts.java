@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.window.choose;
 
+import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.edit.FrontEdits;
 import boughwright.modeller.plan.MarkedFront;
 import boughwright.modeller.problem.VisibleText;
@@ -13,6 +14,7 @@ import boughwright.viewer.window.work.Workspace;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +36,8 @@ final class MarkedFronts {
   private final JComponent section;
   private final List<FrontCard> cards = new ArrayList<>();
   private final List<JCheckBox> boxes = new ArrayList<>();
+  private final Map<String, JTextField> notes = new LinkedHashMap<>();
+  private List<FrontPose> listed = List.of();
   private List<String> compared = List.of();
 
   MarkedFronts(Workspace workspace, Background background, Turning turning, Facing facing) {
@@ -79,17 +83,38 @@ final class MarkedFronts {
         fronts.isEmpty() ? "None is marked yet. Marked fronts are kept in the tree file." : "",
         Shade.QUIET);
     note.setVisible(fronts.isEmpty());
+    List<FrontPose> poses = fronts.stream().map(Turning::pose).toList();
+    List<String> ids = fronts.stream().map(MarkedFront::id).toList();
+    // a note alone must not take the cards away from under the keyboard
+    if (!poses.equals(listed) || !ids.equals(List.copyOf(notes.keySet()))) {
+      listed = poses;
+      list(fronts);
+    }
+    fronts.forEach(this::showNote);
+    showPictures();
+  }
+
+  private void list(List<MarkedFront> fronts) {
     list.removeAll();
     cards.clear();
     boxes.clear();
+    notes.clear();
     for (MarkedFront front : fronts) {
       FrontCard card = card(front);
       cards.add(card);
       list.add(card.component(), "wmin 0, growx, gapbottom " + Controls.NEAR);
     }
-    showPictures();
     list.revalidate();
     list.repaint();
+  }
+
+  private void showNote(MarkedFront front) {
+    JTextField field = notes.get(front.id());
+    String words = front.note().orElse("");
+    if (!field.isFocusOwner() && !field.getText().equals(words)) {
+      field.setText(words);
+    }
+    field.setToolTipText(front.note().map(VisibleText::of).orElse(null));
   }
 
   private void showPictures() {
@@ -116,7 +141,7 @@ final class MarkedFronts {
     FrontCard card =
         new FrontCard(
             "choose.go-" + id,
-            "Go to " + shown,
+            shown,
             MeasureWords.sentence(Turning.pose(front)),
             () -> turning.to(Turning.pose(front)));
     card.add(note(front));
@@ -128,37 +153,43 @@ final class MarkedFronts {
     box.addActionListener(event -> toggle(id, box.isSelected()));
     JButton remove = Controls.button("Remove");
     Controls.named(remove, "choose.remove-" + id, "Remove the mark of front " + shown);
-    remove.addActionListener(event -> workspace.edit(FrontEdits.remove(id)));
+    remove.addActionListener(
+        event -> {
+          workspace.edit(FrontEdits.remove(id));
+          mark.requestFocusInWindow();
+        });
     boxes.add(box);
     card.add(Controls.row(box, remove));
     return card;
   }
 
   private JTextField note(MarkedFront front) {
+    String id = front.id();
     JTextField field = Controls.high(new JTextField(front.note().orElse(""), 8));
-    Controls.named(field, "choose.note-" + front.id(), "Note to front " + front.id());
+    Controls.named(field, "choose.note-" + id, "Note to front " + VisibleText.of(id));
     field.putClientProperty("JTextField.placeholderText", "note");
-    field.setToolTipText(front.note().map(VisibleText::of).orElse(null));
-    Runnable commit =
-        () -> {
-          String words = field.getText().strip();
-          boolean changed = !words.equals(front.note().orElse(""));
-          boolean there = workspace.document().fronts().marked(front.id()).isPresent();
-          if (changed && there) {
-            workspace.edit(FrontEdits.note(front.id(), words));
-          }
-        };
-    field.addActionListener(event -> commit.run());
+    field.addActionListener(event -> note(id, field));
     field.addFocusListener(
         new FocusAdapter() {
           @Override
           public void focusLost(FocusEvent event) {
             if (!event.isTemporary() && field.isShowing()) {
-              commit.run();
+              note(id, field);
             }
           }
         });
+    notes.put(id, field);
     return field;
+  }
+
+  private void note(String id, JTextField field) {
+    String words = field.getText().strip();
+    workspace
+        .document()
+        .fronts()
+        .marked(id)
+        .filter(front -> !words.equals(front.note().orElse("")))
+        .ifPresent(front -> workspace.edit(FrontEdits.note(id, words)));
   }
 
   private void toggle(String id, boolean on) {

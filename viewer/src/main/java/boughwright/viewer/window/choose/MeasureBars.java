@@ -20,7 +20,8 @@ final class MeasureBars {
 
   MeasureBars() {
     for (FrontMeasure measure : FrontMeasure.values()) {
-      bars.put(measure, new BarReading(MeasureWords.id(measure), MeasureWords.title(measure)));
+      bars.put(
+          measure, new BarReading(MeasureWords.id(measure), MeasureWords.title(measure), false));
     }
     section =
         Controls.section(

@@ -36,7 +36,7 @@ final class PictureView extends JComponent {
 
   @Override
   public Dimension getMinimumSize() {
-    return getPreferredSize();
+    return new Dimension(0, getPreferredSize().height);
   }
 
   @Override

@@ -60,8 +60,7 @@ final class RootPage {
     unsaid.setName("choose.roots-unsaid");
     list.setName("choose.roots");
     column.setName("choose.roots-panel");
-    column.add(
-        Controls.section("Root base", readings.subList(0, 2).toArray(JComponent[]::new)));
+    column.add(Controls.section("Root base", readings.subList(0, 2).toArray(JComponent[]::new)));
     column.add(unsaid, "wmin 0");
     column.add(
         Controls.section("Roots and container", depth, loss, steps), "gaptop " + Controls.APART);
@@ -85,8 +84,7 @@ final class RootPage {
       basis = now;
       var tree = workspace.document().tree();
       Cutting cutting =
-          new Cutting(
-              new Skeleton(tree), workspace.plan().map(Plan::cuts).orElse(List.of()));
+          new Cutting(new Skeleton(tree), workspace.plan().map(Plan::cuts).orElse(List.of()));
       RootCare care =
           switch (TreeKind.of(TrialSpecies.of(tree))) {
             case DECIDUOUS, RING_POROUS -> RootCare.DECIDUOUS;
@@ -189,7 +187,9 @@ final class RootPage {
     int lifted = all.loss().lifted().size();
     loss.show(
         Math.round(100 * all.loss().share()) + " %",
-        (cuts == 0 ? "none is cut" : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container")
+        (cuts == 0
+                ? "none is cut"
+                : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container")
             + (lifted == 0
                 ? ""
                 : "; " + lifted + (lifted == 1 ? " root" : " roots") + " out of the soil dry up"),
@@ -210,9 +210,7 @@ final class RootPage {
       steps.show(
           String.valueOf(tilts.size()),
           "tilt it to "
-              + tilts.stream()
-                  .map(workspace.units()::angle)
-                  .collect(Collectors.joining(", then "))
+              + tilts.stream().map(workspace.units()::angle).collect(Collectors.joining(", then "))
               + ", each once roots have grown again",
           why);
     }
@@ -232,10 +230,8 @@ final class RootPage {
                 + (balance.whole().isPresent() ? "tree, soil and container" : "the wood")
                 + " stands beside the trunk base, seen from here.",
             "Volume of the wood times its green density; foliage is left out.");
-    String side =
-        near(body.centre().x()) + (body.centre().x() >= 0 ? " right" : " left");
-    String back =
-        near(body.centre().y()) + (body.centre().y() >= 0 ? " behind" : " before");
+    String side = near(body.centre().x()) + (body.centre().x() >= 0 ? " right" : " left");
+    String back = near(body.centre().y()) + (body.centre().y() >= 0 ? " behind" : " before");
     String edge =
         balance.margin().isEmpty()
             ? ""
@@ -282,9 +278,7 @@ final class RootPage {
       roots.clear();
       for (RootLevel one : levels) {
         Reading reading =
-            new Reading(
-                "choose.root-" + one.root().id(),
-                VisibleText.of(one.root().id()));
+            new Reading("choose.root-" + one.root().id(), VisibleText.of(one.root().id()));
         roots.add(reading);
         list.add(reading, "wmin 0, growx");
       }

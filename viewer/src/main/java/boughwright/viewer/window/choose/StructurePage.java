@@ -27,12 +27,16 @@ import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Workspace;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 
 /** What a grower would find amiss in the structure, marked on the tree, with what can be done. */
@@ -80,6 +84,8 @@ final class StructurePage {
   void inView(boolean on) {
     inView = on;
     if (on) {
+      // units may be others than when it was seen last
+      shown = Optional.empty();
       review();
     } else {
       pause.stop();
@@ -116,8 +122,7 @@ final class StructurePage {
     Document document = workspace.document();
     Optional<Plan> plan = workspace.plan();
     Skeleton skeleton = new Skeleton(document.tree());
-    WoodLeft wood =
-        new WoodLeft(new Cutting(skeleton, plan.map(Plan::cuts).orElse(List.of())));
+    WoodLeft wood = new WoodLeft(new Cutting(skeleton, plan.map(Plan::cuts).orElse(List.of())));
     WoodKind kind =
         switch (TreeKind.of(TrialSpecies.of(document.tree()))) {
           case CONIFER -> WoodKind.CONIFER;
@@ -143,12 +148,31 @@ final class StructurePage {
                 : "What matters most comes first; the numbers stand on the tree."
                     + (more > 0 ? " " + more + " lesser ones are left out." : "");
     note.say(told, shown.isEmpty() ? Shade.CAUTION : Shade.QUIET);
+    boolean inHand = isFocusInside();
     list.removeAll();
     for (int n = 0; n < faults.size(); n++) {
       list.add(card(n + 1, faults.get(n)), "wmin 0, growx, gaptop " + Controls.NEAR);
     }
     list.revalidate();
     list.repaint();
+    if (inHand) {
+      // what had the keyboard is gone: it goes to the first of what is left
+      firstButton().ifPresent(JComponent::requestFocusInWindow);
+    }
+  }
+
+  private boolean isFocusInside() {
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    return owner != null && SwingUtilities.isDescendingFrom(owner, list);
+  }
+
+  private Optional<JComponent> firstButton() {
+    return list.getComponentCount() == 0
+        ? Optional.empty()
+        : Stream.of(((JComponent) list.getComponent(0)).getComponents())
+            .filter(JButton.class::isInstance)
+            .map(JComponent.class::cast)
+            .findFirst();
   }
 
   private JComponent card(int number, Fault fault) {
@@ -158,7 +182,8 @@ final class StructurePage {
             + FaultWords.name(fault.kind())
             + ", "
             + VisibleText.of(String.join(", ", fault.segments()));
-    JButton pick = Controls.named(Controls.button("Show " + number), "choose.fault-" + number, title);
+    JButton pick =
+        Controls.named(Controls.button("Show " + number), "choose.fault-" + number, title);
     pick.addActionListener(event -> workspace.select(new Selection(fault.segments())));
     JPanel card = Controls.section(title, Controls.remark(words.measures(fault)));
     card.setName("choose.fault-card-" + number);

@@ -124,6 +124,11 @@ final class Turning {
     facing.stand(Optional.empty());
   }
 
+  /** Whether the tree is shown so. */
+  boolean isShown() {
+    return inView;
+  }
+
   FrontPose pose() {
     return pose;
   }

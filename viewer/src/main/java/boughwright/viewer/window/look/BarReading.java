@@ -9,6 +9,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -18,6 +19,10 @@ import net.miginfocom.swing.MigLayout;
 public final class BarReading extends ExplainedPanel {
   private static final long serialVersionUID = 1L;
   private static final int BAR = 8;
+
+  /** Room for a number with its unit [user pixels at 100 %]. */
+  private static final int VALUE = 76;
+
   private static final double HUNDRED = 100;
 
   private final JLabel value = Controls.label("");
@@ -27,18 +32,23 @@ public final class BarReading extends ExplainedPanel {
   /**
    * @param name name for tests, such as {@code choose.taper}
    * @param title what a person calls the number
+   * @param narrow whether it stands in a narrow column, the value under its name; else beside
    */
-  public BarReading(String name, String title) {
+  public BarReading(String name, String title, boolean narrow) {
     super(
         name,
         title,
         new MigLayout(
-            "wrap 1, fillx, insets 3 8 3 8, gapy 2, hidemode 3", "[grow,fill,0:pref]", ""));
+            "wrap " + (narrow ? 1 : 2) + ", fillx, insets 3 8 3 8, gapy 2, hidemode 3",
+            "[grow,fill,0:pref]",
+            ""));
     value.setName(name + ".value");
     note.setName(name + ".note");
-    add(new Fold(2, Controls.remark(title), value), "wmin 0, growx");
-    add(bar, "growx, wmin 0");
-    add(note, "wmin 0, growx");
+    add(Controls.remark(title), "wmin 0, growx");
+    value.setHorizontalAlignment(narrow ? SwingConstants.LEADING : SwingConstants.TRAILING);
+    add(value, narrow ? "wmin 0" : "w " + Theme.length(VALUE) + "!");
+    add(bar, "span, growx, wmin 0");
+    add(note, "span, wmin 0, growx");
     clear("");
   }
 

@@ -3,6 +3,7 @@ package boughwright.viewer.window.look;
 
 import java.awt.Dimension;
 import java.awt.FontMetrics;
+import java.awt.Rectangle;
 import java.util.Arrays;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
@@ -61,6 +62,12 @@ public final class Prose extends JTextArea {
     setBorder(BorderFactory.createEmptyBorder());
     // saying something else must not scroll what it stands in
     ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+  }
+
+  /** What is only read never scrolls what it stands in. */
+  @Override
+  public void scrollRectToVisible(Rectangle place) {
+    // it is scrolled to by what stands around
   }
 
   /** What is only read leaves the mouse to what it stands in, which explains it. */

@@ -93,11 +93,14 @@ class ContrastTest {
             DisplayUnits.USUAL);
     wrong.field().setText("many");
     wrong.commit();
+    BarReading bar = new BarReading("c.bar", "Taper", false);
+    bar.show("62 %", 0.7, new Explanation("a", "b", "c"));
     JToggleButton on = Controls.toggle("Chosen");
     on.setSelected(true);
     List<JComponent> parts =
         List.of(
             reading,
+            bar,
             field,
             wrong,
             on,

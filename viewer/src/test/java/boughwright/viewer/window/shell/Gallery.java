@@ -91,7 +91,10 @@ public final class Gallery {
     }
     test.robot.click("measure.page.segments");
     choose(2);
-    shoot("choose" + tag);
+    for (String page : List.of("front", "roots", "structure", "apex")) {
+      test.robot.click("choose.page." + page);
+      shoot("choose-" + page + tag);
+    }
     choose(3);
     shoot("pull-empty" + tag);
     pull();

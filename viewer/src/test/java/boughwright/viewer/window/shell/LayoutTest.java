@@ -3,10 +3,13 @@ package boughwright.viewer.window.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.modeller.edit.FrontEdits;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.edit.SegmentEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.history.History;
+import boughwright.modeller.plan.MarkedFront;
+import boughwright.modeller.plan.Planting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.gl.Graphics;
 import boughwright.viewer.window.Layout;
@@ -22,7 +25,6 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,7 +32,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -42,7 +43,16 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class LayoutTest {
   private static final List<String> PAGES =
-      List.of("tree", "segments", "table", "wounds", "photos");
+      List.of(
+          "measure.page.tree",
+          "measure.page.segments",
+          "measure.page.table",
+          "measure.page.wounds",
+          "measure.page.photos",
+          "choose.page.front",
+          "choose.page.roots",
+          "choose.page.structure",
+          "choose.page.apex");
   private static final int PULL = 3;
   private static final List<Dimension> SIZES =
       List.of(
@@ -149,8 +159,20 @@ class LayoutTest {
         () -> {
           work.edit(SegmentEdits.rename(BRANCH, LONG_NAME));
           work.edit(PlanEdits.rename("a", "the-plan-for-the-next-three-seasons"));
+          for (String id : List.of("from-the-left-of-the-old-scar", "from-the-side-of-the-hedge")) {
+            work.edit(FrontEdits.mark(marked(id)));
+          }
           work.choosePlan("the-plan-for-the-next-three-seasons");
         });
+  }
+
+  private static MarkedFront marked(String id) {
+    return new MarkedFront(
+        id,
+        -1.2,
+        Optional.of(new Planting(0.3, 2)),
+        Optional.of("the flare is widest here, and the old scar is hidden"),
+        Map.of());
   }
 
   /** Drags a branch near its end. */
@@ -233,25 +255,33 @@ class LayoutTest {
     for (int mode = 0; mode < test.window.parts().panels().size(); mode++) {
       int n = mode;
       WindowRobot.doOnEvents(() -> test.window.choose(n));
-      add(faults, where + ", mode " + (n + 1), look(test));
-      pages(test)
-          .forEach(
-              page -> {
-                WindowRobot.doOnEvents(() -> ((AbstractButton) test.robot.find(page)).doClick(0));
-                add(faults, where + ", " + page, look(test));
-              });
+      List<String> pages = pages(test);
+      if (pages.isEmpty()) {
+        add(faults, where + ", mode " + (n + 1), look(test));
+      }
+      for (String page : pages) {
+        if (page.equals("choose.page.roots")) {
+          compareFronts(test);
+          add(faults, where + ", fronts compared", look(test));
+        }
+        WindowRobot.doOnEvents(() -> ((AbstractButton) test.robot.find(page)).doClick(0));
+        add(faults, where + ", " + page, look(test));
+      }
+    }
+  }
+
+  /** Compares the marked fronts, where there are some. */
+  private static void compareFronts(TestDesk test) {
+    for (Component part : Parts.all(test.window)) {
+      boolean box = String.valueOf(part.getName()).startsWith("choose.compare-");
+      if (box && part instanceof AbstractButton button && !button.isSelected()) {
+        WindowRobot.doOnEvents(() -> button.doClick(0));
+      }
     }
   }
 
   /** The pages of the mode that is shown, where it has some. */
-  private static Stream<String> pages(TestDesk test) {
-    List<String> there = new ArrayList<>();
-    for (String page : PAGES) {
-      String name = "measure.page." + page;
-      if (test.robot.isThere(name)) {
-        there.add(name);
-      }
-    }
-    return there.stream();
+  private static List<String> pages(TestDesk test) {
+    return PAGES.stream().filter(test.robot::isThere).toList();
   }
 }

@@ -169,12 +169,18 @@ class WholeWindowTest {
   /** All that shows millimetres or newtons, in every mode and page. */
   private List<String> metric() {
     List<String> found = new ArrayList<>();
-    for (int n = 1; n <= 4; n++) {
+    for (int n = 1; n <= 5; n++) {
       mode(n);
       found.addAll(metricNow());
       if (n == 2) {
         for (String page : PAGES) {
           robot.click("measure.page." + page);
+          found.addAll(metricNow());
+        }
+      }
+      if (n == 3) {
+        for (String page : List.of("roots", "structure", "apex", "front")) {
+          robot.click("choose.page." + page);
           found.addAll(metricNow());
         }
       }
@@ -257,7 +263,7 @@ class WholeWindowTest {
 
   @Test
   void largerText_growsTheWindowsParts_andUsualTextShrinksThemAgain() {
-    for (int n = 1; n <= 4; n++) {
+    for (int n = 1; n <= 5; n++) {
       mode(n);
       Map<String, Dimension> usual = sizes();
       use(TextSize.LARGEST);

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.window.choose;
+
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.problem.VisibleText;
+import boughwright.physics.apex.ApexOption;
+import boughwright.physics.apex.ApexSearch;
+import boughwright.physics.apex.Apexes;
+import boughwright.physics.apex.Chop;
+import boughwright.physics.apex.TipStand;
+import boughwright.physics.grow.WoundClosure;
+import boughwright.physics.trial.Odds;
+import boughwright.viewer.window.work.Workspace;
+import java.util.Locale;
+
+/** What could become the top, in words. */
+final class ApexWords {
+  private final Workspace workspace;
+
+  ApexWords(Workspace workspace) {
+    this.workspace = workspace;
+  }
+
+  private String length(double metres) {
+    return workspace.units().length(Math.round(metres * 1000) / 1000.0);
+  }
+
+  String opening(Apexes apexes) {
+    if (apexes.options().isEmpty()) {
+      return "No shoot of this tree is long and thick enough to become its top"
+          + (apexes.chop().isPresent() ? "; a new leader would have to be grown." : ".");
+    }
+    ApexOption first = apexes.options().get(0);
+    String left =
+        apexes.leftOut() == 0 ? "" : " " + apexes.leftOut() + " thinner ones were left out.";
+    return switch (first.state()) {
+      case STANDS, REACHES -> "The best comes first." + left;
+      case NEARER ->
+          "None comes over the root base within the risk allowed; the nearest is first." + left;
+      case CANNOT -> "None can be brought nearer to the root base." + left;
+    };
+  }
+
+  /** Where a leader comes, what that takes, and what it leaves. */
+  String option(ApexOption option) {
+    StringBuilder words = new StringBuilder(state(option));
+    option
+        .bent()
+        .ifPresent(
+            bent ->
+                words
+                    .append(" Pull ")
+                    .append(workspace.units().force(bent.pull()))
+                    .append(bent.breaking() > 0 ? "; breaking: " + Odds.words(bent.breaking()) : "")
+                    .append('.'));
+    option
+        .unreachable()
+        .ifPresent(
+            why ->
+                words
+                    .append(" No bend helps: ")
+                    .append(workspace.units().inWords(why.found()))
+                    .append('.'));
+    option
+        .leader()
+        .takeover()
+        .ifPresent(
+            step ->
+                words.append(
+                    String.format(
+                        Locale.ROOT,
+                        " It is %.2f as thick as the wood it takes over from; %s until that is %.1f"
+                            + " (believable: common practice, no source).",
+                        step.ratio(),
+                        RemedyWords.years(option.thickening()),
+                        ApexSearch.BELIEVABLE)));
+    option
+        .widest()
+        .ifPresent(
+            wound ->
+                words
+                    .append(" The widest cut is ")
+                    .append(length(wound.width()))
+                    .append(", closed in ")
+                    .append(closed(wound))
+                    .append('.'));
+    return words.toString();
+  }
+
+  private String state(ApexOption option) {
+    String there = stand(option.then());
+    return switch (option.state()) {
+      case STANDS -> "It stands over the root base as it is, " + there + ".";
+      case REACHES -> "It can be bent over the root base: " + there + ".";
+      case NEARER -> "It comes nearer: " + there + ".";
+      case CANNOT -> "It stays where it is: " + there + ".";
+    };
+  }
+
+  private String stand(TipStand stand) {
+    return "the tip "
+        + length(stand.beside())
+        + " beside it, leaning "
+        + workspace.units().angle(stand.lean())
+        + ", "
+        + length(stand.height())
+        + " high";
+  }
+
+  private static String closed(WoundClosure wound) {
+    return RemedyWords.years(wound.years())
+        + (wound.isLate() ? ", too late to keep decay out" : "");
+  }
+
+  String chop(Chop chop, boolean best) {
+    Spot at = chop.at();
+    return "Chop "
+        + VisibleText.of(at.segment())
+        + String.format(Locale.ROOT, ", %.0f %% along, where it is ", 100 * at.along())
+        + length(chop.caliper())
+        + " thick. The wound closes in "
+        + closed(chop.wound())
+        + "; the new leader is thick enough in "
+        + RemedyWords.years(chop.thickening())
+        + " and "
+        + length(chop.height())
+        + " high in "
+        + RemedyWords.years(chop.growing())
+        + ". No bud is promised there. A third of the final height, and that six base calipers:"
+        + " common practice, no source."
+        + (best ? " No leader is better in all respects." : "");
+  }
+}
