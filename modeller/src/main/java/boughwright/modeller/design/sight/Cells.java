@@ -3,7 +3,10 @@ package boughwright.modeller.design.sight;
 
 import java.util.Arrays;
 
-/** The picture cut into cells, each with the shapes that may cover a part of it. Scratch. */
+/**
+ * The picture cut into cells, each with the shapes that may cover a part of it, those that come
+ * nearest to the viewer first. Scratch.
+ */
 final class Cells {
   private static final int MOST_ACROSS = 128;
 
@@ -15,6 +18,10 @@ final class Cells {
   private final int[] starts;
 
   private int[] list = new int[64];
+
+  /** All shapes, those that come nearest to the viewer first. */
+  private final int[] order;
+
   private double left;
   private double low;
   private double perWidth;
@@ -30,11 +37,35 @@ final class Cells {
     this.margin = margin;
     across = Math.min(MOST_ACROSS, 4 + (int) Math.sqrt(12.0 * sight.shapes.count));
     starts = new int[across * across + 1];
+    order = new int[sight.shapes.count];
+    for (int i = 0; i < order.length; i++) {
+      order[i] = i;
+    }
+  }
+
+  /** Sorts by steps that shrink (Shell): the order of the last look is near that of this one. */
+  private void sort() {
+    for (int step = order.length / 2; step > 0; step = step == 2 ? 1 : (int) (step / 2.2)) {
+      for (int n = step; n < order.length; n++) {
+        int shape = order[n];
+        double nearest = nearest(shape);
+        int to = n;
+        for (; to >= step && nearest(order[to - step]) < nearest; to -= step) {
+          order[to] = order[to - step];
+        }
+        order[to] = shape;
+      }
+    }
+  }
+
+  private double nearest(int shape) {
+    return sight.seen[Sight.SEEN * shape + Sight.NEAREST];
   }
 
   /** Sorts the shapes into cells as they are seen now. */
   void fill() {
     frame();
+    sort();
     Arrays.fill(starts, 0);
     int count = sight.shapes.count;
     for (int i = 0; i < count; i++) {
@@ -55,7 +86,8 @@ final class Cells {
       list = new int[2 * total];
     }
     // Filling moves each start to its cell's end; moving all along by one puts them back.
-    for (int i = count - 1; i >= 0; i--) {
+    for (int n = count - 1; n >= 0; n--) {
+      int i = order[n];
       int at = Sight.SEEN * i;
       for (int row = row(at, Sight.LOW, -margin); row <= row(at, Sight.HIGH, margin); row++) {
         for (int column = column(at, Sight.LEFT, -margin);

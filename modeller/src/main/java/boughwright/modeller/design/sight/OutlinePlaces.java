@@ -6,7 +6,8 @@ package boughwright.modeller.design.sight;
  * fixed to the shape and the same on both its sides. Scratch.
  */
 final class OutlinePlaces {
-  private static final int ACROSS = 6;
+  private static final int MOST_ACROSS = 6;
+  private static final int LEAST_ACROSS = 2;
   private static final int LEAST_ALONG = 3;
   private static final int MOST_ALONG = 48;
   private static final int PAD_RINGS = 4;
@@ -19,6 +20,9 @@ final class OutlinePlaces {
   /** Shape: one per piece; places along it. */
   private final int[] along;
 
+  /** Shape: one per piece; rows of places side by side. */
+  private final int[] across;
+
   private final double[] x;
   private final double[] y;
   private final double[] weight;
@@ -29,14 +33,17 @@ final class OutlinePlaces {
     this.sight = sight;
     Shapes shapes = sight.shapes;
     along = new int[shapes.pieces];
+    across = new int[shapes.pieces];
     size = size(shapes);
     int most = 1;
     for (int i = 0; i < along.length; i++) {
       double asked = Math.rint(fineness * length(shapes, i) / size);
       along[i] = (int) Math.max(LEAST_ALONG, Math.min(MOST_ALONG, asked));
+      double wide = Math.rint(2 * fineness * thickness(shapes, i) / size);
+      across[i] = (int) Math.max(LEAST_ACROSS, Math.min(MOST_ACROSS, wide));
       most = Math.max(most, along[i]);
     }
-    int room = Math.max(ACROSS * most, 3 * PAD_RINGS * (PAD_RINGS + 1));
+    int room = Math.max(MOST_ACROSS * most, 3 * PAD_RINGS * (PAD_RINGS + 1));
     x = new double[room];
     y = new double[room];
     weight = new double[room];
@@ -47,6 +54,11 @@ final class OutlinePlaces {
     int at = Shapes.PIECE * i;
     return Math.sqrt(
         wood[at + 3] * wood[at + 3] + wood[at + 4] * wood[at + 4] + wood[at + 5] * wood[at + 5]);
+  }
+
+  private static double thickness(Shapes shapes, int i) {
+    int at = Shapes.PIECE * i;
+    return 2 * shapes.wood[at + 6] + shapes.wood[at + 7];
   }
 
   /** Twice the largest distance of an end from the mean of all ends [m]. */
@@ -120,17 +132,17 @@ final class OutlinePlaces {
       end = start;
       length = 0;
     }
-    for (int row = 0; row < ACROSS; row++) {
-      double across = (2 * row + 1.0) / ACROSS - 1;
-      double bulge = Math.sqrt(1 - across * across);
+    for (int row = 0; row < across[i]; row++) {
+      double beside = (2 * row + 1.0) / across[i] - 1;
+      double bulge = Math.sqrt(1 - beside * beside);
       double whole = length + (start + end) * bulge;
-      double shift = SHIFT * Math.min(row, ACROSS - 1 - row) + 0.5;
+      double shift = SHIFT * Math.min(row, across[i] - 1 - row) + 0.5;
       shift -= Math.floor(shift);
       for (int k = 0; k < along[i]; k++) {
         double part = (k + shift) / along[i];
         double radius = start + part * (end - start);
         double forward = part * whole - start * bulge;
-        double aside = across * radius;
+        double aside = beside * radius;
         x[count] = fromX + forward * alongX - aside * alongY;
         y[count] = fromY + forward * alongY + aside * alongX;
         weight[count++] = whole * radius;

@@ -129,9 +129,4 @@ public final class Shapes {
   public int count() {
     return count;
   }
-
-  /** How many of them are pieces of wood. */
-  public int pieces() {
-    return pieces;
-  }
 }

@@ -106,6 +106,9 @@ public final class VisibleAreas {
     hiddenByOthers = 0;
     for (int place = cells.start(cell); place < end && hiddenByOthers < 1; place++) {
       int other = cells.shape(place);
+      if (sight.seen[Sight.SEEN * other + Sight.NEAREST] <= front - cover.margin()) {
+        return;
+      }
       if (other != i) {
         double covered =
             shapes.joined(i, other)
