@@ -18,9 +18,11 @@ import java.util.Locale;
 /** Fronts for programs: degrees, scores and values from 0 to 1, each measure by its name. */
 final class FrontsJson {
   private final FrontsAnswer answer;
+  private final FrontsGround ground;
 
   private FrontsJson(FrontsAnswer answer) {
     this.answer = answer;
+    ground = new FrontsGround(answer.asked());
   }
 
   static String of(FrontsAnswer answer) {
@@ -43,6 +45,7 @@ final class FrontsJson {
     answer.at().ifPresent(score -> node.set("at", score(score)));
     answer.kept().plan().ifPresent(plan -> node.put("added_to_plan", plan.id()));
     answer.kept().picture().ifPresent(picture -> node.put("picture", picture));
+    answer.kept().roots().ifPresent(roots -> node.put("root_base_picture", roots));
     answer.kept().map().ifPresent(map -> node.put("map_picture", map));
     node.set("notes", ProblemJson.of(asked.file().warnings()));
     return node;
@@ -77,7 +80,7 @@ final class FrontsJson {
     }
   }
 
-  private static ObjectNode score(FrontScore score) {
+  private ObjectNode score(FrontScore score) {
     ObjectNode node = JsonAnswer.object();
     FrontPose pose = score.pose();
     double round = Math.toDegrees(pose.azimuth());
@@ -108,6 +111,7 @@ final class FrontsJson {
     }
     ArrayNode unsaid = node.putArray("unsaid");
     score.unsaid().forEach(measure -> unsaid.add(name(measure)));
+    node.set("ground", GroundJson.of(ground.of(pose), pose));
     return node;
   }
 
