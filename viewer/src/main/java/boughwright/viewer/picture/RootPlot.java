@@ -23,6 +23,13 @@ final class RootPlot {
   private static final double WORDS = 96;
 
   private static final double CROSS = 11;
+
+  /** From line to line of the words of a root [pixels]. */
+  private static final double LINE = 19;
+
+  /** Words stand over or under a root that goes less than this part of its way sideways [1]. */
+  private static final double STEEP = 0.3;
+
   private static final double SWATCH = 26;
   private static final double KEY_GAP = 30;
 
@@ -107,6 +114,7 @@ final class RootPlot {
   private void root(RootLevel level) {
     Color colour = ink(level.then().state());
     List<Point3> line = level.line();
+    fill(disc(line.get(0), level.root().caliper() / 2), colour);
     for (int n = 1; n < line.size(); n++) {
       Frustum wood = level.root().pieces().get(n - 1).wood();
       fill(piece(line.get(n - 1), line.get(n), wood.startRadius(), wood.endRadius()), colour);
@@ -143,11 +151,17 @@ final class RootPlot {
     double out = Math.hypot(tip.x(), tip.y());
     double away = out == 0 ? 0 : (out + 0.09 * reach) / out;
     Point3 at = new Point3(tip.x() * away, tip.y() * away, 0);
-    Page.Align align = tip.x() < 0 ? Page.Align.RIGHT : Page.Align.LEFT;
+    boolean upright = Math.abs(tip.x()) < STEEP * out;
+    Page.Align beside = tip.x() < 0 ? Page.Align.RIGHT : Page.Align.LEFT;
+    Page.Align align = upright ? Page.Align.MIDDLE : beside;
+    double shift = !upright ? 0 : page.u(tip.y() > 0 ? -LINE : LINE / 2);
     String height = GroundWords.height(level.then().axis()) + " mm";
-    page.write(level.root().id(), x(at), y(at), Page.Style.LABEL.at(align));
+    page.write(level.root().id(), x(at), y(at) + shift, Page.Style.LABEL.at(align));
     page.write(
-        height.replace('-', '\u2212'), x(at), y(at) + page.u(19), Page.Style.LABEL_MORE.at(align));
+        height.replace('-', '\u2212'),
+        x(at),
+        y(at) + shift + page.u(LINE),
+        Page.Style.LABEL_MORE.at(align));
   }
 
   /** A cross where the centre of mass of the wood above stands. */

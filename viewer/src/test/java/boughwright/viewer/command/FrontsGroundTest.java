@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The verb tells the root base of the front it explains. */
 class FrontsGroundTest {
@@ -38,5 +42,21 @@ class FrontsGroundTest {
     assertThat(ran.code()).isEqualTo(2);
     assertThat(ran.err()).contains("--container", "330x250x110");
     assertThat(ran.out()).isEmpty();
+  }
+
+  @Test
+  void rootBase_isDrawnFromAbove(@TempDir Path folder) throws Exception {
+    Path picture = folder.resolve("roots.png");
+    Ran ran =
+        Ran.command(
+            "fronts", HORNBEAM, "--at", "20,5,0", "--roots", picture, "--size", "900x700",
+            "--json");
+    assertThat(ran.code()).isZero();
+    BufferedImage drawn = ImageIO.read(picture.toFile());
+    assertThat(drawn.getWidth()).isEqualTo(900);
+    assertThat(ran.json().at("/root_base_picture").asText()).isEqualTo(picture.toString());
+    Ran none = Ran.command("fronts", HORNBEAM, "--roots", picture);
+    assertThat(none.code()).isEqualTo(2);
+    assertThat(none.err()).contains("--roots", "Add --at");
   }
 }
