@@ -59,6 +59,8 @@ class ArchitectureTest {
           .definedBy("boughwright.viewer.window.canvas..")
           .layer("sketch")
           .definedBy("boughwright.viewer.window.sketch..")
+          .layer("choose")
+          .definedBy("boughwright.viewer.window.choose..")
           .layer("pull")
           .definedBy("boughwright.viewer.window.pull..")
           .layer("shell")
@@ -71,10 +73,12 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("look", "work")
           .whereLayer("sketch")
           .mayOnlyAccessLayers("look", "work", "canvas")
+          .whereLayer("choose")
+          .mayOnlyAccessLayers("look", "work", "canvas")
           .whereLayer("pull")
           .mayOnlyAccessLayers("look", "work", "canvas")
           .whereLayer("shell")
-          .mayOnlyAccessLayers("look", "work", "canvas", "sketch", "pull");
+          .mayOnlyAccessLayers("look", "work", "canvas", "sketch", "choose", "pull");
 
   @ArchTest
   static final ArchRule ONLY_GL_USES_LWJGL =

@@ -98,7 +98,7 @@ public final class BranchEdits {
 
   /**
    * Adds the mirror image of a branch, on the other side of the upright plane through the place it
-   * grows from. The copy has the calipers and weak spots, but no wounds, tests or plans.
+   * grows from. The copy has the calipers, weak spots and pads, but no wounds, tests or plans.
    *
    * @param azimuth which way the plane runs [rad]
    */
@@ -115,8 +115,8 @@ public final class BranchEdits {
   }
 
   /**
-   * Adds a copy of a branch elsewhere. The copy has the calipers and weak spots, but no wounds,
-   * tests or plans.
+   * Adds a copy of a branch elsewhere. The copy has the calipers, weak spots and pads, but no
+   * wounds, tests or plans.
    *
    * @param place where the copy starts
    * @param turn how far it is turned round the vertical, clockwise seen from above [rad]

@@ -8,6 +8,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.DeadFace;
 import boughwright.modeller.tree.Features;
 import boughwright.modeller.tree.Joint;
+import boughwright.modeller.tree.Pad;
 import boughwright.modeller.tree.RoundAngle;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -64,6 +65,22 @@ final class Copying {
     for (SegmentDraft copy : copies) {
       draft.insert(at++, copy);
     }
+    copyPads(names);
+  }
+
+  /** The copy is in leaf as its original is. */
+  private void copyPads(Map<String, String> names) {
+    List<Pad> pads = new ArrayList<>(draft.pads);
+    List<String> taken = new ArrayList<>(pads.stream().map(Pad::id).toList());
+    for (Pad pad : draft.pads) {
+      String segment = names.get(pad.segment());
+      if (segment != null) {
+        String name = NextId.free(pad.id(), taken);
+        taken.add(name);
+        pads.add(pad.at(segment, pad.along()).called(name));
+      }
+    }
+    draft.pads = pads;
   }
 
   /** New names: those that start with the branch's name start with the copy's. */

@@ -7,6 +7,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.NameRules;
+import boughwright.modeller.tree.Pad;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
@@ -32,6 +33,7 @@ final class Draft {
   List<Wound> wounds;
   List<WoodOverride> overrides;
   List<PullTest> pullTests;
+  List<Pad> pads;
   List<Plan> plans;
 
   private final Map<String, SegmentDraft> byId = new HashMap<>();
@@ -54,6 +56,7 @@ final class Draft {
     wounds = before.tree().wounds();
     overrides = before.tree().overrides();
     pullTests = before.tree().pullTests();
+    pads = before.tree().foliage().pads();
     plans = before.plans();
   }
 

@@ -45,6 +45,7 @@ final class Finish {
     tree.wounds = draft.wounds;
     tree.overrides = draft.overrides;
     tree.pullTests = draft.pullTests;
+    tree.foliage = tree.foliage.withPads(draft.pads);
     return tree.build();
   }
 

@@ -26,6 +26,7 @@ final class Parts {
     count(words, draft.before.tree().segments().size() - draft.segments.size(), "segment");
     count(words, draft.before.tree().wounds().size() - draft.wounds.size(), "wound");
     count(words, draft.before.tree().pullTests().size() - draft.pullTests.size(), "pull test");
+    count(words, draft.before.tree().foliage().pads().size() - draft.pads.size(), "pad");
     parts(words, draft, "line", one -> one.guyLines().size());
     parts(words, draft, "weight", one -> one.hungWeights().size());
     parts(words, draft, "coil", one -> one.coils().size());

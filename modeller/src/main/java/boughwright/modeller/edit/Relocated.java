@@ -9,6 +9,7 @@ import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.Pad;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Wound;
 import java.util.List;
@@ -27,6 +28,7 @@ final class Relocated {
   void apply(Draft draft) {
     draft.wounds = draft.wounds.stream().flatMap(one -> wound(one).stream()).toList();
     draft.pullTests = draft.pullTests.stream().flatMap(one -> test(one).stream()).toList();
+    draft.pads = draft.pads.stream().flatMap(one -> pad(one).stream()).toList();
     draft.plans = draft.plans.stream().map(this::plan).toList();
   }
 
@@ -44,6 +46,12 @@ final class Relocated {
                     old.height(),
                     old.seenOn(),
                     old.extras()));
+  }
+
+  private Optional<Pad> pad(Pad old) {
+    return relocation
+        .spot(new Spot(old.segment(), old.along()))
+        .map(spot -> old.at(spot.segment(), spot.along()));
   }
 
   private Optional<PullTest> test(PullTest old) {

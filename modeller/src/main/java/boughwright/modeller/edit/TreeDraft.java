@@ -2,6 +2,7 @@
 package boughwright.modeller.edit;
 
 import boughwright.modeller.tree.Condition;
+import boughwright.modeller.tree.Foliage;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Setting;
@@ -29,6 +30,7 @@ final class TreeDraft {
   Condition condition;
   List<PullTest> pullTests;
   Setting setting;
+  Foliage foliage;
 
   TreeDraft(Tree from) {
     name = from.name();
@@ -43,6 +45,7 @@ final class TreeDraft {
     condition = from.condition();
     pullTests = from.pullTests();
     setting = from.setting();
+    foliage = from.foliage();
   }
 
   Tree build() {
@@ -58,6 +61,7 @@ final class TreeDraft {
         caliperError,
         condition,
         pullTests,
-        setting);
+        setting,
+        foliage);
   }
 }

@@ -95,7 +95,8 @@ final class DocumentReader {
                     head.caliperError(),
                     head.condition(),
                     parts.pullTests(),
-                    setting));
+                    setting,
+                    parts.foliage()));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     List<Backdrop> backdrops = BackdropReader.backdrops(top.get());
     FrontChoice fronts = FrontReader.fronts(top.get());

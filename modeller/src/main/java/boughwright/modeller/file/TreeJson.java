@@ -49,6 +49,7 @@ final class TreeJson {
     if (!tree.wounds().isEmpty()) {
       top.put("wounds", tree.wounds().stream().map(TreeJson::wound).toList());
     }
+    FoliageJson.put(top, tree.foliage());
     if (!tree.pullTests().isEmpty()) {
       top.put("pull_tests", tree.pullTests().stream().map(PullTestJson::test).toList());
     }

@@ -3,6 +3,7 @@ package boughwright.modeller.file;
 
 import boughwright.modeller.tree.Finding;
 import boughwright.modeller.tree.Finding.Words;
+import boughwright.modeller.tree.Foliage;
 import boughwright.modeller.tree.Link;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Response;
@@ -34,6 +35,7 @@ final class TreeParts {
   private final List<ObjectReader> woundObjects = new ArrayList<>();
   private final List<WoodOverride> overrides;
   private List<PullTest> pullTests = List.of();
+  private Foliage foliage = Foliage.UNSAID;
   private final Set<String> ids = new LinkedHashSet<>();
 
   private TreeParts(ObjectReader top, Response usual) {
@@ -55,6 +57,7 @@ final class TreeParts {
     TreeParts parts = new TreeParts(top, usual);
     parts.judge(bark);
     parts.pullTests = PullTestReader.read(top, parts.ids);
+    parts.foliage = FoliageReader.read(top, parts.ids);
     return parts;
   }
 
@@ -72,6 +75,10 @@ final class TreeParts {
 
   List<PullTest> pullTests() {
     return pullTests;
+  }
+
+  Foliage foliage() {
+    return foliage;
   }
 
   /** Ids of all segments that have one, sound or not. */

@@ -24,6 +24,7 @@ import java.util.OptionalDouble;
  * @param condition what the tree has been through
  * @param pullTests pull tests in file order
  * @param setting where it stands and grows
+ * @param foliage what it wears in leaf
  */
 public record Tree(
     String name,
@@ -37,13 +38,15 @@ public record Tree(
     OptionalDouble caliperError,
     Condition condition,
     List<PullTest> pullTests,
-    Setting setting) {
+    Setting setting,
+    Foliage foliage) {
   /** Caliper error where nobody gave it [m]. Common practice, no source. */
   public static final double USUAL_CALIPER_ERROR = 0.3e-3;
 
   /**
    * @throws IllegalArgumentException with the first finding, if the segments are no tree ({@link
-   *     TreeRules}) or a pull test does not fit it ({@link PullTestRules})
+   *     TreeRules}) or a pull test or a pad does not fit it ({@link PullTestRules}, {@link
+   *     PadRules})
    */
   public Tree {
     Objects.requireNonNull(name, "name");
@@ -60,8 +63,40 @@ public record Tree(
     Objects.requireNonNull(condition, "condition");
     pullTests = List.copyOf(pullTests);
     Objects.requireNonNull(setting, "setting");
+    Objects.requireNonNull(foliage, "foliage");
     TreeRules.requireTree(segments, wounds, bark);
     PullTestRules.requireFitting(segments, pullTests);
+    PadRules.requireFitting(segments, foliage.pads());
+  }
+
+  /** A tree of whose foliage nothing is said. */
+  public Tree(
+      String name,
+      TreeWood wood,
+      Optional<LocalDate> measuredOn,
+      OptionalDouble bark,
+      Unions unions,
+      List<Segment> segments,
+      List<WoodOverride> overrides,
+      List<Wound> wounds,
+      OptionalDouble caliperError,
+      Condition condition,
+      List<PullTest> pullTests,
+      Setting setting) {
+    this(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        caliperError,
+        condition,
+        pullTests,
+        setting,
+        Foliage.UNSAID);
   }
 
   /** A tree of whose setting nothing is said. */
@@ -130,7 +165,8 @@ public record Tree(
         caliperError,
         condition,
         pullTests,
-        setting);
+        setting,
+        foliage);
   }
 
   /** The same tree with other pull tests. */
@@ -147,7 +183,8 @@ public record Tree(
         caliperError,
         condition,
         others,
-        setting);
+        setting,
+        foliage);
   }
 
   /** The same tree, standing and growing otherwise. */
@@ -164,6 +201,25 @@ public record Tree(
         caliperError,
         condition,
         pullTests,
+        other,
+        foliage);
+  }
+
+  /** The same tree in other foliage. */
+  public Tree withFoliage(Foliage other) {
+    return new Tree(
+        name,
+        wood,
+        measuredOn,
+        bark,
+        unions,
+        segments,
+        overrides,
+        wounds,
+        caliperError,
+        condition,
+        pullTests,
+        setting,
         other);
   }
 

@@ -75,6 +75,11 @@ class EditPropertiesTest {
     List<Spot> spots = new ArrayList<>();
     document.tree().wounds().forEach(one -> spots.add(new Spot(one.segment(), one.along())));
     document.tree().pullTests().forEach(one -> spots.add(new Spot(one.segment(), one.along())));
+    document
+        .tree()
+        .foliage()
+        .pads()
+        .forEach(one -> spots.add(new Spot(one.segment(), one.along())));
     for (Plan plan : document.plans()) {
       spots.addAll(plan.cuts());
       plan.clamp().ifPresent(spots::add);
@@ -259,6 +264,7 @@ class EditPropertiesTest {
     document.tree().segments().forEach(one -> one.parent().ifPresent(names::add));
     document.tree().wounds().forEach(one -> names.add(one.segment()));
     document.tree().pullTests().forEach(one -> names.add(one.segment()));
+    document.tree().foliage().pads().forEach(one -> names.add(one.segment()));
     document.tree().overrides().stream()
         .map(WoodOverride::pattern)
         .filter(pattern -> !pattern.endsWith("*"))
@@ -353,7 +359,7 @@ class EditPropertiesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 2, 3, 4, 6, 7, 8, 9, 11, 12, 13, 19})
+  @ValueSource(ints = {0, 2, 3, 4, 6, 7, 8, 9, 11, 12, 13, 19, 20})
   void pointsOfWhatIsNotTouched_stay(int kind) throws Exception {
     Random random = new Random(kind);
     RandomEdits edits = new RandomEdits(random);

@@ -13,10 +13,14 @@ import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.DeadFace;
 import boughwright.modeller.tree.Features;
+import boughwright.modeller.tree.Foliage;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Leaves;
+import boughwright.modeller.tree.Pad;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Segment;
+import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
@@ -109,7 +113,28 @@ public final class RandomDocuments {
         wounds,
         OptionalDouble.empty(),
         Condition.UNKNOWN,
-        tests(segments));
+        tests(segments),
+        Setting.UNSAID,
+        foliage(segments));
+  }
+
+  private Foliage foliage(List<Segment> segments) {
+    List<Pad> pads = new ArrayList<>();
+    for (int k = random.nextInt(3); k > 0; k--) {
+      pads.add(
+          new Pad(
+              "f" + k,
+              any(segments).id(),
+              between(0, 1),
+              between(0.03, 0.1),
+              0.04,
+              0.02,
+              random.nextBoolean() ? 0 : 0.005,
+              Map.of("note", "kept")));
+    }
+    Optional<Leaves> leaves =
+        random.nextBoolean() ? Optional.empty() : Optional.of(Leaves.EVERGREEN);
+    return new Foliage(leaves, pads, Map.of());
   }
 
   private Segment base() {

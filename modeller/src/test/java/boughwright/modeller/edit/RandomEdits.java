@@ -14,6 +14,8 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Backdrop;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Leaves;
+import boughwright.modeller.tree.Pad;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Wound;
@@ -26,7 +28,7 @@ import java.util.Random;
 /** Edits of every kind, some of which a document does not allow. */
 public final class RandomEdits {
   /** Kinds of edits that are made. */
-  public static final int KINDS = 22;
+  public static final int KINDS = 23;
 
   private final Random random;
 
@@ -67,6 +69,7 @@ public final class RandomEdits {
       case 18 -> plans(document);
       case 20 -> fronts(document);
       case 21 -> wishes();
+      case 22 -> pad(document, any);
       default -> SegmentEdits.setLive(any.id(), Optional.of(random.nextBoolean()));
     };
   }
@@ -106,6 +109,18 @@ public final class RandomEdits {
         0.01,
         Optional.empty(),
         Map.of());
+  }
+
+  private Edit pad(Document document, Segment on) throws InputException {
+    List<Pad> all = document.tree().foliage().pads();
+    String free = FoliageEdits.nextId(document);
+    Pad pad = new Pad(free, on.id(), random.nextDouble(), 0.06, 0.04, 0.02, 0, Map.of());
+    return switch (all.isEmpty() ? 0 : random.nextInt(4)) {
+      case 1 -> FoliageEdits.change(any(all).id(), pad);
+      case 2 -> FoliageEdits.delete(any(all).id());
+      case 3 -> FoliageEdits.leaves(Optional.of(Leaves.DECIDUOUS));
+      default -> FoliageEdits.add(pad);
+    };
   }
 
   private Edit cells(Segment one, Segment other) {

@@ -304,8 +304,48 @@ class TreeFaultsTest {
             "uk"));
   }
 
+  static Stream<Case> foliage() {
+    String pad =
+        "{\"id\":\"f\",\"segment\":\"%s\",\"along\":0.5,\"length_mm\":%s,\"width_mm\":30,"
+            + "\"thickness_mm\":20}";
+    return Stream.of(
+        is(
+            "pad_on_unknown_segment",
+            REFUSE,
+            "unknown-segment",
+            set("/foliage", "{\"pads\":[" + String.format(pad, "zz", "40") + "]}"),
+            "\"f\"",
+            "\"zz\""),
+        is(
+            "two_pads_of_one_id",
+            REFUSE,
+            "duplicate-id",
+            set(
+                "/foliage",
+                "{\"pads\":[" + String.format(pad + "," + pad, "s1", "40", "s2", "50") + "]}"),
+            "\"f\""),
+        is(
+            "pad_of_no_length",
+            REFUSE,
+            "out-of-range",
+            set("/foliage", "{\"pads\":[" + String.format(pad, "s1", "0") + "]}"),
+            "length_mm"),
+        is(
+            "pad_in_micrometres",
+            WARN,
+            "odd-pad-size",
+            set("/foliage", "{\"pads\":[" + String.format(pad, "s1", "40000") + "]}"),
+            "at its largest"),
+        is(
+            "leaves_unknown",
+            REFUSE,
+            "unknown-word",
+            set("/foliage", "{\"leaves\":\"sometimes\"}"),
+            "evergreen"));
+  }
+
   @ParameterizedTest
-  @MethodSource({"shapes", "calipers", "places", "woundsAndWood"})
+  @MethodSource({"shapes", "calipers", "places", "woundsAndWood", "foliage"})
   void check_saysWhatIsWrongAndWhere(Case one) {
     one.check();
   }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * What growth does to a bend: new wood that locks it, wire that bites, the growing season.
+ * What growth does: new wood that locks a bend, wire that bites, wounds that close, calipers that
+ * thicken, the growing season.
  *
  * <p>Everything is SI. May import {@code rod}, {@code wood}, {@code hold} and the modeller; knows
  * no trial.

@@ -22,7 +22,7 @@ class ArchitectureTest {
 
   /** All packages of the physics, from the ground up. */
   private static final List<String> ORDER =
-      List.of("rod", "wood", "hold", "grow", "trial", "stage", "reach", "season");
+      List.of("rod", "wood", "hold", "grow", "trial", "stage", "reach", "season", "apex", "choice");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

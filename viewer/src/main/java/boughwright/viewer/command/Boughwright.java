@@ -38,6 +38,9 @@ public final class Boughwright {
     line.addSubcommand(new CheckVerb(console));
     line.addSubcommand(new BendVerb(console));
     line.addSubcommand(new ReachVerb(console));
+    line.addSubcommand(new ApexVerb(console));
+    line.addSubcommand(new ReviewVerb(console));
+    line.addSubcommand(new CompareVerb(console));
     line.addSubcommand(new FrontsVerb(console));
     line.addSubcommand(new BranchVerb(console));
     line.addSubcommand(new PullTestVerb(console));

@@ -36,18 +36,29 @@ record PlanChoice(Plan plan, List<Proposal> proposals) {
    * @throws InputException if there is none, with the plans there are
    */
   static Plan named(Document document, String id) throws InputException {
+    return named(document, id, "--plan");
+  }
+
+  /**
+   * The same, named with an option.
+   *
+   * @throws InputException if there is none, with the plans there are
+   */
+  static Plan named(Document document, String id, String option) throws InputException {
     List<String> known = document.plans().stream().map(Plan::id).toList();
     Optional<Plan> plan = document.plan(id);
     if (plan.isPresent()) {
       return plan.get();
     }
     throw refused(
-        "--plan",
+        option,
         "unknown-plan",
         known.isEmpty()
             ? "the file has no plans"
             : "there is no plan " + UsageFaults.quoted(id) + " in the file",
-        known.isEmpty() ? "Leave --plan out, or add a plan to the file" : choose(id, known));
+        known.isEmpty()
+            ? "Leave " + option + " out, or add a plan to the file"
+            : choose(id, known));
   }
 
   /**

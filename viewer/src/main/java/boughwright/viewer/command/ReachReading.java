@@ -19,7 +19,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -107,21 +106,7 @@ final class ReachReading {
           "it is not said whose proposals are kept",
           "Add --plan ID, or leave --keep out");
     }
-    return Optional.of(bare());
-  }
-
-  private static Plan bare() {
-    return new Plan(
-        NO_PLAN,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return Optional.of(KeptPlan.bare(NO_PLAN));
   }
 
   private Optional<Spot> spot(Optional<Tree> tree) {

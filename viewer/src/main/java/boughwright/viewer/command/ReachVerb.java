@@ -143,13 +143,12 @@ final class ReachVerb extends Verb {
     }
     boolean itself = options.keep && options.addTo.equals(options.plan);
     if (document.plan(options.addTo).isPresent() && !itself) {
-      faults.add(
-          "--add-to-plan",
-          "plan-is-there",
-          "there is a plan " + UsageFaults.quoted(options.addTo) + " already",
-          "Give a new id; or add --plan " + options.addTo + " --keep, to try it with that plan");
+      KeptPlan.isThere(
+          options.addTo,
+          "Give a new id; or add --plan " + options.addTo + " --keep, to try it with that plan",
+          faults);
     } else if (options.addTo.isBlank()) {
-      faults.add("--add-to-plan", "no-value", "is no id", "Give a new id, such as r");
+      KeptPlan.isBlank(faults);
     }
   }
 
@@ -251,7 +250,7 @@ final class ReachVerb extends Verb {
       throws InputException {
     Optional<Plan> plan = Optional.empty();
     if (options.addTo != null) {
-      plan = Optional.of(renamed(drawn.choice().plan(), options.addTo));
+      plan = Optional.of(KeptPlan.renamed(drawn.choice().plan(), options.addTo));
     }
     if (doing.picture.isPresent()) {
       PrintedPicture.beforeAfter(
@@ -259,39 +258,8 @@ final class ReachVerb extends Verb {
           .write(doing.picture.get());
     }
     if (plan.isPresent()) {
-      TreeFiles.write(with(document, plan.get()), doing.file);
+      TreeFiles.write(KeptPlan.with(document, plan.get()), doing.file);
     }
     return new ReachAnswer.Kept(doing.choice, doing.picture.map(Path::toString), plan);
-  }
-
-  /** The plan under an id; one that changes its id loses its schedule, which is of other bends. */
-  private static Plan renamed(Plan plan, String id) {
-    if (plan.id().equals(id)) {
-      return plan;
-    }
-    return new Plan(
-        id,
-        plan.frontAzimuth(),
-        plan.planting(),
-        plan.cuts(),
-        plan.apex(),
-        plan.proposals(),
-        plan.selfWeight(),
-        plan.stance(),
-        plan.clamp(),
-        plan.extras());
-  }
-
-  /** The document with a plan in place of the one of its id, or at the end. */
-  private static Document with(Document document, Plan plan) {
-    List<Plan> plans = new ArrayList<>();
-    boolean there = document.plan(plan.id()).isPresent();
-    for (Plan one : document.plans()) {
-      plans.add(one.id().equals(plan.id()) ? plan : one);
-    }
-    if (!there) {
-      plans.add(plan);
-    }
-    return document.withPlans(plans);
   }
 }

@@ -4,6 +4,7 @@ package boughwright.viewer.picture;
 import boughwright.physics.stage.Course;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import java.awt.BasicStroke;
 import java.awt.geom.Line2D;
@@ -60,7 +61,8 @@ final class Composer {
     double top = drawHeading(margin, width);
     double bottom = footerTop(width) - page.u(FOOTER_GAP) - margin * 0.5;
     Rect whole = new Rect(margin, top, width, bottom - top);
-    Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(whole)).orElse(whole);
+    Rect free = new FlawPanel(page, Mark.flaws(scene.marks())).draw(whole);
+    Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(free)).orElse(free);
     Rect area =
         course
             .filter(c -> scene.trouble().isEmpty())

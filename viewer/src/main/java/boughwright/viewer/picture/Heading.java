@@ -41,14 +41,31 @@ record Heading(String name, String about, String verdict, String reason, String 
     }
     parts.add(wood(document.tree().wood()));
     document.tree().measuredOn().ifPresent(day -> parts.add("measured " + day));
-    String about = String.join("  ·  ", parts);
     return new Heading(
         VisibleText.of(document.tree().name()),
-        about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1),
+        capital(parts),
         words(
             trial, verdict -> VerdictWords.line(verdict.level(), species(document.tree().wood()))),
         words(trial, Verdict::reason),
         words(trial, Verdict::firstChange));
+  }
+
+  /** Over a review: without proposals, for nothing is bent. */
+  static Heading review(Document document, Optional<Plan> plan, String verdict) {
+    List<String> parts = new ArrayList<>();
+    parts.add(plan.map(p -> "plan " + VisibleText.of(p.id())).orElse("as measured"));
+    plan.flatMap(Plan::planting)
+        .filter(p -> p.tilt() != 0)
+        .map(Heading::planting)
+        .ifPresent(parts::add);
+    parts.add(wood(document.tree().wood()));
+    document.tree().measuredOn().ifPresent(day -> parts.add("measured " + day));
+    return new Heading(VisibleText.of(document.tree().name()), capital(parts), verdict, "", "");
+  }
+
+  private static String capital(List<String> parts) {
+    String about = String.join("  ·  ", parts);
+    return about.substring(0, 1).toUpperCase(Locale.ROOT) + about.substring(1);
   }
 
   private static String words(Optional<TrialResult> trial, Function<Verdict, String> part) {

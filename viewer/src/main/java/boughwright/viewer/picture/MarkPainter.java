@@ -92,6 +92,7 @@ final class MarkPainter {
     }
     placed.forEach(this::drawLeader);
     placed.forEach(this::drawWords);
+    new FlawBadges(page, frame).paint(Mark.flaws(marks), occupancy);
     return placed;
   }
 
@@ -119,7 +120,8 @@ final class MarkPainter {
       places.addAll(seen(guy, raster, occupancy));
     } else if (mark instanceof Mark.Wire wire) {
       places.addAll(seen(wire, raster));
-    } else if (!(mark instanceof Mark.StageEnd) || areStagesApart()) {
+    } else if (!(mark instanceof Mark.Flaw)
+        && (!(mark instanceof Mark.StageEnd) || areStagesApart())) {
       places.add(inView(mark.at()));
     }
     double clearance = isRinged(mark) ? RING + 5 : mark instanceof Mark.Apex ? 16 : 9;

@@ -14,14 +14,20 @@ import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.Stand;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Wording;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Pictures of a tree, made without a window and without a display. */
 public final class Picture {
+  private static final String REVIEW_NOTE =
+      "Judged by rules of the trade that have no source but practice; the person decides.";
+
   private Picture() {}
 
   /**
@@ -78,6 +84,67 @@ public final class Picture {
         new Drawn(subject, scene, Optional.empty()),
         List.of(new Arrangement.Wanted(angle, name, from(angle))),
         size);
+  }
+
+  /**
+   * The tree from the front and square to it with numbered marks at faults of its structure, and a
+   * list of them.
+   *
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static BufferedImage review(PrintedPicture.Reviewed reviewed, PictureSize size)
+      throws NoGraphicsException, InputException {
+    Scene bare = Scene.of(reviewed.document(), reviewed.seen(), Optional.empty());
+    Stand stand = Stand.of(reviewed.seen().flatMap(Plan::planting), bare.base());
+    List<Mark> marks = new ArrayList<>();
+    for (Mark.Flaw flaw : reviewed.flaws()) {
+      marks.add(new Mark.Flaw(stand.place(flaw.at()), flaw.number(), flaw.words()));
+    }
+    Scene scene = bare.withMarks(marks);
+    ViewAngle front = ViewAngle.level(scene.front());
+    ViewAngle side = ViewAngle.level(scene.front() - Math.PI / 2);
+    String name = reviewed.hasFront() ? "Front" : "View";
+    List<Arrangement.Wanted> views =
+        List.of(
+            new Arrangement.Wanted(front, name, from(front)),
+            new Arrangement.Wanted(side, "From the tree's right", from(side)));
+    Heading heading = Heading.review(reviewed.document(), reviewed.named(), reviewed.verdict());
+    requireLetters(heading.name() + heading.about());
+    try (SceneRenderer renderer = SceneRenderer.open();
+        Page page = new Page(size)) {
+      new Composer(page, scene, heading, List.of(REVIEW_NOTE)).compose(views, renderer);
+      return page.image();
+    }
+  }
+
+  /**
+   * Trees beside one another, each from its own front.
+   *
+   * @param subjects what is drawn, from left to right
+   * @param size of the whole; no part is made smaller than a picture can be
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static BufferedImage fronts(List<PrintedPicture.Subject> subjects, PictureSize size)
+      throws NoGraphicsException, InputException {
+    PictureSize part =
+        new PictureSize(
+            Math.max(PictureSize.SMALLEST_WIDTH, size.width() / subjects.size()), size.height());
+    BufferedImage all =
+        new BufferedImage(
+            part.width() * subjects.size(), part.height(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = all.createGraphics();
+    try {
+      for (int n = 0; n < subjects.size(); n++) {
+        PrintedPicture.Subject subject = subjects.get(n);
+        double front = Scene.of(subject.document(), subject.plan(), subject.trial()).front();
+        pen.drawImage(view(subject, ViewAngle.level(front), part), n * part.width(), 0, null);
+      }
+    } finally {
+      pen.dispose();
+    }
+    return all;
   }
 
   /** What is drawn. */

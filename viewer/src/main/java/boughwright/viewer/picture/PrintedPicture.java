@@ -11,9 +11,11 @@ import boughwright.modeller.problem.Problem;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
+import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.ViewAngle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** A picture that is drawn and waits to be written, for those who know nothing of graphics. */
@@ -40,6 +42,28 @@ public final class PrintedPicture {
    * @param trial the bent pose; without one nothing is bent
    */
   public record Subject(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {}
+
+  /**
+   * A tree with faults of its structure.
+   *
+   * @param document the tree
+   * @param named the plan a person named; empty for the tree as measured
+   * @param seen front, planting angle and cuts; empty where nothing is said of them
+   * @param hasFront whether a front is chosen
+   * @param flaws a mark for each fault, at places of the tree as measured
+   * @param verdict how much was found
+   */
+  public record Reviewed(
+      Document document,
+      Optional<Plan> named,
+      Optional<Plan> seen,
+      boolean hasFront,
+      List<Mark.Flaw> flaws,
+      String verdict) {
+    public Reviewed {
+      flaws = List.copyOf(flaws);
+    }
+  }
 
   private interface Drawing {
     BufferedImage draw() throws NoGraphicsException, InputException;
@@ -109,6 +133,27 @@ public final class PrintedPicture {
   public static PrintedPicture rootBase(GroundAnswer answer, FrontsWords text, PictureSize size)
       throws InputException {
     return drawn(() -> FrontsSheet.roots(answer, text, size));
+  }
+
+  /**
+   * The tree with numbered marks at faults of its structure ({@link Picture#review}).
+   *
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture review(Reviewed reviewed, PictureSize size) throws InputException {
+    return drawn(() -> Picture.review(reviewed, size));
+  }
+
+  /**
+   * Plans of one tree side by side, each from its own front ({@link Picture#fronts}).
+   *
+   * @param subjects one to four, each with its plan
+   * @param size of the whole
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture fronts(List<Subject> subjects, PictureSize size)
+      throws InputException {
+    return drawn(() -> Picture.fronts(subjects, size));
   }
 
   private static PrintedPicture drawn(Drawing drawing) throws InputException {

@@ -176,6 +176,24 @@ public sealed interface Mark {
     }
   }
 
+  /**
+   * A fault of structure.
+   *
+   * @param at the place on the axis [m, scene frame]
+   * @param number its number in the list beside the picture
+   * @param words what it is, then where and by what measure
+   */
+  record Flaw(Point3 at, int number, List<String> words) implements Mark {
+    public Flaw {
+      words = List.copyOf(words);
+    }
+  }
+
+  /** The flaws among some marks, in order. */
+  static List<Flaw> flaws(List<Mark> marks) {
+    return marks.stream().filter(Flaw.class::isInstance).map(Flaw.class::cast).toList();
+  }
+
   /** The apex among some marks. */
   static Optional<Apex> apex(List<Mark> marks) {
     return marks.stream().filter(Apex.class::isInstance).map(Apex.class::cast).findFirst();

@@ -65,6 +65,11 @@ public record Scene(
     return new SceneMaker(document.tree(), plan, trial, course).make();
   }
 
+  /** The same scene with other marks. */
+  public Scene withMarks(List<Mark> others) {
+    return new Scene(bodies, others, bounds, base, front, scale, trouble, risk, stages);
+  }
+
   /** The same scene; of its marks only the notes. */
   public Scene withNotesOnly() {
     List<Mark> notes = marks.stream().filter(Mark.Note.class::isInstance).toList();

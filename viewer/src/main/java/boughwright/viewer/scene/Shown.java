@@ -51,11 +51,19 @@ public record Shown(
    * @param strain the colours of strain; empty for plain bark
    * @param fine whether skins are as fine as for a tree that stands still
    * @param notes what is said beside segments
+   * @param level whether the container stays level while the tree is tilted in it; else it goes
+   *     with the tree
    */
-  public record Options(Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes) {
+  public record Options(
+      Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes, boolean level) {
     public Options {
       Objects.requireNonNull(strain, "strain");
       notes = List.copyOf(notes);
+    }
+
+    /** A container goes with the tree. */
+    public Options(Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes) {
+      this(strain, fine, notes, false);
     }
   }
 
@@ -68,6 +76,6 @@ public record Shown(
         pose,
         ghosts,
         visibility,
-        new Options(options.strain(), fine, options.notes()));
+        new Options(options.strain(), fine, options.notes(), options.level()));
   }
 }

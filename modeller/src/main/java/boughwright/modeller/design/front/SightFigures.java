@@ -65,7 +65,7 @@ final class SightFigures {
     }
     lowerTotal = sum;
     Shapes shapes = new Shapes(parts.pieces, parts.inSoil, group, subject.foliage());
-    areas = ThreadLocal.withInitial(() -> new VisibleAreas(shapes, FINENESS));
+    areas = ThreadLocal.withInitial(() -> new VisibleAreas(shapes, FINENESS, outlined));
   }
 
   /** What is seen from one side; the same thread's next look takes it back. */

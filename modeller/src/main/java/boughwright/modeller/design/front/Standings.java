@@ -3,9 +3,11 @@ package boughwright.modeller.design.front;
 
 import boughwright.modeller.design.front.Parts.Role;
 import boughwright.modeller.design.shape.Frustum;
+import boughwright.modeller.design.shape.Mass;
 import boughwright.modeller.geometry.Direction3;
-import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Where the ends and the middle of mass of the wood above the roots stand. Immutable. */
 final class Standings {
@@ -16,31 +18,20 @@ final class Standings {
   private final Vector3 mass;
 
   Standings(Parts parts) {
-    ends = new double[3 * parts.count()];
-    Vector3 sum = Vector3.ZERO;
-    double volumes = 0;
-    int n = 0;
+    List<Frustum> above = new ArrayList<>();
     for (int p = 0; p < parts.count(); p++) {
       if (parts.roles.get(p) != Role.ROOT) {
-        Frustum piece = parts.pieces.get(p);
-        Vector3 end = piece.end().minus(parts.base);
-        ends[n++] = end.x();
-        ends[n++] = end.y();
-        ends[n++] = end.z();
-        double a = piece.startRadius();
-        double b = piece.endRadius();
-        double square = a * a + a * b + b * b;
-        double volume = Math.PI / 3 * piece.length() * square;
-        double along = (a * a + 2 * a * b + 3 * b * b) / (4 * square);
-        Point3 centre = piece.start().toward(piece.end(), along);
-        sum = sum.plus(centre.minus(parts.base).times(volume));
-        volumes += volume;
+        above.add(parts.pieces.get(p));
       }
     }
-    for (; n < ends.length; n++) {
-      ends[n] = 0;
+    ends = new double[3 * above.size()];
+    for (int n = 0; n < above.size(); n++) {
+      Vector3 end = above.get(n).end().minus(parts.base);
+      ends[3 * n] = end.x();
+      ends[3 * n + 1] = end.y();
+      ends[3 * n + 2] = end.z();
     }
-    mass = sum.times(1 / volumes);
+    mass = Mass.of(above).centre().minus(parts.base);
   }
 
   /** From the lowest to the highest end of wood, the trunk base among them [m]. */

@@ -28,7 +28,7 @@ final class Cells {
   Cells(Sight sight, double margin) {
     this.sight = sight;
     this.margin = margin;
-    across = Math.min(MOST_ACROSS, 4 + (int) Math.sqrt(2.0 * sight.shapes.count));
+    across = Math.min(MOST_ACROSS, 4 + (int) Math.sqrt(12.0 * sight.shapes.count));
     starts = new int[across * across + 1];
   }
 

@@ -17,6 +17,7 @@ public final class VisibleAreas {
   private static final double SOFT = 0.012;
 
   private final Shapes shapes;
+  private final boolean[] asked;
   private final Sight sight;
   private final Cells cells;
   private final OutlinePlaces places;
@@ -39,9 +40,14 @@ public final class VisibleAreas {
    *
    * @param fineness how many places stand for a piece as long as all shapes together are big, along
    *     its axis
+   * @param asked one per shape; whether its areas are asked for: others only hide
    */
-  public VisibleAreas(Shapes shapes, int fineness) {
+  public VisibleAreas(Shapes shapes, int fineness, boolean[] asked) {
+    if (asked.length != shapes.count) {
+      throw new IllegalArgumentException("one mark per shape is expected");
+    }
     this.shapes = shapes;
+    this.asked = asked.clone();
     sight = new Sight(shapes);
     places = new OutlinePlaces(sight, fineness);
     cover = new Cover(sight, SOFT * places.size());
@@ -57,7 +63,9 @@ public final class VisibleAreas {
     sight.look(towardViewer);
     cells.fill();
     for (int i = 0; i < shapes.count; i++) {
-      look(i);
+      if (asked[i]) {
+        look(i);
+      }
     }
   }
 
@@ -111,12 +119,18 @@ public final class VisibleAreas {
     }
   }
 
-  /** Area a shape covers of the picture, whether hidden or not, what soil hides left out [m2]. */
+  /**
+   * Area a shape that is asked for covers of the picture, whether hidden or not, what soil hides
+   * left out [m2].
+   */
   public double area(int i) {
     return area[i];
   }
 
-  /** Area seen of a shape [m2]. All areas seen add up to the area all shapes cover together. */
+  /**
+   * Area seen of a shape that is asked for [m2]. All areas seen add up to the area all shapes cover
+   * together.
+   */
   public double seen(int i) {
     return seen[i];
   }

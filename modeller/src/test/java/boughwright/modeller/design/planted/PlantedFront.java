@@ -26,14 +26,14 @@ import java.util.stream.LongStream;
  * @param tree the tree
  * @param azimuth the hidden front [rad]
  */
-record PlantedFront(long seed, Tree tree, double azimuth) {
+public record PlantedFront(long seed, Tree tree, double azimuth) {
   /** The hundred trees of the seeds 1 to 100. */
-  static List<PlantedFront> hundred() {
+  public static List<PlantedFront> hundred() {
     return LongStream.rangeClosed(1, 100).mapToObj(PlantedFront::of).toList();
   }
 
   /** The tree of a seed. */
-  static PlantedFront of(long seed) {
+  public static PlantedFront of(long seed) {
     return new Grower(seed).grow();
   }
 

@@ -22,9 +22,14 @@ class VisibleAreasTest {
   /** As the program looks at trees. */
   private static final int FINENESS = 60;
 
+  private static VisibleAreas areas(Shapes shapes, int fineness) {
+    boolean[] all = new boolean[shapes.count()];
+    Arrays.fill(all, true);
+    return new VisibleAreas(shapes, fineness, all);
+  }
+
   private static VisibleAreas alone(Frustum piece) {
-    return new VisibleAreas(
-        new Shapes(List.of(piece), new boolean[1], new boolean[1], List.of()), FINENESS);
+    return areas(new Shapes(List.of(piece), new boolean[1], new boolean[1], List.of()), FINENESS);
   }
 
   private static Direction3 random(Random random) {
@@ -89,8 +94,7 @@ class VisibleAreasTest {
       Ellipsoid pad = new Ellipsoid(place(random, 0.3), turn, 0.08, 0.05, 0.02);
       Frustum far = new Frustum(0, new Point3(5, 5, 5), new Point3(5, 5, 5.1), 0.01, 0.01);
       VisibleAreas areas =
-          new VisibleAreas(
-              new Shapes(List.of(far), new boolean[1], new boolean[1], List.of(pad)), FINENESS);
+          areas(new Shapes(List.of(far), new boolean[1], new boolean[1], List.of(pad)), FINENESS);
       Direction3 toward = random(random);
       areas.look(toward);
       Vector3 own = turn.inverse().turn(toward.vector());
@@ -106,8 +110,7 @@ class VisibleAreasTest {
     Frustum near = new Frustum(0, new Point3(0, -0.2, -0.5), new Point3(0, -0.2, 0.5), 0.02, 0.02);
     Frustum far = new Frustum(1, new Point3(-0.2, 0.2, 0), new Point3(0.2, 0.2, 0), 0.05, 0.05);
     VisibleAreas areas =
-        new VisibleAreas(
-            new Shapes(List.of(near, far), new boolean[2], new boolean[2], List.of()), 600);
+        areas(new Shapes(List.of(near, far), new boolean[2], new boolean[2], List.of()), 600);
     areas.look(Direction3.ofAzimuth(0));
     assertThat(areas.seen(0)).isCloseTo(areas.area(0), within(ROUNDING));
     double crossing = 0.04 * 0.1;
@@ -122,8 +125,7 @@ class VisibleAreasTest {
     // A ball half in the soil: seen level half a disc, from above all of it.
     Frustum ball = new Frustum(0, Point3.ORIGIN, new Point3(1e-12, 0, 0), 0.1, 0.1);
     VisibleAreas areas =
-        new VisibleAreas(
-            new Shapes(List.of(ball), new boolean[] {true}, new boolean[1], List.of()), FINENESS);
+        areas(new Shapes(List.of(ball), new boolean[] {true}, new boolean[1], List.of()), FINENESS);
     areas.look(Direction3.ofAzimuth(1));
     assertThat(areas.area(0)).isCloseTo(Math.PI * 0.005, within(0.03 * Math.PI * 0.01));
     areas.look(Direction3.UP);
@@ -156,7 +158,7 @@ class VisibleAreasTest {
   private record Scene(
       List<Frustum> wood, boolean[] inSoil, boolean[] group, List<Ellipsoid> pads) {
     VisibleAreas areas(int fineness) {
-      return new VisibleAreas(new Shapes(wood, inSoil, group, pads), fineness);
+      return VisibleAreasTest.areas(new Shapes(wood, inSoil, group, pads), fineness);
     }
 
     RayCast rays() {

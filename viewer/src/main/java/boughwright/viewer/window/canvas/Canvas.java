@@ -61,6 +61,9 @@ public interface Canvas {
    */
   void measured(boolean on);
 
+  /** How the tree stands before the viewer. */
+  Facing facing();
+
   void add(CanvasLayer layer, CanvasLayer.Place place);
 
   /** Draws a frame soon; many calls make one frame. */

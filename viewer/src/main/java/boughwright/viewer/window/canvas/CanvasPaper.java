@@ -18,6 +18,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 
@@ -57,6 +58,11 @@ final class CanvasPaper {
 
   SceneWords.Wanted wanted(double factor) {
     return new SceneWords.Wanted(Math.max(0.5, factor * textScale), dark, looks.written(), units);
+  }
+
+  /** Nothing is written over the wood. */
+  SceneWords.Wanted wordless() {
+    return new SceneWords.Wanted(deviceScale, dark, Set.of(), units);
   }
 
   /** All limbs of a pose and of the tree as measured. */

@@ -70,16 +70,21 @@ final class Overlay {
     };
   }
 
+  /** Whether front and planting angle are being chosen, by plumb line and soil line. */
+  private boolean isChosen() {
+    return showing.stance().isPresent();
+  }
+
   void paintBehind(Graphics2D pen, Camera camera) {
     Point3 base = showing.tree().base();
-    if (showing.looks().has(Looks.Extra.SOIL)) {
+    if (showing.looks().has(Looks.Extra.SOIL) || isChosen()) {
       double reach = SOIL_REACH * showing.capsules().bounds().diagonal();
       SoilPen.soil(pen, camera, base, reach);
     }
   }
 
   void paintOver(Graphics2D pen, Camera camera) {
-    if (showing.looks().has(Looks.Extra.PLUMB)) {
+    if (showing.looks().has(Looks.Extra.PLUMB) || isChosen()) {
       double top = 1.05 * showing.capsules().bounds().high().z();
       SoilPen.plumb(pen, camera, showing.tree().base(), top);
     }

@@ -31,6 +31,7 @@ final class Showing {
   private PoseStops stops = PoseStops.MEASURED;
   private double at;
   private boolean measured;
+  private Optional<Stance> stance = Optional.empty();
   private Optional<PoseStops.Stop> left = Optional.empty();
   private Looks looks = Looks.USUAL;
   private Optional<Preview> preview = Optional.empty();
@@ -101,7 +102,7 @@ final class Showing {
 
   private void takeAnswer(Optional<PoseStops.Stop> chosen) {
     poses.clear();
-    if (measured) {
+    if (measured || stance.isPresent()) {
       stops = PoseStops.MEASURED;
       at = 0;
       return;
@@ -138,6 +139,25 @@ final class Showing {
       left = chosen();
     }
     measured = on;
+    preview = Optional.empty();
+    takeTree();
+    takeAnswer(left);
+    changed();
+  }
+
+  Optional<Stance> stance() {
+    return stance;
+  }
+
+  /** Shows the tree not bent, standing in some way; or again as its plan has it. */
+  void setStance(Optional<Stance> other) {
+    if (stance.equals(other)) {
+      return;
+    }
+    if (stance.isEmpty()) {
+      left = chosen();
+    }
+    stance = other;
     preview = Optional.empty();
     takeTree();
     takeAnswer(left);
@@ -191,7 +211,7 @@ final class Showing {
   }
 
   void setPreview(Optional<Preview> other) {
-    preview = other.filter(p -> !measured && p.trial().outcome().holds());
+    preview = other.filter(p -> !measured && stance.isEmpty() && p.trial().outcome().holds());
     Optional<Plan> plan = plan();
     if (!tree.fits(work.document().tree(), plan)) {
       takeTree();
@@ -200,6 +220,9 @@ final class Showing {
   }
 
   private Optional<Plan> plan() {
+    if (stance.isPresent()) {
+      return stance.map(one -> one.of(work.plan()));
+    }
     return measured ? Optional.empty() : preview.map(Preview::plan).or(work::plan);
   }
 
@@ -229,6 +252,11 @@ final class Showing {
   String remark() {
     if (measured) {
       return work.plan().isPresent() ? "The tree as measured, without its plan." : "";
+    }
+    if (stance.isPresent()) {
+      return work.plan().filter(p -> !p.proposals().isEmpty()).isPresent()
+          ? "The tree without the bends of its plan."
+          : "";
     }
     Optional<Plan> plan = plan();
     if (isPreview()) {
@@ -299,7 +327,7 @@ final class Showing {
         pose,
         looks.has(Looks.Extra.GHOSTS) ? ghosts() : List.of(),
         looks.visibility(),
-        new Shown.Options(strain, false, notes));
+        new Shown.Options(strain, false, notes, stance.isPresent()));
   }
 
   private boolean isPreview() {

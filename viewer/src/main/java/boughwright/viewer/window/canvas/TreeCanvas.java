@@ -44,6 +44,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
   private final List<Runnable> listeners = new ArrayList<>();
   private final Layers layers;
   private final Handling handling;
+  private final OwnFacing facing;
   private final Pace pace = new Pace();
   private boolean framed;
   private List<Point3> traced = List.of();
@@ -57,6 +58,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     layers = new Layers(overlay, viewpoint);
     view = new CanvasView(layers::paintBehind, this::paintOver, overlay::words);
     pictures = new Pictures(this::wanted, this::drawn, e -> cannotDraw(e.getMessage()));
+    facing = new OwnFacing(showing, new OwnFacing.Ground(viewpoint, view, this::drawer));
     views = new Views(work, showing, viewpoint, overlay);
     branches = new Branches(work, showing);
     commands.addAll(views.commands());
@@ -191,6 +193,7 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
 
   private void moved() {
     pictures.ask();
+    facing.moved();
   }
 
   private void resized() {
@@ -255,6 +258,10 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         paper(),
         new Snapshots.Moment(
             viewpoint.camera(), showing.shown(true), showing.before(), PoseSlider.words(showing)));
+  }
+
+  private Portraits drawer() {
+    return new Portraits(pictures.renderer(), paper(), work.document().tree(), work.plan());
   }
 
   private CanvasPaper paper() {
@@ -352,6 +359,11 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
         viewpoint.lookAt(viewpoint.camera().angle(), everything());
       }
     }
+  }
+
+  @Override
+  public Facing facing() {
+    return facing;
   }
 
   @Override

@@ -97,6 +97,14 @@ final class Viewpoint {
     set(camera.from(camera.angle().turned(azimuth, elevation)));
   }
 
+  /** Looks from another side at once; what is in the middle stays there, as large as it is. */
+  void face(ViewAngle angle) {
+    if (!camera.angle().equals(angle)) {
+      end();
+      set(camera.from(angle));
+    }
+  }
+
   void move(double right, double down) {
     whole = false;
     end();

@@ -17,7 +17,9 @@ import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Trials;
 import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -41,6 +43,9 @@ public final class ComparePanel implements ModePanel {
   private final JComponent whole;
   private List<String> chosen = List.of();
   private boolean inView;
+
+  /** What was worked out of trials that are compared. */
+  private final Map<Trying.Tried, CompareRow.Subject> subjects = new IdentityHashMap<>();
 
   /** A panel with trials of its own. */
   public ComparePanel(Workspace workspace, Canvas canvas, Background background) {
@@ -71,6 +76,7 @@ public final class ComparePanel implements ModePanel {
   }
 
   private void follow() {
+    subjects.clear();
     List<String> ids = workspace.document().plans().stream().map(Plan::id).toList();
     List<String> still = new ArrayList<>(chosen);
     still.retainAll(ids);
@@ -171,10 +177,13 @@ public final class ComparePanel implements ModePanel {
 
   private Optional<String> words(CompareRow row, Plan plan) {
     Optional<Trying.Tried> tried = trials.of(plan);
-    return tried.map(
-        one ->
-            row.of()
-                .apply(new CompareRow.Subject(workspace.document(), plan, one, workspace.units())));
+    return tried.map(one -> row.of().apply(subject(one)));
+  }
+
+  /** What is told of a plan, worked out once for all rows. */
+  private CompareRow.Subject subject(Trying.Tried tried) {
+    return subjects.computeIfAbsent(
+        tried, one -> CompareRow.Subject.of(workspace.document(), one, workspace.units()));
   }
 
   /** What a row says of a plan by its column, once that is known. */

@@ -4,6 +4,8 @@ package boughwright.viewer.window.pull;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.units.DisplayUnits;
+import boughwright.physics.choice.PlanFigures;
+import boughwright.physics.grow.CutTime;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.LineTrial;
@@ -11,14 +13,17 @@ import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.TraceWords;
 import boughwright.viewer.scene.VerdictWords;
 import boughwright.viewer.scene.Wording;
+import boughwright.viewer.scene.YearsWords;
 import boughwright.viewer.window.look.Explanation;
-import java.util.Comparator;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * One thing that plans are compared by.
@@ -33,18 +38,32 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
   private static final double WEEK = 7 * Wording.DAY;
 
   /** A plan that was tried in full. */
-  record Subject(Document document, Plan plan, Trying.Tried tried, DisplayUnits units) {
+  record Subject(Document document, PlanFigures figures, DisplayUnits units) {
+    static Subject of(Document document, Trying.Tried tried, DisplayUnits units) {
+      CutTime time =
+          CutTime.of(Optional.of(LocalDate.now()), document.tree().condition().hemisphere());
+      return new Subject(document, PlanFigures.of(document, tried, time), units);
+    }
+
+    Plan plan() {
+      return figures.plan();
+    }
+
+    Trying.Tried tried() {
+      return figures.tried();
+    }
+
     TrialResult trial() {
-      return tried.trial();
+      return tried().trial();
     }
 
     Optional<LineTrial> hardest() {
-      return trial().lines().stream().max(Comparator.comparingDouble(LineTrial::tension));
+      return figures.hardest();
     }
 
     Optional<Mark.Apex> apex() {
-      return plan.apex().isPresent() && trial().outcome().holds()
-          ? Mark.apex(Scene.of(document, Optional.of(plan), Optional.of(trial())).marks())
+      return plan().apex().isPresent() && trial().outcome().holds()
+          ? Mark.apex(Scene.of(document, Optional.of(plan()), Optional.of(trial())).marks())
           : Optional.empty();
     }
   }
@@ -119,7 +138,84 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
             CompareRow::stays,
             about(
                 "When so much of the bend stays with everything taken off.",
-                "Best guess of creep and growth; both vary by half and more.")));
+                "Best guess of creep and growth; both vary by half and more.")),
+        new CompareRow(
+            "wounds",
+            "Wounds",
+            CompareRow::wounds,
+            about(
+                "Those that the cuts make, and those that are there and stay.",
+                "A cut is taken as square to the wood.")),
+        new CompareRow(
+            "closed",
+            "Slowest wound closed in",
+            of ->
+                of.figures()
+                    .slowest()
+                    .map(one -> YearsWords.of(one.closure().years()))
+                    .orElse(NONE),
+            about(
+                "Callus from both sides, by the ring laid on each year.",
+                "From fast growth to slow; measure the ring to know better.")),
+        new CompareRow(
+            "step",
+            "Step to the apex",
+            of ->
+                of.figures()
+                    .takeover()
+                    .map(one -> String.format(Locale.ROOT, "%.2f", one.ratio()))
+                    .orElse(NONE),
+            about(
+                "Caliper of the apex over that of the wood it takes over from.",
+                "As exact as your caliper.")),
+        new CompareRow(
+            "thick",
+            "Thick enough in",
+            of -> YearsWords.of(of.figures().thickening()),
+            about(
+                "When that step is 0.6, the least that looks grown (common practice, no source).",
+                "From fast growth to slow.")),
+        new CompareRow(
+            "front",
+            "Front, 0 to 1",
+            of ->
+                of.figures()
+                    .front()
+                    .map(one -> String.format(Locale.ROOT, "%.2f", one.total()))
+                    .orElse("not said"),
+            about(
+                "How good the front of the plan is at its planting angle, on the bent tree.",
+                "By weights that you choose.")),
+        new CompareRow(
+            "undone",
+            "Can be undone",
+            of -> traces(of, true),
+            about("What leaves the tree as it was.", "What the plan holds.")),
+        new CompareRow(
+            "lasting",
+            "Cannot be undone",
+            of -> traces(of, false),
+            about("What stays.", "Odds and set are estimates.")));
+  }
+
+  private static String wounds(Subject of) {
+    return of.figures()
+        .widest()
+        .map(
+            one ->
+                of.figures().wounds().size()
+                    + ", the widest "
+                    + PullWords.length(one.closure().width(), of.units()))
+        .orElse(NONE);
+  }
+
+  private static String traces(Subject of, boolean undone) {
+    String words =
+        of.figures().traces().stream()
+            .filter(trace -> trace.kind().canBeUndone() == undone)
+            .map(TraceWords::of)
+            .collect(Collectors.joining("; "));
+    return words.isEmpty() ? "nothing" : words;
   }
 
   private static Explanation about(String what, String howSure) {

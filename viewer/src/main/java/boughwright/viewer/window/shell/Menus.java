@@ -27,7 +27,7 @@ final class Menus {
     EDIT("Edit", 'E', Set.of("edit")),
     VIEW("View", 'V', Set.of("view", "look", "mode", "canvas")),
     TREE("Tree", 'T', Set.of("tree", "sketch", "measure", "wound", "photo")),
-    PLAN("Plan", 'N', Set.of("plan", "pull", "compare")),
+    PLAN("Plan", 'N', Set.of("plan", "choose", "pull", "compare")),
     PICTURES("Pictures", 'I', Set.of("picture", "pictures")),
     HELP("Help", 'H', Set.of("help"));
 

@@ -28,6 +28,7 @@ final class ModeTabs {
   private static final int USUAL_WIDTH = 420;
   private static final int LEAST_WIDTH = 380;
   private static final int TAB_HEIGHT = 44;
+  private static final int TAB_WIDTH = 88;
   private static final String BOLD = "font: bold";
 
   /** The most of the window a panel takes, so that the tree stays the larger part [1]. */
@@ -69,7 +70,7 @@ final class ModeTabs {
       tab.addActionListener(event -> choose(n));
       group.add(tab);
       tabs.add(tab);
-      row.add(tab, "hmin " + Theme.length(TAB_HEIGHT) + ", wmin " + Theme.length(112));
+      row.add(tab, "hmin " + Theme.length(TAB_HEIGHT) + ", wmin " + Theme.length(TAB_WIDTH));
       side.add(inScroll(mode.component()), String.valueOf(i));
     }
   }

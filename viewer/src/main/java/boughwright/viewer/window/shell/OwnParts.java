@@ -3,6 +3,7 @@ package boughwright.viewer.window.shell;
 
 import boughwright.viewer.window.canvas.LookPanel;
 import boughwright.viewer.window.canvas.TreeCanvas;
+import boughwright.viewer.window.choose.ChoosePanel;
 import boughwright.viewer.window.pull.ComparePanel;
 import boughwright.viewer.window.pull.PullPanel;
 import boughwright.viewer.window.sketch.MeasurePanel;
@@ -23,6 +24,7 @@ final class OwnParts implements PartsMaker {
         List.of(
             new LookPanel(canvas),
             new MeasurePanel(workspace, canvas, background),
+            new ChoosePanel(workspace, canvas, background),
             new PullPanel(workspace, canvas, background, trials),
             new ComparePanel(workspace, canvas, trials)),
         canvas::whenDrawn,

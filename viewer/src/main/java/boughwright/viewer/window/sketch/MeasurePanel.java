@@ -8,6 +8,7 @@ import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Keys;
 import boughwright.viewer.window.look.ModePanel;
+import boughwright.viewer.window.look.Pages;
 import boughwright.viewer.window.sketch.draw.DrawTool;
 import boughwright.viewer.window.sketch.draw.MoveTool;
 import boughwright.viewer.window.sketch.draw.Shape;
@@ -43,7 +44,7 @@ public final class MeasurePanel implements ModePanel {
   private final Canvas canvas;
   private final Shape shape;
   private final Tools tools;
-  private final Pages pages = new Pages();
+  private final Pages pages = new Pages("measure", MeasurePages.ALL);
   private final BranchCommands branches;
   private final AddForm add;
   private final TablePane table;
@@ -75,12 +76,12 @@ public final class MeasurePanel implements ModePanel {
         new WoundTool(workspace, canvas, shape, () -> workspace.document().tree().measuredOn()));
     canvas.add(new PhotoLayer(workspace, canvas, shape, images), CanvasLayer.Place.BEHIND);
     canvas.add(pen -> photos.tellState(), CanvasLayer.Place.OVER);
-    pages.add(Pages.Page.TREE, new TreeForm(workspace).component());
-    pages.add(Pages.Page.SEGMENTS, segments());
-    pages.add(Pages.Page.TABLE, table.component());
-    pages.add(Pages.Page.WOUNDS, column(new WoundForm(workspace, shape, wound).component()));
-    pages.add(Pages.Page.PHOTOS, column(photos.component()));
-    pages.show(Pages.Page.SEGMENTS);
+    pages.add(MeasurePages.TREE, new TreeForm(workspace).component());
+    pages.add(MeasurePages.SEGMENTS, segments());
+    pages.add(MeasurePages.TABLE, table.component());
+    pages.add(MeasurePages.WOUNDS, column(new WoundForm(workspace, shape, wound).component()));
+    pages.add(MeasurePages.PHOTOS, column(photos.component()));
+    pages.show(MeasurePages.SEGMENTS);
     images.fetch();
     workspace.listen(this::heard);
   }
@@ -167,7 +168,7 @@ public final class MeasurePanel implements ModePanel {
 
   /** Adds a photo, as when one is dropped on the window. */
   public void addPhoto(Path file) {
-    pages.show(Pages.Page.PHOTOS);
+    pages.show(MeasurePages.PHOTOS);
     photoFiles.add(file);
   }
 
@@ -238,7 +239,7 @@ public final class MeasurePanel implements ModePanel {
                 "Marks wounds on the bark with the mouse")
             .does(
                 () -> {
-                  pages.show(Pages.Page.WOUNDS);
+                  pages.show(MeasurePages.WOUNDS);
                   tools.toggle(wound);
                 }));
     all.addAll(branches.all());
@@ -255,23 +256,23 @@ public final class MeasurePanel implements ModePanel {
   }
 
   private void choosePhoto() {
-    pages.show(Pages.Page.PHOTOS);
+    pages.show(MeasurePages.PHOTOS);
     photoFiles.choose(component());
   }
 
   private void goToAdd() {
-    pages.show(Pages.Page.SEGMENTS);
+    pages.show(MeasurePages.SEGMENTS);
     add.focus();
   }
 
   private void goToPlace() {
-    pages.show(Pages.Page.SEGMENTS);
+    pages.show(MeasurePages.SEGMENTS);
     add.focusPlace();
   }
 
   private void goToTable() {
-    pages.show(pages.shown() == Pages.Page.TABLE ? Pages.Page.SEGMENTS : Pages.Page.TABLE);
-    if (pages.shown() == Pages.Page.TABLE) {
+    pages.show(pages.shown() == MeasurePages.TABLE ? MeasurePages.SEGMENTS : MeasurePages.TABLE);
+    if (pages.shown() == MeasurePages.TABLE) {
       table.focus();
     }
   }

@@ -31,8 +31,8 @@ import javax.swing.JComponent;
 /** The window of the program with a tree file of its own in it, at the mode that pulls. */
 final class PullFrame implements AutoCloseable {
   private static final Path HORNBEAM = Path.of("../examples/hedge-hornbeam.tree.json");
-  private static final int PULL = 2;
-  private static final int COMPARE = 3;
+  private static final int PULL = 3;
+  private static final int COMPARE = 4;
 
   final WindowRobot robot;
   final Workspace workspace;

@@ -91,11 +91,13 @@ public final class Gallery {
     }
     test.robot.click("measure.page.segments");
     choose(2);
+    shoot("choose" + tag);
+    choose(3);
     shoot("pull-empty" + tag);
     pull();
     shoot("pull" + tag);
     test.robot.keys(KeyEvent.VK_ESCAPE);
-    choose(3);
+    choose(4);
     shoot("compare" + tag);
     choose(0);
   }

@@ -43,7 +43,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LayoutTest {
   private static final List<String> PAGES =
       List.of("tree", "segments", "table", "wounds", "photos");
-  private static final int PULL = 2;
+  private static final int PULL = 3;
   private static final List<Dimension> SIZES =
       List.of(
           new Dimension(1024, 640),

@@ -7,7 +7,9 @@ import boughwright.viewer.scene.Camera;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasLayer;
 import boughwright.viewer.window.canvas.CanvasTool;
+import boughwright.viewer.window.canvas.Facing;
 import boughwright.viewer.window.canvas.Hit;
+import boughwright.viewer.window.canvas.NoFacing;
 import boughwright.viewer.window.canvas.Preview;
 import boughwright.viewer.window.canvas.Ray;
 import boughwright.viewer.window.look.Command;
@@ -69,6 +71,11 @@ final class PlainParts implements PartsMaker {
     @Override
     public Point3 beside(Point3 through, double x, double y) {
       return through;
+    }
+
+    @Override
+    public Facing facing() {
+      return new NoFacing();
     }
 
     @Override

@@ -7,7 +7,9 @@ import boughwright.viewer.scene.Camera;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasLayer;
 import boughwright.viewer.window.canvas.CanvasTool;
+import boughwright.viewer.window.canvas.Facing;
 import boughwright.viewer.window.canvas.Hit;
+import boughwright.viewer.window.canvas.NoFacing;
 import boughwright.viewer.window.canvas.Preview;
 import boughwright.viewer.window.canvas.Ray;
 import java.util.List;
@@ -77,6 +79,11 @@ public final class FlatCanvas implements Canvas {
         right * Math.cos(azimuth) + depth * Math.sin(azimuth),
         -right * Math.sin(azimuth) + depth * Math.cos(azimuth),
         up);
+  }
+
+  @Override
+  public Facing facing() {
+    return new NoFacing();
   }
 
   @Override

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
-package boughwright.viewer.window.sketch;
+package boughwright.viewer.window.look;
 
-import boughwright.viewer.window.look.Controls;
-import boughwright.viewer.window.look.Fold;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.Rectangle;
-import java.util.EnumMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
@@ -20,38 +21,37 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
-/** The pages of the panel under a row of their names; the table takes all the height there is. */
-final class Pages {
-  private final Map<Page, JToggleButton> buttons = new EnumMap<>(Page.class);
+/** The pages of a panel under a row of their names. */
+public final class Pages {
+  private final Map<Page, JToggleButton> buttons = new LinkedHashMap<>();
+  private final List<Consumer<Page>> listeners = new ArrayList<>();
   private final JPanel cards = new JPanel(new CardLayout());
   private final JScrollPane pane;
-  private Page shown = Page.SEGMENTS;
+  private Page shown;
 
-  /** What is measured. */
-  enum Page {
-    TREE("Tree", 'T'),
-    SEGMENTS("Segments", 'g'),
-    TABLE("Table", 'b'),
-    WOUNDS("Wounds", 'u'),
-    PHOTOS("Photos", 'h');
+  /**
+   * A page.
+   *
+   * @param id name for tests
+   * @param words the word on its button
+   * @param letter the letter of the word that is underlined
+   * @param whole whether it takes all the height there is, and more of the window than the others;
+   *     else it scrolls
+   */
+  public record Page(String id, String words, char letter, boolean whole) {}
 
-    private final String words;
-    private final char letter;
-
-    Page(String words, char letter) {
-      this.words = words;
-      this.letter = letter;
-    }
-  }
-
-  Pages() {
-    JPanel row = new Fold(Page.values().length);
+  /**
+   * @param name name of the panel for tests
+   * @param pages the pages in their order; the first is shown
+   */
+  public Pages(String name, List<Page> pages) {
+    shown = pages.get(0);
+    JPanel row = new Fold(pages.size());
     ButtonGroup group = new ButtonGroup();
-    for (Page page : Page.values()) {
-      JToggleButton button = Controls.toggle(page.words);
-      Controls.named(
-          button, "measure.page." + page.words.toLowerCase(java.util.Locale.ROOT), page.words);
-      button.setMnemonic(page.letter);
+    for (Page page : pages) {
+      JToggleButton button = Controls.toggle(page.words());
+      Controls.named(button, name + ".page." + page.id(), page.words());
+      button.setMnemonic(page.letter());
       button.setMargin(new Insets(2, 2, 2, 2));
       button.putClientProperty("JComponent.minimumWidth", 0);
       button.addActionListener(event -> show(page));
@@ -72,7 +72,7 @@ final class Pages {
             ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
             ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
     pane.setBorder(BorderFactory.createEmptyBorder());
-    pane.setName("measure");
+    pane.setName(name);
   }
 
   /** As large as the room there is; its pages scroll by themselves. */
@@ -109,32 +109,38 @@ final class Pages {
     }
   }
 
-  void add(Page page, JComponent content) {
+  /** Fills a page. */
+  public void add(Page page, JComponent content) {
     JComponent card = content;
-    if (page == Page.TABLE) {
+    if (page.whole()) {
       card = new JPanel(new MigLayout("fill, insets 8 6 8 6", "[grow,fill,0:pref]", "[grow,fill]"));
       card.setOpaque(false);
       card.add(content, "wmin 0, hmin 0");
     } else {
       card = Controls.scrolling(content);
     }
-    cards.add(card, page.name());
+    cards.add(card, page.id());
   }
 
-  JComponent component() {
+  public JComponent component() {
     return pane;
   }
 
-  Page shown() {
+  public Page shown() {
     return shown;
   }
 
-  /** Brings a page into view; the table asks for more of the window than the others. */
-  void show(Page page) {
+  /** Asks to be told when a page comes into view. */
+  public void listen(Consumer<Page> listener) {
+    listeners.add(listener);
+  }
+
+  /** Brings a page into view. */
+  public void show(Page page) {
     shown = page;
     buttons.get(page).setSelected(true);
-    ((CardLayout) cards.getLayout()).show(cards, page.name());
-    pane.putClientProperty(Controls.WIDE, page == Page.TABLE);
+    ((CardLayout) cards.getLayout()).show(cards, page.id());
+    pane.putClientProperty(Controls.WIDE, page.whole());
     for (JComponent up = pane; up != null; up = up.getParent() instanceof JComponent p ? p : null) {
       up.invalidate();
     }
@@ -142,5 +148,6 @@ final class Pages {
       pane.getRootPane().validate();
       pane.getRootPane().repaint();
     }
+    listeners.forEach(listener -> listener.accept(page));
   }
 }

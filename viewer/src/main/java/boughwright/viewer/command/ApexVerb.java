@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.command;
+
+import boughwright.modeller.file.TreeFile;
+import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.problem.InputException;
+import boughwright.modeller.problem.Place;
+import boughwright.modeller.problem.Problem;
+import boughwright.physics.apex.ApexOption;
+import boughwright.physics.apex.ApexRequest;
+import boughwright.physics.apex.ApexSearch;
+import boughwright.physics.apex.Apexes;
+import boughwright.physics.reach.ReachRequest;
+import boughwright.physics.stage.CourseOptions;
+import boughwright.physics.stage.Trying;
+import boughwright.physics.trial.Hardware;
+import boughwright.physics.trial.Said;
+import boughwright.physics.trial.TrialRequest;
+import boughwright.physics.trial.TrialResult;
+import boughwright.physics.trial.TrialSpecies;
+import boughwright.viewer.picture.PictureSize;
+import boughwright.viewer.picture.PrintedPicture;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Ranks the leaders of a tree as its top. */
+@Command(
+    name = "apex",
+    header = "See which leader could become the top, and what each would take.",
+    customSynopsis = {
+      "java -jar boughwright.jar apex FILE [--plan ID] [--leaders N] [--most-risk P]",
+      "        [--choice N] [--stays P] [--repot] [--no-course]",
+      "        [--picture OUT.png] [--size WxH] [--add-to-plan ID] [--json]",
+      "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
+      "        [--hemisphere north|south] [--months-since-repotting N]",
+      "        [--months-since-collecting N] [--months-since-hard-work N]"
+    },
+    description = {
+      "For each leader: what is cut above it, the line that brings its tip over the root",
+      "base, force and risk, the step of caliper where it takes over, its height then,",
+      "the years until the wounds close and until it is thick enough. Beside them: to chop",
+      "the trunk to a bud and grow a new leader.",
+      "Nothing in the file is changed, unless you ask for it with --add-to-plan."
+    },
+    footer = {
+      "Example: java -jar boughwright.jar apex hornbeam.tree.json --choice 1",
+      "docs/user/apex.md explains the answer.",
+      "Lines under tension fly: wear eye protection."
+    })
+final class ApexVerb extends Verb {
+  /** The id of the plan that is tried where the person named none. */
+  private static final String NO_PLAN = "apex";
+
+  /** Draws for the choice told in full when nothing is said. */
+  private static final int DRAWS = 500;
+
+  private static final int MOST_LEADERS = 30;
+
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..*",
+      hideParamSyntax = true,
+      description = "A tree file, NAME.tree.json.")
+  private List<String> files;
+
+  @Mixin private ApexOptions options;
+
+  @Mixin private Sampling sampling;
+
+  @Mixin private CourseAsked course;
+
+  @Mixin private OccasionOptions occasion;
+
+  ApexVerb(Console console) {
+    super(console);
+  }
+
+  /** How the choice is told, and where its picture goes. */
+  private record Doing(
+      Path file, Optional<Path> picture, PictureSize pixels, OptionalInt choice, Trying trying) {}
+
+  @Override
+  int act() throws InputException {
+    Faults faults = new Faults();
+    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
+    PictureSize pixels = new OptionValues(faults).size(options.size);
+    Optional<Path> picture = picture(file, faults);
+    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    double mostRisk = course.mostRisk(faults, ReachRequest.Wishes.USUAL.mostRisk());
+    Optional<Trying.Draws> draws = sampling.read(faults, DRAWS);
+    Said said = occasion.read(faults);
+    Optional<CourseOptions> asked = course.read(faults, said, mostRisk);
+    OptionalInt choice = choice(faults);
+    int most = most(faults);
+    Optional<Plan> plan = tree.flatMap(read -> plan(read.document(), faults));
+    if (options.addTo != null && tree.isPresent()) {
+      KeptPlan.isFree(tree.get().document(), options.addTo, faults);
+    }
+    faults.throwIfAny();
+    ReachRequest.Wishes usual = ReachRequest.Wishes.USUAL;
+    ApexRequest request =
+        new ApexRequest(
+            tree.orElseThrow().document().tree(),
+            plan.orElseThrow(),
+            TrialSpecies.of(tree.get().document().tree()),
+            new ReachRequest.Wishes(usual.anchors(), mostRisk, usual.lines()),
+            new Trying(draws.map(ApexVerb::fewer), said, Optional.empty()),
+            most);
+    Doing doing =
+        new Doing(file.orElseThrow(), picture, pixels, choice, new Trying(draws, said, asked));
+    ApexAnswer answer;
+    try (Progress progress = Progress.of(console(), json())) {
+      answer = answer(tree.get(), request, doing, progress);
+    }
+    console().answer(json() ? ApexJson.of(answer) : ApexText.of(answer));
+    return ExitCode.DONE;
+  }
+
+  /** Enough to rank by. */
+  private static Trying.Draws fewer(Trying.Draws draws) {
+    return new Trying.Draws(Math.min(draws.samples(), ApexRequest.USUAL_DRAWS), draws.seed());
+  }
+
+  private Optional<Plan> plan(Document document, Faults faults) {
+    return options.plan == null
+        ? Optional.of(KeptPlan.bare(NO_PLAN))
+        : faults.tryTo(() -> PlanChoice.named(document, options.plan));
+  }
+
+  private int most(Faults faults) {
+    return (int)
+        new OptionValues(faults)
+            .whole(
+                options.leaders,
+                new OptionValues.Range("--leaders", 1, MOST_LEADERS, "a number such as 6"),
+                ApexRequest.USUAL_MOST);
+  }
+
+  private OptionalInt choice(Faults faults) {
+    boolean wanted = options.picture != null || options.addTo != null;
+    if (options.choice == null) {
+      return wanted ? OptionalInt.of(1) : OptionalInt.empty();
+    }
+    OptionValues.Range range =
+        new OptionValues.Range(
+            "--choice", 1, MOST_LEADERS, "the number of a leader in the answer, such as 1");
+    return OptionalInt.of((int) new OptionValues(faults).whole(options.choice, range, 1));
+  }
+
+  private Optional<Path> picture(Optional<Path> file, Faults faults) {
+    if (options.size != null && options.picture == null) {
+      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
+    }
+    return options.picture == null
+        ? Optional.empty()
+        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(options.picture, read)));
+  }
+
+  private ApexAnswer answer(TreeFile tree, ApexRequest request, Doing doing, Progress progress)
+      throws InputException {
+    Apexes apexes = ApexSearch.of(request, progress, () -> Thread.currentThread().isInterrupted());
+    Optional<ApexAnswer.Told> told = Optional.empty();
+    if (doing.choice.isPresent()) {
+      int number = doing.choice.getAsInt();
+      there(apexes, number);
+      told =
+          Optional.of(
+              told(
+                  request,
+                  apexes.options().get(number - 1),
+                  new Telling(number, doing.trying, progress)));
+    }
+    ApexAnswer answer =
+        new ApexAnswer(tree, request, apexes, told, Optional.empty(), Optional.empty());
+    return told.isPresent() ? kept(answer, told.get(), doing, progress) : answer;
+  }
+
+  private static void there(Apexes apexes, int number) throws InputException {
+    int count = apexes.options().size();
+    if (number > count) {
+      throw new InputException(
+          Problem.fault(
+              Place.of("--choice"),
+              "no-such-choice",
+              count == 0
+                  ? "no leader of this tree could become its top"
+                  : "the answer has " + count + (count == 1 ? " leader" : " leaders"),
+              count == 0 ? "Leave it out to see what else there is" : "Give a number up to that"));
+    }
+  }
+
+  /** Which choice is told, and how. */
+  private record Telling(int number, Trying trying, Progress progress) {}
+
+  private static ApexAnswer.Told told(ApexRequest asked, ApexOption option, Telling as) {
+    ApexOption drawn = ApexSearch.drawn(option, as.trying, as.progress);
+    TrialRequest request = ApexSearch.trial(asked, drawn);
+    TrialResult trial =
+        drawn
+            .bent()
+            .map(ApexOption.Bent::trial)
+            .orElseGet(() -> as.trying.judged(request, "the top", as.progress));
+    as.progress.now("Looking at the stages");
+    return new ApexAnswer.Told(
+        as.number, drawn, trial, Hardware.of(request, trial), as.trying.course(request, trial));
+  }
+
+  private ApexAnswer kept(ApexAnswer answer, ApexAnswer.Told told, Doing doing, Progress progress)
+      throws InputException {
+    Document document = answer.file().document();
+    if (doing.picture.isPresent()) {
+      progress.now("Drawing the picture");
+      PrintedPicture.beforeAfter(
+              document, told.option().plan(), told.trial(), told.course(), doing.pixels)
+          .write(doing.picture.get());
+    }
+    Optional<Plan> plan =
+        Optional.ofNullable(options.addTo).map(id -> KeptPlan.renamed(told.option().plan(), id));
+    if (plan.isPresent()) {
+      TreeFiles.write(KeptPlan.with(document, plan.get()), doing.file);
+    }
+    return answer.kept(doing.picture.map(Path::toString), plan);
+  }
+}
