@@ -10,6 +10,7 @@ import boughwright.modeller.design.front.Fronts;
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.plan.FrontWishes;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.tree.Container;
 import java.util.Optional;
 
 /**
@@ -31,6 +32,7 @@ record FrontsAnswer(Asked asked, Optional<Found> found, Optional<FrontScore> at,
    * @param tree what is looked at, and from where
    * @param rules what is wanted of each measure
    * @param range how far it may be tilted
+   * @param container inner sizes of a container to try; empty for the one in the file
    */
   record Asked(
       TreeFile file,
@@ -38,7 +40,8 @@ record FrontsAnswer(Asked asked, Optional<Found> found, Optional<FrontScore> at,
       FrontWishes wishes,
       FrontCase tree,
       FrontRules rules,
-      FrontRange range) {}
+      FrontRange range,
+      Optional<Container.Size> container) {}
 
   /** Fronts, and how far measuring tells them apart. */
   record Found(Fronts fronts, FrontDoubt doubt) {
@@ -54,9 +57,18 @@ record FrontsAnswer(Asked asked, Optional<Found> found, Optional<FrontScore> at,
    * @param choice the front that was kept, counted from 1
    * @param picture the picture of the fronts that was written
    * @param map the picture of the map that was written
+   * @param roots the picture of the root base that was written
    * @param plan the plan that was written into the file
    */
-  record Kept(int choice, Optional<String> picture, Optional<String> map, Optional<Plan> plan) {
-    static final Kept NOTHING = new Kept(1, Optional.empty(), Optional.empty(), Optional.empty());
+  record Kept(
+      int choice,
+      Optional<String> picture,
+      Optional<String> map,
+      Optional<String> roots,
+      Optional<Plan> plan) {
+    /** Of a front that was only explained, with the picture of its root base. */
+    static Kept explained(Optional<String> roots) {
+      return new Kept(1, Optional.empty(), Optional.empty(), roots, Optional.empty());
+    }
   }
 }

@@ -22,9 +22,11 @@ final class FrontsJson {
   private static final double ROUND = 1e5;
 
   private final FrontsAnswer answer;
+  private final FrontsGround ground;
 
   private FrontsJson(FrontsAnswer answer) {
     this.answer = answer;
+    ground = new FrontsGround(answer.asked());
   }
 
   static String of(FrontsAnswer answer) {
@@ -47,6 +49,7 @@ final class FrontsJson {
     answer.at().ifPresent(score -> node.set("at", score(score)));
     answer.kept().plan().ifPresent(plan -> node.put("added_to_plan", plan.id()));
     answer.kept().picture().ifPresent(picture -> node.put("picture", picture));
+    answer.kept().roots().ifPresent(roots -> node.put("root_base_picture", roots));
     answer.kept().map().ifPresent(map -> node.put("map_picture", map));
     node.set("notes", ProblemJson.of(asked.file().warnings()));
     return node;
@@ -81,7 +84,7 @@ final class FrontsJson {
     }
   }
 
-  private static ObjectNode score(FrontScore score) {
+  private ObjectNode score(FrontScore score) {
     ObjectNode node = JsonAnswer.object();
     FrontPose pose = score.pose();
     double round = Math.toDegrees(pose.azimuth());
@@ -112,6 +115,7 @@ final class FrontsJson {
     }
     ArrayNode unsaid = node.putArray("unsaid");
     score.unsaid().forEach(measure -> unsaid.add(name(measure)));
+    node.set("ground", GroundJson.of(ground.of(pose), pose));
     return node;
   }
 

@@ -55,6 +55,16 @@ final class FrontsOptions {
   String weights;
 
   @Option(
+      names = "--container",
+      paramLabel = "LxWxD",
+      order = 7,
+      description = {
+        "Plant it in a container of these inner sizes in mm, its length across the front;",
+        "the container in the file without."
+      })
+  String container;
+
+  @Option(
       names = "--at",
       paramLabel = "AZ[,R,T]",
       order = 10,
@@ -77,6 +87,13 @@ final class FrontsOptions {
       order = 21,
       description = "Draw the score over azimuth and tilt.")
   String map;
+
+  @Option(
+      names = "--roots",
+      paramLabel = "OUT.png",
+      order = 22,
+      description = "With --at: draw the root base of that front from above, with heights.")
+  String roots;
 
   @Option(
       names = "--size",

@@ -12,6 +12,7 @@ import boughwright.modeller.plan.FrontWishes;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.NearNames;
+import boughwright.modeller.tree.Container;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.scene.FrontWords;
 import java.util.Arrays;
@@ -28,6 +29,9 @@ final class FrontsReading {
   private static final double FARTHEST = 20_000;
 
   private static final double LARGEST_WEIGHT = 1000;
+
+  /** Containers are smaller [mm]. */
+  private static final double LARGEST_CONTAINER = 5000;
 
   private final FrontsOptions options;
   private final Faults faults;
@@ -55,6 +59,7 @@ final class FrontsReading {
           "--weights", "nothing-counts", "every weight is 0", "Give one of them a weight over 0");
     }
     Optional<FrontRange> range = range(rules.style());
+    Optional<Container.Size> container = container();
     if (file.isEmpty() || range.isEmpty() || options.plan != null && plan.isEmpty()) {
       return Optional.empty();
     }
@@ -69,7 +74,38 @@ final class FrontsReading {
     }
     return Optional.of(
         new FrontsAnswer.Asked(
-            file.get(), plan, wishes, FrontCase.of(document, plan, wishes), rules, range.get()));
+            file.get(),
+            plan,
+            wishes,
+            FrontCase.of(document, plan, wishes),
+            rules,
+            range.get(),
+            container));
+  }
+
+  /** Inner sizes of a container to try. */
+  private Optional<Container.Size> container() {
+    if (options.container == null) {
+      return Optional.empty();
+    }
+    String[] parts = options.container.strip().split("\\s*[xX\u00D7]\\s*", -1);
+    if (parts.length != 3) {
+      faults.add(
+          "--container",
+          "no-sizes",
+          UsageFaults.quoted(options.container) + " is not length, width and depth",
+          "Give inner sizes in mm, such as 330x250x110");
+      return Optional.empty();
+    }
+    OptionValues.Range range =
+        new OptionValues.Range("--container", 1, LARGEST_CONTAINER, "a size, such as 330");
+    OptionalDouble length = values.length(parts[0], range);
+    OptionalDouble width = values.length(parts[1], range);
+    OptionalDouble depth = values.length(parts[2], range);
+    return length.isPresent() && width.isPresent() && depth.isPresent()
+        ? Optional.of(
+            new Container.Size(length.getAsDouble(), width.getAsDouble(), depth.getAsDouble()))
+        : Optional.empty();
   }
 
   private FrontWishes wishes(FrontWishes saved) {

@@ -4,18 +4,22 @@ package boughwright.viewer.command;
 import boughwright.modeller.design.front.Front;
 import boughwright.modeller.design.front.FrontReason;
 import boughwright.modeller.design.front.FrontScore;
+import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.problem.Problem;
 import boughwright.viewer.scene.FrontWords;
+import boughwright.viewer.scene.GroundWords;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Fronts for a person at a terminal. */
 final class FrontsText {
   private final FrontsAnswer answer;
+  private final FrontsGround ground;
   private final TextPage page = new TextPage();
 
   private FrontsText(FrontsAnswer answer) {
     this.answer = answer;
+    ground = new FrontsGround(answer.asked());
   }
 
   static String of(FrontsAnswer answer) {
@@ -97,6 +101,8 @@ final class FrontsText {
     if (front.reasons().isEmpty()) {
       page.inner("Nothing that counts tells it from the others.");
     }
+    String base = GroundWords.brief(ground.of(front.pose()).at(front.pose()));
+    page.inner("Root base: " + base + ".");
   }
 
   private void reasons(String title, List<FrontReason> reasons) {
@@ -166,6 +172,7 @@ final class FrontsText {
     page.table(table);
     page.inner("Worth: of 100, what the style thinks of the value. Adds: to the score.");
     unsaid(score);
+    GroundText.write(page, ground.of(score.pose()), score.pose());
   }
 
   private void unsaid(FrontScore score) {
@@ -197,6 +204,10 @@ final class FrontsText {
 
   private void kept() {
     int number = answer.kept().choice();
+    if (answer.kept().plan().isPresent()) {
+      FrontPose pose = answer.found().orElseThrow().fronts().fronts().get(number - 1).pose();
+      GroundText.write(page, ground.of(pose), pose);
+    }
     answer
         .kept()
         .plan()
@@ -205,6 +216,7 @@ final class FrontsText {
                 page.heading(
                     "Front " + number + " is in the file now, in plan " + plan.id() + "."));
     answer.kept().picture().ifPresent(name -> page.heading("Picture of the fronts: " + name));
+    answer.kept().roots().ifPresent(name -> page.heading("Picture of the root base: " + name));
     answer.kept().map().ifPresent(name -> page.heading("Map of the score: " + name));
   }
 }

@@ -34,8 +34,8 @@ import picocli.CommandLine.Parameters;
     customSynopsis = {
       "java -jar boughwright.jar fronts FILE [--plan ID] [--style S]",
       "        [--eye-mm H] [--eye-distance-mm D] [--tilt-deg N] [--weights M=W,M=W]",
-      "        [--at AZ[,R,T]] [--picture OUT.png] [--map OUT.png] [--size WxH]",
-      "        [--choice N] [--add-to-plan ID] [--json]"
+      "        [--container LxWxD] [--at AZ[,R,T]] [--picture OUT.png] [--map OUT.png]",
+      "        [--roots OUT.png] [--size WxH] [--choice N] [--add-to-plan ID] [--json]"
     },
     description = {
       "Turns the tree through every azimuth and tilt, measures what the trade looks for,",
@@ -65,7 +65,8 @@ final class FrontsVerb extends Verb {
   }
 
   /** Where pictures are written, and how large. */
-  private record Pictures(Optional<Path> fronts, Optional<Path> map, PictureSize pixels) {}
+  private record Pictures(
+      Optional<Path> fronts, Optional<Path> map, Optional<Path> roots, PictureSize pixels) {}
 
   @Override
   int act() throws InputException {
@@ -84,14 +85,15 @@ final class FrontsVerb extends Verb {
     faults.throwIfAny();
     FrontsAnswer answer =
         at.isPresent()
-            ? explained(asked.orElseThrow(), at.get())
+            ? explained(asked.orElseThrow(), at.get(), pictures)
             : found(asked.orElseThrow(), pictures, choice, file.orElseThrow());
     console().answer(json() ? FrontsJson.of(answer) : FrontsText.of(answer));
     return ExitCode.DONE;
   }
 
   private Pictures pictures(Optional<Path> file, Faults faults) {
-    if (options.size != null && options.picture == null && options.map == null) {
+    boolean none = options.picture == null && options.map == null && options.roots == null;
+    if (options.size != null && none) {
       faults.add(
           "--size", "no-picture", "there is no picture", "Add --picture OUT.png or --map OUT.png");
     }
@@ -100,7 +102,11 @@ final class FrontsVerb extends Verb {
     if (fronts.isPresent() && fronts.equals(map)) {
       faults.add("--map", "one-name", "is the name of the other picture", "Give another name");
     }
-    return new Pictures(fronts, map, new OptionValues(faults).size(options.size));
+    if (options.roots != null && options.at == null) {
+      faults.add("--roots", "no-front", "there is no front to draw it of", "Add --at AZ[,R,T]");
+    }
+    Optional<Path> roots = picture(options.roots, file, faults);
+    return new Pictures(fronts, map, roots, new OptionValues(faults).size(options.size));
   }
 
   private static Optional<Path> picture(String name, Optional<Path> file, Faults faults) {
@@ -130,13 +136,17 @@ final class FrontsVerb extends Verb {
     return (int) new OptionValues(faults).whole(options.choice, range, 1);
   }
 
-  private static FrontsAnswer explained(FrontsAnswer.Asked asked, FrontPose at) {
+  private static FrontsAnswer explained(FrontsAnswer.Asked asked, FrontPose at, Pictures pictures)
+      throws InputException {
     FrontGauge gauge = asked.tree().gauge();
+    if (pictures.roots().isPresent()) {
+      FrontsGround.draw(asked, at, pictures.pixels()).write(pictures.roots().get());
+    }
     return new FrontsAnswer(
         asked,
         Optional.empty(),
         Optional.of(asked.rules().score(gauge.read(at))),
-        FrontsAnswer.Kept.NOTHING);
+        FrontsAnswer.Kept.explained(pictures.roots().map(Path::toString)));
   }
 
   private FrontsAnswer found(FrontsAnswer.Asked asked, Pictures pictures, int choice, Path file)
@@ -151,6 +161,7 @@ final class FrontsVerb extends Verb {
             choice,
             pictures.fronts().map(Path::toString),
             pictures.map().map(Path::toString),
+            Optional.empty(),
             plan(asked, found, choice));
     FrontsAnswer answer = new FrontsAnswer(asked, Optional.of(found), Optional.empty(), kept);
     draw(answer, pictures);

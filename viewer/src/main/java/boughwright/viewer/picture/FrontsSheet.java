@@ -2,6 +2,7 @@
 package boughwright.viewer.picture;
 
 import boughwright.modeller.design.front.FrontMap;
+import boughwright.modeller.design.ground.GroundAnswer;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
@@ -61,6 +62,27 @@ final class FrontsSheet {
       Rect room = sheet.room();
       double end = new FrontMapPlot(page, map, text.cards()).draw(room, sheet.foot());
       sheet.note(end + page.u(40), sheet.foot() + page.u(6));
+      return page.image();
+    }
+  }
+
+  /**
+   * The root base of one front from above.
+   *
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  static BufferedImage roots(GroundAnswer answer, FrontsWords text, PictureSize size)
+      throws InputException {
+    Picture.requireLetters(text.name() + text.about());
+    try (Page page = new Page(size)) {
+      FrontsSheet sheet = new FrontsSheet(page, text);
+      Rect room = sheet.room();
+      RootPlot plot = new RootPlot(page, answer);
+      double scale = plot.draw(room);
+      double y = sheet.foot();
+      ScaleBar bar = ScaleBar.fitting(scale, page.u(LONGEST_BAR));
+      double end = plot.key(bar.draw(page, room.x(), y) + page.u(40), y + page.u(6));
+      sheet.note(end + page.u(10), y + page.u(6));
       return page.image();
     }
   }

@@ -2,6 +2,7 @@
 package boughwright.viewer.picture;
 
 import boughwright.modeller.design.front.FrontMap;
+import boughwright.modeller.design.ground.GroundAnswer;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
@@ -121,6 +122,17 @@ public final class PrintedPicture {
   public static PrintedPicture frontMap(FrontMap map, FrontsWords text, PictureSize size)
       throws InputException {
     return drawn(() -> FrontsSheet.map(map, text, size));
+  }
+
+  /**
+   * The root base of one front from above.
+   *
+   * @param answer its account, with a root base
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  public static PrintedPicture rootBase(GroundAnswer answer, FrontsWords text, PictureSize size)
+      throws InputException {
+    return drawn(() -> FrontsSheet.roots(answer, text, size));
   }
 
   /**

@@ -87,10 +87,16 @@ public final class GroundWords {
   /** What is seen of the start of a root. */
   public static String state(Level level) {
     return switch (level.state()) {
-      case BURIED -> "buried by " + Wording.millimetres(level.buriedBy());
+      case BURIED -> by("buried", level.buriedBy());
       case SHOWING -> "at the soil line";
-      case CLEAR -> "in the air by " + Wording.millimetres(level.clearBy());
+      case CLEAR -> by("in the air", level.clearBy());
     };
+  }
+
+  private static String by(String state, double length) {
+    return Math.round(1000 * length) == 0
+        ? "just " + state
+        : state + " by " + Wording.millimetres(length);
   }
 
   /** A height [m] in whole millimetres with its sign. */

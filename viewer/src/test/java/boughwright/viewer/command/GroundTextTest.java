@@ -79,7 +79,7 @@ class GroundTextTest {
         .contains("The container is not weighed");
     assertThat(GroundWords.brief(ground.at(STEEP)))
         .isEqualTo(
-            "roots uneven within 18 mm, 4 of 8 buried, cuts take 9 % of the root wood,"
+            "roots uneven within 18 mm, 4 of 8 buried, cuts take 8 % of the root wood,"
                 + " 3 roots lifted out of the soil, in 2 repottings");
   }
 

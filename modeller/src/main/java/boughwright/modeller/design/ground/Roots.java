@@ -7,7 +7,9 @@ import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Skeleton;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +27,18 @@ final class Roots {
   private final Skeleton skeleton;
   private final Map<Integer, Frustum> left = new HashMap<>();
 
+  /** Roots by the segment they start on. */
+  private final Map<Integer, List<Limb>> on = new HashMap<>();
+
   private Roots(WoodLeft wood) {
     this.wood = wood;
     skeleton = wood.skeleton();
     wood.pieces().forEach(piece -> left.put(piece.segment(), piece));
+    for (Limb limb : wood.limbs()) {
+      if (limb.kind(skeleton) == Kind.ROOT) {
+        on.computeIfAbsent(skeleton.parent(limb.first()), any -> new ArrayList<>()).add(limb);
+      }
+    }
   }
 
   /** All roots that leave the trunk, in file order; a root that ends inside it is none. */
@@ -95,26 +105,32 @@ final class Roots {
     return new RootPiece(skeleton.segment(whole.segment()).id(), outside, from * to, to, on, along);
   }
 
-  private void addSide(Limb limb, Map<Integer, Integer> places, List<RootPiece> pieces) {
-    for (Limb side : wood.limbsOn(limb)) {
-      if (side.kind(skeleton) != Kind.ROOT) {
-        continue;
+  /** Adds all roots that sit on a root, those that sit on them, and so on. */
+  private void addSide(Limb root, Map<Integer, Integer> places, List<RootPiece> pieces) {
+    Deque<Limb> open = new ArrayDeque<>(List.of(root));
+    while (!open.isEmpty()) {
+      for (int segment : open.remove().segments()) {
+        Integer place = places.get(segment);
+        if (place != null) {
+          for (Limb side : on.getOrDefault(segment, List.of())) {
+            add(side, place, places, pieces);
+            open.add(side);
+          }
+        }
       }
-      int parent = skeleton.parent(side.first());
-      Integer on = places.get(parent);
-      if (on == null) {
-        continue;
-      }
-      RootPiece carrier = pieces.get(on);
-      double at = skeleton.segment(side.first()).along();
-      double along = Math.max(0, (at - carrier.from()) / (carrier.to() - carrier.from()));
-      for (int i : side.segments()) {
-        places.put(i, pieces.size());
-        pieces.add(piece(left.get(i), 0, on, along));
-        on = pieces.size() - 1;
-        along = 1;
-      }
-      addSide(side, places, pieces);
+    }
+  }
+
+  private void add(Limb side, int place, Map<Integer, Integer> places, List<RootPiece> pieces) {
+    RootPiece carrier = pieces.get(place);
+    double at = skeleton.segment(side.first()).along();
+    double along = Math.max(0, (at - carrier.from()) / (carrier.to() - carrier.from()));
+    int carriedBy = place;
+    for (int i : side.segments()) {
+      places.put(i, pieces.size());
+      pieces.add(piece(left.get(i), 0, carriedBy, along));
+      carriedBy = pieces.size() - 1;
+      along = 1;
     }
   }
 }
