@@ -9,6 +9,7 @@ import boughwright.modeller.problem.Problem;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
+import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.ViewAngle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -36,8 +37,21 @@ public final class PrintedPicture {
    * @param document the tree
    * @param plan front, planting angle, cuts and proposals; without one the tree as measured
    * @param trial the bent pose; without one nothing is bent
+   * @param inLeaf whether it is shown in leaf
    */
-  public record Subject(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {}
+  public record Subject(
+      Document document, Optional<Plan> plan, Optional<TrialResult> trial, boolean inLeaf) {
+    /** A tree shown bare. */
+    public Subject(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
+      this(document, plan, trial, false);
+    }
+
+    Scene scene(Optional<Course> course) {
+      return inLeaf
+          ? Scene.inLeaf(document, plan, trial, course)
+          : Scene.of(document, plan, trial, course);
+    }
+  }
 
   private interface Drawing {
     BufferedImage draw() throws NoGraphicsException, InputException;
@@ -62,7 +76,17 @@ public final class PrintedPicture {
   public static PrintedPicture beforeAfter(
       Document document, Plan plan, TrialResult trial, Optional<Course> course, PictureSize size)
       throws InputException {
-    return drawn(() -> Picture.beforeAfter(document, plan, trial, course, size));
+    return beforeAfter(new Subject(document, Optional.of(plan), Optional.of(trial)), course, size);
+  }
+
+  /**
+   * The same of a tree that may be in leaf.
+   *
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture beforeAfter(
+      Subject subject, Optional<Course> course, PictureSize size) throws InputException {
+    return drawn(() -> Picture.beforeAfter(subject, course, size));
   }
 
   /**
