@@ -101,6 +101,7 @@ public final class LiveScene {
       bodies.add(new Body(Body.Role.FITTING, fittings));
       bodies.addAll(ghosts);
       addRemoved();
+      addFoliage();
       List<Mark> marks = new ArrayList<>(holdings.marks());
       marks.addAll(shown.options().notes());
       return new Scene(
@@ -214,6 +215,14 @@ public final class LiveScene {
         if (isSeen && tree.kept.holds(new Spot(wound.segment(), wound.along()))) {
           solid.add(patch.mesh(wound));
         }
+      }
+    }
+
+    private void addFoliage() {
+      if (shown.options().inLeaf()) {
+        bodies.add(
+            tree.leafage()
+                .body(shown.pose(), id -> shown.visibility().of(id) == Visibility.Way.SHOWN));
       }
     }
 

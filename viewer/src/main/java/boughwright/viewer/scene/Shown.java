@@ -51,11 +51,18 @@ public record Shown(
    * @param strain the colours of strain; empty for plain bark
    * @param fine whether skins are as fine as for a tree that stands still
    * @param notes what is said beside segments
+   * @param inLeaf whether the tree is in leaf
    */
-  public record Options(Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes) {
+  public record Options(
+      Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes, boolean inLeaf) {
     public Options {
       Objects.requireNonNull(strain, "strain");
       notes = List.copyOf(notes);
+    }
+
+    /** Of a tree that is bare. */
+    public Options(Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes) {
+      this(strain, fine, notes, false);
     }
   }
 
@@ -68,6 +75,6 @@ public record Shown(
         pose,
         ghosts,
         visibility,
-        new Options(options.strain(), fine, options.notes()));
+        new Options(options.strain(), fine, options.notes(), options.inLeaf()));
   }
 }

@@ -60,7 +60,7 @@ public record LeafPads(List<Pad> pads, boolean guessed) {
     List<Pad> out = new ArrayList<>();
     for (Limb limb : wood.limbs()) {
       if (isInLeaf(wood, limb)) {
-        out.add(pad("leaf " + (out.size() + 1), wood, limb));
+        out.add(pad("f" + (out.size() + 1), wood, limb));
       }
     }
     return out;

@@ -222,7 +222,7 @@ final class Showing {
         tree.measured(),
         List.of(),
         now.visibility(),
-        new Shown.Options(Optional.empty(), true, List.of()));
+        new Shown.Options(Optional.empty(), true, List.of(), now.options().inLeaf()));
   }
 
   /** Why something else is shown than a person may expect, in a sentence; blank where not. */
@@ -299,7 +299,7 @@ final class Showing {
         pose,
         looks.has(Looks.Extra.GHOSTS) ? ghosts() : List.of(),
         looks.visibility(),
-        new Shown.Options(strain, false, notes));
+        new Shown.Options(strain, false, notes, looks.has(Looks.Extra.IN_LEAF)));
   }
 
   private boolean isPreview() {

@@ -33,6 +33,7 @@ final class Pages {
     SEGMENTS("Segments", 'g'),
     TABLE("Table", 'b'),
     WOUNDS("Wounds", 'u'),
+    FOLIAGE("Foliage", 'o'),
     PHOTOS("Photos", 'h');
 
     private final String words;
