@@ -17,13 +17,13 @@ final class PlainPlan {
   static Plan of(Plan from) {
     PlanDraft plan = new PlanDraft(from);
     plan.frontAzimuth = of(from.frontAzimuth());
-    plan.planting =
-        from.planting()
-            .map(
-                angle ->
-                    new Planting(angle.tilt() + 0.0, angle.towardAzimuth() + 0.0, angle.extras()));
+    plan.planting = from.planting().map(PlainPlan::of);
     plan.proposals = from.proposals().stream().map(PlainPlan::of).toList();
     return plan.build();
+  }
+
+  static Planting of(Planting angle) {
+    return new Planting(angle.tilt() + 0.0, angle.towardAzimuth() + 0.0, angle.extras());
   }
 
   private static Proposal of(Proposal from) {

@@ -145,6 +145,22 @@ public final class PlanEdits {
     return edit("Set the planting angle of plan " + id, id, plan -> plan.planting = planting);
   }
 
+  /**
+   * Sets front and planting angle in one step.
+   *
+   * @param azimuth from where the tree is to be seen [rad]
+   * @param planting the planting angle; empty for as measured
+   */
+  public static Edit standing(String id, double azimuth, Optional<Planting> planting) {
+    return edit(
+        "Set front and planting angle of plan " + id,
+        id,
+        plan -> {
+          plan.frontAzimuth = OptionalDouble.of(Refusal.angle("the front", "it", azimuth));
+          plan.planting = planting;
+        });
+  }
+
   /** Adds a cut. */
   public static Edit addCut(String id, Spot cut) {
     return edit(

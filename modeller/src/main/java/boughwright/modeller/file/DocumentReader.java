@@ -2,6 +2,7 @@
 package boughwright.modeller.file;
 
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.FrontChoice;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Problem;
@@ -98,10 +99,11 @@ final class DocumentReader {
                     parts.foliage()));
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     List<Backdrop> backdrops = BackdropReader.backdrops(top.get());
+    FrontChoice fronts = FrontReader.fronts(top.get());
     Map<String, Object> extras = top.get().extras();
     return problems.faults() > 0
         ? Optional.empty()
-        : tree.map(sound -> new Document(sound, plans, backdrops, extras));
+        : tree.map(sound -> new Document(sound, plans, backdrops, fronts, extras));
   }
 
   private static Response usual(TreeWood wood) {

@@ -17,6 +17,9 @@ final class Limits {
   /** Plans of a tree. */
   static final int PLANS = 100;
 
+  /** Fronts a person marked. */
+  static final int FRONTS = 1_000;
+
   /** Guy-lines, hung weights, coils and the like of one proposal, and stages of a plan, each. */
   static final int PARTS = 100;
 

@@ -164,13 +164,21 @@ final class ObjectReader {
     Optional<E> match =
         text.flatMap(t -> all.stream().filter(e -> word.apply(e).equals(t)).findFirst());
     if (text.isPresent() && match.isEmpty()) {
-      fault(
-          field,
-          "unknown-word",
-          field + " is " + Value.Text.quoted(text.get()) + ", which is none of the words known",
-          "Write one of: " + String.join(", ", words));
+      unknownWord(field, field + " is " + Value.Text.quoted(text.get()), words, text.get());
     }
     return match;
+  }
+
+  /** Notes a word that is none of a few; the remedy names those near it, else all. */
+  void unknownWord(String field, String found, List<String> words, String word) {
+    List<String> near = NearNames.of(word, words);
+    fault(
+        field,
+        "unknown-word",
+        found + ", which is none of the words known",
+        (near.isEmpty() ? "" : "Did you mean " + String.join(" or ", near) + "? ")
+            + "Write one of: "
+            + String.join(", ", words));
   }
 
   /** One of a few things that each have a word, which must be there. */
@@ -217,6 +225,11 @@ final class ObjectReader {
         .filter(Value.Fields.class::isInstance)
         .map(Value.Fields.class::cast)
         .toList();
+  }
+
+  /** Names of the fields nobody asked for so far. */
+  List<String> unasked() {
+    return fields.members().keySet().stream().filter(name -> !known.contains(name)).toList();
   }
 
   /**

@@ -49,7 +49,7 @@ final class PlanJson {
     }
   }
 
-  private static Map<String, Object> planting(Planting planting) {
+  static Map<String, Object> planting(Planting planting) {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("tilt_deg", TreeJson.number(planting.tilt(), Quantity.DEGREES));
     fields.put("toward_azimuth_deg", TreeJson.number(planting.towardAzimuth(), Quantity.DEGREES));

@@ -136,7 +136,7 @@ final class PlanReader {
         : Optional.empty();
   }
 
-  private static Optional<Planting> planting(ObjectReader object) {
+  static Optional<Planting> planting(ObjectReader object) {
     double tilt = object.numbers().required("tilt_deg", Quantity.DEGREES, Range.ANY);
     double toward = object.numbers().required("toward_azimuth_deg", Quantity.DEGREES, Range.ANY);
     Map<String, Object> extras = object.extras();

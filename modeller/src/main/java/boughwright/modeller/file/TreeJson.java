@@ -57,6 +57,7 @@ final class TreeJson {
       top.put("plans", document.plans().stream().map(PlanJson::plan).toList());
     }
     BackdropJson.put(top, document.backdrops());
+    FrontJson.put(top, document.fronts());
     top.putAll(document.extras());
     return JsonLayout.of(top);
   }

@@ -5,10 +5,16 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 
-/** How a planting angle turns the tree, and gravity seen from the tree. */
+/** How a planting angle turns the tree, what its wood weighs, and gravity seen from the tree. */
 public final class Standing {
   /** Standard gravity (BIPM, The International System of Units, 9th edition) [m/s2]. */
   public static final double GRAVITY = 9.80665;
+
+  /**
+   * Density of living wood with its water, bark included [kg/m3]. Sapwood near saturation weighs
+   * about as much as water; from memory.
+   */
+  public static final double GREEN_DENSITY = 1000;
 
   private Standing() {}
 

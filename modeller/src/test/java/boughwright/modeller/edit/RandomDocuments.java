@@ -4,6 +4,12 @@ package boughwright.modeller.edit;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.FrontChoice;
+import boughwright.modeller.plan.FrontMeasure;
+import boughwright.modeller.plan.FrontWishes;
+import boughwright.modeller.plan.MarkedFront;
+import boughwright.modeller.plan.Planting;
+import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.DeadFace;
 import boughwright.modeller.tree.Features;
@@ -39,11 +45,32 @@ public final class RandomDocuments {
   public Document next() {
     while (true) {
       try {
-        return new RandomPlans(random).with(new Document(tree(), List.of(), Map.of()));
+        return new RandomPlans(random)
+            .with(new Document(tree(), List.of(), Map.of()))
+            .withFronts(fronts());
       } catch (IllegalArgumentException e) {
         continue;
       }
     }
+  }
+
+  private FrontChoice fronts() {
+    return random.nextInt(3) == 0
+        ? FrontChoice.UNSAID
+        : new FrontChoice(
+            new FrontWishes(
+                Optional.of(TreeStyle.BROOM),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.9),
+                Map.of(FrontMeasure.TAPER, 1.5),
+                Map.of("light", "north")),
+            List.of(
+                new MarkedFront(
+                    "f1",
+                    between(-3, 3),
+                    Optional.of(new Planting(0.1, 2)),
+                    Optional.of("calm"),
+                    Map.of())));
   }
 
   private double between(double from, double to) {

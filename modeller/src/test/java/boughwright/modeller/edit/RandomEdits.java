@@ -4,8 +4,12 @@ package boughwright.modeller.edit;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.FrontMeasure;
+import boughwright.modeller.plan.MarkedFront;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Backdrop;
 import boughwright.modeller.tree.Joint;
@@ -24,7 +28,7 @@ import java.util.Random;
 /** Edits of every kind, some of which a document does not allow. */
 public final class RandomEdits {
   /** Kinds of edits that are made. */
-  public static final int KINDS = 21;
+  public static final int KINDS = 23;
 
   private final Random random;
 
@@ -63,7 +67,9 @@ public final class RandomEdits {
       case 16 -> BackdropEdits.add(backdrop());
       case 17 -> PlanEdits.add(PlanEdits.empty(PlanEdits.nextId(document)));
       case 18 -> plans(document);
-      case 20 -> pad(document, any);
+      case 20 -> fronts(document);
+      case 21 -> wishes();
+      case 22 -> pad(document, any);
       default -> SegmentEdits.setLive(any.id(), Optional.of(random.nextBoolean()));
     };
   }
@@ -145,13 +151,52 @@ public final class RandomEdits {
       return PlanEdits.add(PlanEdits.empty("x"));
     }
     Plan plan = any(document.plans());
-    return switch (random.nextInt(4)) {
+    return switch (random.nextInt(5)) {
       case 0 -> PlanEdits.duplicate(plan.id(), PlanEdits.nextId(document));
+      case 3 -> PlanEdits.standing(plan.id(), random.nextDouble(), planting());
       case 1 -> PlanEdits.front(plan.id(), OptionalDouble.of(random.nextDouble()));
       case 2 ->
           PlanEdits.addCut(
               plan.id(), new Spot(any(document.tree().segments()).id(), random.nextDouble()));
       default -> PlanEdits.rename(plan.id(), "r" + random.nextInt(1 << 20));
+    };
+  }
+
+  private Optional<Planting> planting() {
+    return random.nextBoolean()
+        ? Optional.of(new Planting(random.nextDouble() - 0.5, -random.nextDouble()))
+        : Optional.empty();
+  }
+
+  private Edit fronts(Document document) {
+    List<MarkedFront> marked = document.fronts().marked();
+    String id = marked.isEmpty() ? "f9" : any(marked).id();
+    Optional<String> note = random.nextBoolean() ? Optional.of("note " + id) : Optional.empty();
+    return switch (random.nextInt(4)) {
+      case 0 ->
+          FrontEdits.change(
+              id, new MarkedFront("q" + random.nextInt(99), -0.0, planting(), note, Map.of()));
+      case 1 -> FrontEdits.note(id, random.nextBoolean() ? " " : "seen at noon");
+      case 2 -> FrontEdits.remove(id);
+      default ->
+          FrontEdits.mark(
+              new MarkedFront(
+                  FrontEdits.nextId(document), random.nextDouble(), planting(), note, Map.of()));
+    };
+  }
+
+  private Edit wishes() {
+    return switch (random.nextInt(5)) {
+      case 0 -> FrontEdits.style(Optional.of(TreeStyle.values()[random.nextInt(6)]));
+      case 1 -> FrontEdits.eyeHeight(OptionalDouble.of(random.nextDouble() - 0.2));
+      case 2 -> FrontEdits.eyeDistance(OptionalDouble.of(random.nextDouble() + 0.1));
+      case 3 -> FrontEdits.weightsOfStyle();
+      default ->
+          FrontEdits.weight(
+              FrontMeasure.values()[random.nextInt(FrontMeasure.values().length)],
+              random.nextInt(4) == 0
+                  ? OptionalDouble.empty()
+                  : OptionalDouble.of(3 * random.nextDouble()));
     };
   }
 

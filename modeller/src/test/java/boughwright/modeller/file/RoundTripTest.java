@@ -91,7 +91,10 @@ class RoundTripTest {
             "grip",
             "layers",
             "weather",
-            "lens");
+            "lens",
+            "light",
+            "seat",
+            "wedge");
     TreeFile read = TreeFiles.read("u", Sample.bytes("unknown-fields.tree.json"));
     assertThat(read.warnings()).extracting("kind").containsOnly("unknown-field");
     for (String name : names) {

@@ -22,7 +22,7 @@ public final class Bench {
     this.report = report;
   }
 
-  /** Runs one part (peers, elements, hornbeam, risk, pull) or all; the second argument is the file to write. */
+  /** Runs one part (peers, elements, hornbeam, risk, pull, fronts) or all; the second argument is the file to write. */
   public static void main(String[] args) throws IOException, RunnerException {
     String part = args[0];
     Bench bench = new Bench(new Report(Path.of(args[1])));
@@ -42,6 +42,9 @@ public final class Bench {
     }
     if (part.equals("all") || part.equals("pull")) {
       bench.pull();
+    }
+    if (part.equals("all") || part.equals("fronts")) {
+      bench.fronts();
     }
     bench.machine("at the end");
   }
@@ -104,6 +107,14 @@ public final class Bench {
           "| %s segments | %s | %s | %s |",
           segments, times.get("line").text(), times.get("free").text(), times.get("grab").text());
     }
+    report.line("");
+  }
+
+  private void fronts() throws IOException, RunnerException {
+    Map<String, Times> times = Jmh.run(FrontBenchmark.class, Map.of(), 500);
+    report.line("| hornbeam, one front and planting angle | everything measured | line of sight known |");
+    report.line("|---|---|---|");
+    report.line("| | %s | %s |", times.get("read").text(), times.get("rest").text());
     report.line("");
   }
 

@@ -3,6 +3,7 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Standing;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.rod.RodLoads;
 import boughwright.physics.rod.SpanWeight;
@@ -11,11 +12,7 @@ import java.util.List;
 
 /** The weight of the tree's own wood and bark, foliage left out. */
 final class OwnWeight {
-  /**
-   * Density of living wood with its water, bark included [kg/m3]. Sapwood near saturation weighs
-   * about as much as water; from memory.
-   */
-  static final double GREEN_DENSITY = 1000;
+  static final double GREEN_DENSITY = Standing.GREEN_DENSITY;
 
   private final TreeRods rods;
   private final Timber timber;

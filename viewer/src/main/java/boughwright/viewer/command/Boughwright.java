@@ -38,6 +38,7 @@ public final class Boughwright {
     line.addSubcommand(new CheckVerb(console));
     line.addSubcommand(new BendVerb(console));
     line.addSubcommand(new ReachVerb(console));
+    line.addSubcommand(new FrontsVerb(console));
     line.addSubcommand(new BranchVerb(console));
     line.addSubcommand(new PullTestVerb(console));
     line.addSubcommand(new SpeciesVerb(console));

@@ -61,7 +61,7 @@ record PullTestAnswer(PullAnswer pull, Document after, List<Change> plans) {
     List<PullTest> tests = new ArrayList<>(before.tree().pullTests());
     tests.add(pull.test());
     Tree tree = PullResults.with(before.tree().withPullTests(tests), pull.result());
-    return new Document(tree, before.plans(), before.extras());
+    return before.withTree(tree);
   }
 
   private static TrialResult trial(Document document, Plan plan, Progress progress) {

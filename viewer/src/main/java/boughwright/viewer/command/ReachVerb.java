@@ -292,6 +292,6 @@ final class ReachVerb extends Verb {
     if (!there) {
       plans.add(plan);
     }
-    return new Document(document.tree(), plans, document.extras());
+    return document.withPlans(plans);
   }
 }

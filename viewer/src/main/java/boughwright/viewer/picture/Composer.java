@@ -56,7 +56,7 @@ final class Composer {
       List<Arrangement.Wanted> wanted, SceneRenderer renderer, Optional<Course> course) {
     double margin = page.u(MARGIN);
     double width = page.image().getWidth() - 2 * margin;
-    drawFrame();
+    drawFrame(page);
     double top = drawHeading(margin, width);
     double bottom = footerTop(width) - page.u(FOOTER_GAP) - margin * 0.5;
     Rect whole = new Rect(margin, top, width, bottom - top);
@@ -75,7 +75,8 @@ final class Composer {
     return frames;
   }
 
-  private void drawFrame() {
+  /** The line round everything on a page. */
+  static void drawFrame(Page page) {
     double in = page.u(FRAME);
     page.pen().setColor(Ink.FRAME);
     page.pen().setStroke(new BasicStroke((float) page.u(1.5)));

@@ -132,7 +132,7 @@ public final class Picture {
         : Optional.empty();
   }
 
-  private static void requireLetters(String words) throws InputException {
+  static void requireLetters(String words) throws InputException {
     String missing = Lettering.undrawable(words);
     if (!missing.isEmpty()) {
       throw new InputException(

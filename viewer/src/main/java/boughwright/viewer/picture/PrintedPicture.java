@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.picture;
 
+import boughwright.modeller.design.front.FrontMap;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
@@ -97,6 +98,29 @@ public final class PrintedPicture {
   public static PrintedPicture view(Subject subject, ViewAngle angle, PictureSize size)
       throws InputException {
     return drawn(() -> Picture.view(subject, angle, size));
+  }
+
+  /**
+   * Fronts of a tree side by side, each as it stands, with its words under it.
+   *
+   * @param plan whose cuts are made; empty for the uncut tree
+   * @param text heading, and at least one card
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture fronts(
+      Document document, Optional<Plan> plan, FrontsWords text, PictureSize size)
+      throws InputException {
+    return drawn(() -> FrontsSheet.fronts(document, plan, text, size));
+  }
+
+  /**
+   * The map of the score over azimuth and tilt.
+   *
+   * @throws InputException if this machine lacks the letters of a name
+   */
+  public static PrintedPicture frontMap(FrontMap map, FrontsWords text, PictureSize size)
+      throws InputException {
+    return drawn(() -> FrontsSheet.map(map, text, size));
   }
 
   private static PrintedPicture drawn(Drawing drawing) throws InputException {

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.design.front;
+
+import boughwright.modeller.design.shape.FrontPose;
+import boughwright.modeller.geometry.Direction3;
+import boughwright.modeller.geometry.Rotation;
+import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.FrontMeasure;
+
+/**
+ * Measures what a tree shows from any front and at any planting angle. Immutable, for use by any
+ * number of threads.
+ *
+ * <p>What is seen depends on the line of sight alone ({@link #seen}); the rest of a reading is
+ * cheap ({@link #read(FrontPose, Seen)}).
+ */
+public final class FrontGauge {
+  private static final Vector3 RIGHT = new Vector3(1, 0, 0);
+  private static final Vector3 TOWARD = new Vector3(0, -1, 0);
+
+  private final Eye eye;
+  private final Parts parts;
+  private final TrunkFigures trunk;
+  private final BranchFigures branches;
+  private final RootFlare roots;
+  private final Standings standings;
+  private final SightFigures sights;
+
+  /** Prepares to look at a tree. */
+  public FrontGauge(FrontSubject subject, Eye eye) {
+    this.eye = eye;
+    parts = new Parts(subject);
+    trunk = new TrunkFigures(subject.trunk());
+    branches = new BranchFigures(parts, trunk, subject.foliage());
+    roots = new RootFlare(parts, subject.trunk().calipers().get(0));
+    standings = new Standings(parts);
+    sights = new SightFigures(subject, parts, trunk);
+  }
+
+  public Eye eye() {
+    return eye;
+  }
+
+  /** Measures everything for one pose. */
+  public FrontReading read(FrontPose pose) {
+    return read(pose, seen(eye.towardViewer(pose)));
+  }
+
+  /** Measures what depends on the line of sight alone. */
+  public Seen seen(Direction3 towardViewer) {
+    SightFigures.Look look = sights.look(towardViewer);
+    double[] visible = look.trunk();
+    double[] values = FrontReading.nothing();
+    if (trunk.pieces() > 1 && trunk.hasChord) {
+      values[FrontMeasure.TRUNK_MOVEMENT.ordinal()] = trunk.movement(towardViewer, visible);
+      values[FrontMeasure.TRUNK_BULGE.ordinal()] = trunk.bulge(towardViewer);
+    }
+    values[FrontMeasure.TAPER.ordinal()] = trunk.taper(towardViewer, visible);
+    values[FrontMeasure.WOUNDS.ordinal()] = look.wounds();
+    values[FrontMeasure.DEADWOOD.ordinal()] = look.deadwood();
+    if (branches.hasWood()) {
+      values[FrontMeasure.BRANCHES_AT_VIEWER.ordinal()] =
+          branches.pointing(towardViewer) + look.trunkHidden(visible);
+    }
+    if (!branches.isEmpty()) {
+      values[FrontMeasure.DEPTH.ordinal()] = branches.behind(towardViewer);
+      values[FrontMeasure.NEGATIVE_SPACE.ordinal()] = look.open();
+    }
+    return new Seen(towardViewer, values, look.branches());
+  }
+
+  /**
+   * Measures what is left to measure of a pose.
+   *
+   * @param pose the pose
+   * @param seen what is seen along its line of sight, {@link Eye#towardViewer}
+   */
+  public FrontReading read(FrontPose pose, Seen seen) {
+    Rotation toTree = pose.toViewer().inverse();
+    Direction3 right = toTree.turn(RIGHT).direction();
+    Direction3 up = toTree.turn(Direction3.UP);
+    double[] values = seen.copyOfValues();
+    if (!roots.isEmpty()) {
+      values[FrontMeasure.ROOT_BASE_WIDTH.ordinal()] = roots.width(right);
+    }
+    if (trunk.hasChord) {
+      double along = trunk.chord.dot(toTree.turn(TOWARD)) / trunk.chord.norm();
+      values[FrontMeasure.APEX_LEAN.ordinal()] = Math.asin(Math.min(1, Math.max(-1, along)));
+    }
+    if (!branches.isEmpty()) {
+      values[FrontMeasure.BALANCE_SIDES.ordinal()] = branches.sides(right);
+    }
+    values[FrontMeasure.BALANCE_OVER_BASE.ordinal()] = standings.overhang(up) / parts.size;
+    if (branches.hasWood()) {
+      double extent = standings.extent(up);
+      values[FrontMeasure.FIRST_BRANCH.ordinal()] = branches.first(up, extent, seen) / extent;
+    }
+    return new FrontReading(pose, values);
+  }
+}

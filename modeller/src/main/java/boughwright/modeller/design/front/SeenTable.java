@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.modeller.design.front;
+
+import boughwright.modeller.design.shape.FrontPose;
+import boughwright.modeller.geometry.Direction3;
+import java.util.stream.IntStream;
+
+/**
+ * What is seen along lines of sight on a lattice of azimuth and elevation, and in between by
+ * blending the four around. Immutable.
+ *
+ * <p>However many poses a grid has, their lines of sight all lie in this band round the tree.
+ */
+final class SeenTable {
+  /** Rows reach over the band by this, so that its rim is inside [rad]. */
+  private static final double OVER = 1e-9;
+
+  private final int columns;
+  private final double columnStep;
+  private final double lowest;
+  private final double rowStep;
+
+  /** Shape: rows of elevation, then columns of azimuth. */
+  private final Seen[][] seen;
+
+  /**
+   * Looks along all lines of the lattice, on all processors.
+   *
+   * @param step from line to line, at most [rad]
+   */
+  SeenTable(FrontGauge gauge, FrontGrid grid, double step, FrontWatch watch) {
+    Band band = Band.of(gauge.eye(), grid);
+    columns = (int) Math.ceil(2 * Math.PI / step - OVER);
+    columnStep = 2 * Math.PI / columns;
+    lowest = band.low() - OVER;
+    int gaps = Math.max(1, (int) Math.ceil((band.high() + OVER - lowest) / step - OVER));
+    rowStep = Math.max((band.high() + OVER - lowest) / gaps, OVER);
+    seen = new Seen[gaps + 1][columns];
+    IntStream.range(0, columns * (gaps + 1))
+        .parallel()
+        .forEach(
+            n -> {
+              if (!watch.isStopped()) {
+                int row = n / columns;
+                int column = n % columns;
+                double elevation = lowest + row * rowStep;
+                seen[row][column] =
+                    gauge.seen(Direction3.ofAzimuth(column * columnStep, elevation));
+              }
+            });
+  }
+
+  /** How far up and down the lines of sight of a grid look, in the tree's frame [rad]. */
+  private record Band(double low, double high) {
+    static Band of(Eye eye, FrontGrid grid) {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (int right = 0; right < grid.sidewaysCount(); right++) {
+        for (int toward = 0; toward < grid.forwardCount(); toward++) {
+          double elevation = elevation(eye.towardViewer(grid.pose(0, right, toward)));
+          low = Math.min(low, elevation);
+          high = Math.max(high, elevation);
+        }
+      }
+      return new Band(low, high);
+    }
+  }
+
+  private static double elevation(Direction3 way) {
+    return Math.asin(Math.max(-1, Math.min(1, way.z())));
+  }
+
+  /** A line of sight as a place on the lattice, for the front at azimuth 0 [rad]. */
+  record Sight(double azimuth, double elevation) {
+    static Sight of(Eye eye, double tiltRight, double tiltToward) {
+      Direction3 way = eye.towardViewer(new FrontPose(0, tiltRight, tiltToward));
+      return new Sight(Math.atan2(-way.x(), -way.y()), SeenTable.elevation(way));
+    }
+  }
+
+  /** What is seen from an azimuth further round than a line of sight, blended. */
+  Seen at(Sight sight, double azimuth) {
+    double column = (sight.azimuth() + azimuth) / columnStep;
+    double floor = Math.floor(column);
+    int left = Math.floorMod((int) floor, columns);
+    int right = (left + 1) % columns;
+    double row = (sight.elevation() - lowest) / rowStep;
+    int low = Math.max(0, Math.min(seen.length - 2, (int) row));
+    double across = column - floor;
+    double upward = row - low;
+    return Seen.blend(
+        Seen.blend(seen[low][left], seen[low][right], across),
+        Seen.blend(seen[low + 1][left], seen[low + 1][right], across),
+        upward);
+  }
+
+  /** How many lines of sight were looked along. */
+  int size() {
+    return columns * seen.length;
+  }
+}

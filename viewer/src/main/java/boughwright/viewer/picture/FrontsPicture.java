@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.picture;
+
+import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.viewer.gl.Raster;
+import boughwright.viewer.gl.SceneRenderer;
+import boughwright.viewer.scene.Camera;
+import boughwright.viewer.scene.FrontScene;
+import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.ViewAngle;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.util.List;
+import java.util.Optional;
+
+/** Fronts of a tree side by side in one scale, each as it stands, with its words under it. */
+final class FrontsPicture {
+  private static final double GAP = 22;
+  private static final double TITLE = 30;
+  private static final double LINE = 19;
+  private static final double WORDS_SIZE = 16;
+
+  /** Share of the room below the heading that is kept for words [1]. */
+  private static final double WORDS_SHARE = 0.36;
+
+  private static final double HEAD_ROOM = 34;
+  private static final double SOIL_ROOM = 44;
+
+  /** Most lines of one sentence. */
+  private static final int LINES = 4;
+
+  private static final Page.Style TITLE_STYLE = Page.Style.CAPTION;
+  private static final Page.Style ABOUT_STYLE =
+      new Page.Style(Lettering.Weight.REGULAR, WORDS_SIZE, Ink.QUIET, Page.Align.LEFT);
+  private static final Page.Style WORDS_STYLE =
+      new Page.Style(Lettering.Weight.REGULAR, WORDS_SIZE, Ink.TEXT, Page.Align.LEFT);
+
+  private final Page page;
+  private final List<Cell> cells;
+
+  /** A card, its scene and how far that reaches. */
+  private record Cell(FrontCard card, Scene scene, ViewAngle angle, Extent extent) {
+    static Cell of(Document document, Optional<Plan> plan, FrontCard card) {
+      Scene scene = FrontScene.of(document, plan, card.pose());
+      ViewAngle angle = ViewAngle.level(card.pose().azimuth());
+      return new Cell(card, scene, angle, Extent.of(scene, angle));
+    }
+  }
+
+  /**
+   * @param plan whose cuts are made; empty for the uncut tree
+   * @param cards at least one
+   */
+  FrontsPicture(Page page, Document document, Optional<Plan> plan, List<FrontCard> cards) {
+    this.page = page;
+    cells = cards.stream().map(card -> Cell.of(document, plan, card)).toList();
+  }
+
+  /** Draws them into a room; gives the scale [pixels per metre]. */
+  double draw(Rect room, SceneRenderer renderer) {
+    double words = room.height() * WORDS_SHARE;
+    double gaps = page.u(GAP) * (cells.size() - 1);
+    double width = (room.width() - gaps) / cells.size();
+    Rect trees = new Rect(room.x(), room.y(), room.width(), room.height() - words);
+    double scale = scale(width, trees.height());
+    double low = cells.stream().mapToDouble(cell -> cell.extent().low()).min().orElse(0);
+    double below = Math.max(page.u(SOIL_ROOM), -low * scale + page.u(12));
+    double soil = Math.rint(trees.bottom() - below);
+    for (int n = 0; n < cells.size(); n++) {
+      double left = Math.rint(room.x() + n * (width + page.u(GAP)));
+      Rect area = new Rect(left, Math.rint(trees.y()), Math.rint(width), Math.rint(trees.height()));
+      tree(cells.get(n), frame(cells.get(n), area, scale, soil), renderer);
+      words(cells.get(n).card(), new Rect(left, trees.bottom(), width, words));
+    }
+    return scale;
+  }
+
+  private double scale(double width, double height) {
+    double widest = cells.stream().mapToDouble(cell -> cell.extent().width()).max().orElseThrow();
+    double high = cells.stream().mapToDouble(cell -> cell.extent().high()).max().orElseThrow();
+    double low = cells.stream().mapToDouble(cell -> cell.extent().low()).min().orElseThrow();
+    double tall = height - page.u(HEAD_ROOM) - page.u(SOIL_ROOM);
+    return Math.min((width - page.u(GAP)) / widest, tall / Math.max(high - low, 1e-6));
+  }
+
+  private ViewFrame frame(Cell cell, Rect area, double scale, double soil) {
+    double middle = (cell.extent().left() + cell.extent().right()) / 2;
+    double above = (soil - area.y() - area.height() / 2) / scale;
+    Point3 target =
+        cell.scene()
+            .base()
+            .plus(cell.angle().right().times(middle))
+            .plus(cell.angle().up().times(above));
+    double depth = 2 * cell.scene().bounds().diagonal() + Math.abs(above);
+    Camera camera =
+        new Camera(cell.angle(), target, scale, (int) area.width(), (int) area.height(), depth);
+    return new ViewFrame(area, camera, cell.card().title(), "", soil);
+  }
+
+  private void tree(Cell cell, ViewFrame frame, SceneRenderer renderer) {
+    Soil.paint(page, frame, cell.scene());
+    plumb(cell, frame);
+    Raster raster = renderer.draw(cell.scene(), frame.camera(), page.u(1));
+    BufferedImage wood =
+        new BufferedImage(raster.width(), raster.height(), BufferedImage.TYPE_INT_ARGB_PRE);
+    raster.copyPixels(((DataBufferInt) wood.getRaster().getDataBuffer()).getData());
+    page.pen().drawImage(wood, (int) frame.area().x(), (int) frame.area().y(), null);
+  }
+
+  /** A plumb line through the middle of the root base, seen past the tree at both ends. */
+  private void plumb(Cell cell, ViewFrame frame) {
+    Camera.Pixel base = frame.camera().project(cell.scene().base());
+    double x = frame.area().x() + base.x();
+    double top =
+        frame.area().y()
+            + base.y()
+            - cell.extent().high() * frame.camera().pixelsPerMetre()
+            - page.u(HEAD_ROOM / 2);
+    page.dashes(
+        new Line2D.Double(x, Math.max(frame.area().y(), top), x, frame.area().y() + base.y()),
+        1.2,
+        Ink.HAIR);
+  }
+
+  private void words(FrontCard card, Rect room) {
+    double y = room.y() + page.u(TITLE);
+    page.write(card.title(), room.x(), y, TITLE_STYLE);
+    y += page.u(LINE + 4);
+    y = paragraph(card.about(), room, y, ABOUT_STYLE) + page.u(6);
+    for (String line : card.lines()) {
+      y = paragraph(line, room, y, WORDS_STYLE) + page.u(5);
+    }
+  }
+
+  /** Writes as much as there is room for, and gives the next baseline. */
+  private double paragraph(String words, Rect room, double y, Page.Style style) {
+    double step = page.u(WORDS_SIZE * Page.LEADING);
+    int most = (int) Math.floor((room.bottom() - y) / step);
+    if (most < 1 || words.isBlank()) {
+      return y;
+    }
+    Paragraph.Room lines = new Paragraph.Room(room.width(), Math.min(LINES, most));
+    return page.paragraph(words, new Point2D.Double(room.x(), y), style, lines);
+  }
+}

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package boughwright.viewer.scene;
+
+import boughwright.modeller.design.shape.FrontPose;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.Planting;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The tree as it stands before the viewer: the wood that stays, and nothing else. */
+public final class FrontScene {
+  private FrontScene() {}
+
+  /**
+   * The scene of a front.
+   *
+   * @param document the tree
+   * @param plan the plan whose cuts are made; without one the tree is uncut
+   * @param pose front and tilt
+   */
+  public static Scene of(Document document, Optional<Plan> plan, FrontPose pose) {
+    Scene scene = Scene.of(document, Optional.of(standing(plan, pose)), Optional.empty());
+    List<Body> wood =
+        scene.bodies().stream().filter(body -> body.role() == Body.Role.SOLID).toList();
+    return new Scene(
+        wood,
+        List.of(),
+        scene.bounds(),
+        scene.base(),
+        scene.front(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Plan standing(Optional<Plan> plan, FrontPose pose) {
+    Planting planting = pose.planting();
+    return new Plan(
+        plan.map(Plan::id).orElse(""),
+        OptionalDouble.of(pose.azimuth()),
+        planting.tilt() == 0 ? Optional.empty() : Optional.of(planting),
+        plan.map(Plan::cuts).orElse(List.of()),
+        plan.flatMap(Plan::apex),
+        List.of(),
+        false,
+        Plan.Stance.AS_MEASURED,
+        Optional.empty(),
+        Map.of());
+  }
+}
