@@ -69,7 +69,12 @@ final class FrontsReading {
     }
     return Optional.of(
         new FrontsAnswer.Asked(
-            file.get(), plan, wishes, FrontCase.of(document, plan, wishes), rules, range.get()));
+            file.get(),
+            plan,
+            wishes,
+            FrontCase.of(document, plan, wishes).inLeaf(options.inLeaf),
+            rules,
+            range.get()));
   }
 
   private FrontWishes wishes(FrontWishes saved) {

@@ -103,14 +103,13 @@ public final class PrintedPicture {
   /**
    * Fronts of a tree side by side, each as it stands, with its words under it.
    *
-   * @param plan whose cuts are made; empty for the uncut tree
+   * @param subject the tree, and the plan whose cuts are made
    * @param text heading, and at least one card
    * @throws InputException if this machine cannot draw, or lacks the letters of a name
    */
-  public static PrintedPicture fronts(
-      Document document, Optional<Plan> plan, FrontsWords text, PictureSize size)
+  public static PrintedPicture fronts(Subject subject, FrontsWords text, PictureSize size)
       throws InputException {
-    return drawn(() -> FrontsSheet.fronts(document, plan, text, size));
+    return drawn(() -> FrontsSheet.fronts(subject, text, size));
   }
 
   /**
