@@ -359,7 +359,7 @@ class EditPropertiesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 2, 3, 4, 6, 7, 8, 9, 11, 12, 13, 19, 20})
+  @ValueSource(ints = {0, 2, 3, 4, 6, 7, 8, 9, 11, 12, 13, 19, 22})
   void pointsOfWhatIsNotTouched_stay(int kind) throws Exception {
     Random random = new Random(kind);
     RandomEdits edits = new RandomEdits(random);

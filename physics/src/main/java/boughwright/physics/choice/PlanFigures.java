@@ -110,7 +110,7 @@ public record PlanFigures(
         plan.planting()
             .map(planting -> FrontPose.of(plan.frontAzimuth().orElse(0), planting))
             .orElseGet(() -> FrontPose.upright(plan.frontAzimuth().orElse(0)));
-    FrontCase tree = new FrontCase(bent, plan.cuts(), plan.apex(), eye);
+    FrontCase tree = new FrontCase(bent, plan.cuts(), plan.apex(), eye, false);
     FrontScore score = FrontRules.of(document.fronts().wishes()).score(tree.gauge().read(pose));
     return Optional.of(score).filter(FrontScore::isSaid);
   }

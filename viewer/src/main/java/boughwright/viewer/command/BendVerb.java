@@ -28,7 +28,8 @@ import picocli.CommandLine.Parameters;
     header = "Try the proposals of a plan: whether the wood takes it, force, a picture.",
     customSynopsis = {
       "java -jar boughwright.jar bend FILE [--plan ID] [--proposal ID,ID]",
-      "                                    [--picture OUT.png] [--size WxH] [--details] [--json]",
+      "                                    [--picture OUT.png] [--size WxH] [--in-leaf]",
+      "        [--details] [--json]",
       "        [--most-risk P] [--stays P] [--repot] [--no-course]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
       "        [--temperature C] [--hemisphere north|south] [--months-since-repotting N]",
@@ -86,8 +87,14 @@ final class BendVerb extends Verb {
   private String size;
 
   @Option(
-      names = "--details",
+      names = "--in-leaf",
       order = 5,
+      description = "Show the picture in leaf: the pads of the file, or a guess.")
+  private boolean inLeaf;
+
+  @Option(
+      names = "--details",
+      order = 6,
       description = "Show also what decides most, all strains, and what the numbers rest on.")
   private boolean details;
 
@@ -134,7 +141,7 @@ final class BendVerb extends Verb {
       answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said, details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
-        draw(answer, pixels, out.get());
+        draw(answer, inLeaf, pixels).write(out.get());
       }
     }
     console().answer(json() ? BendJson.of(answer) : BendText.of(answer));
@@ -145,16 +152,24 @@ final class BendVerb extends Verb {
     if (size != null && picture == null) {
       faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
     }
+    if (inLeaf && picture == null) {
+      faults.add("--in-leaf", "no-picture", "there is no picture", "Add --picture OUT.png");
+    }
     return picture == null
         ? Optional.empty()
         : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(picture, read)));
   }
 
-  private static void draw(BendAnswer answer, PictureSize pixels, Path out) throws InputException {
+  private static PrintedPicture draw(BendAnswer answer, boolean inLeaf, PictureSize pixels)
+      throws InputException {
     BendAnswer.Tried one = answer.tried().get(0);
-    PrintedPicture.beforeAfter(
-            answer.file().document(), one.choice().plan(), one.trial(), one.course(), pixels)
-        .write(out);
+    PrintedPicture.Subject subject =
+        new PrintedPicture.Subject(
+            answer.file().document(),
+            Optional.of(one.choice().plan()),
+            Optional.of(one.trial()),
+            inLeaf);
+    return PrintedPicture.beforeAfter(subject, one.course(), pixels);
   }
 
   private static List<BendAnswer.Tried> tried(

@@ -44,6 +44,10 @@ final class FrontsJson {
     for (FrontMeasure measure : FrontMeasure.values()) {
       weights.put(name(measure), number(asked.rules().rule(measure).weight()));
     }
+    node.put("in_leaf", asked.tree().inLeaf());
+    if (asked.tree().inLeaf()) {
+      node.put("leaf_guessed", asked.file().document().tree().foliage().pads().isEmpty());
+    }
     node.put("weights_source", "common practice, no source");
     answer.found().ifPresent(found -> found(node, found));
     answer.at().ifPresent(score -> node.set("at", score(score)));

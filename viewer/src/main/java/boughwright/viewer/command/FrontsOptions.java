@@ -65,6 +65,14 @@ final class FrontsOptions {
   String container;
 
   @Option(
+      names = "--in-leaf",
+      order = 7,
+      description = {
+        "Judge it in leaf: the pads of the file, or a guess, hide what is behind them."
+      })
+  boolean inLeaf;
+
+  @Option(
       names = "--at",
       paramLabel = "AZ[,R,T]",
       order = 10,

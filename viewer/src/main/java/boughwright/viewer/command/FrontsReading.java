@@ -77,7 +77,7 @@ final class FrontsReading {
             file.get(),
             plan,
             wishes,
-            FrontCase.of(document, plan, wishes),
+            FrontCase.of(document, plan, wishes).inLeaf(options.inLeaf),
             rules,
             range.get(),
             container));

@@ -34,8 +34,9 @@ import picocli.CommandLine.Parameters;
     customSynopsis = {
       "java -jar boughwright.jar fronts FILE [--plan ID] [--style S]",
       "        [--eye-mm H] [--eye-distance-mm D] [--tilt-deg N] [--weights M=W,M=W]",
-      "        [--container LxWxD] [--at AZ[,R,T]] [--picture OUT.png] [--map OUT.png]",
-      "        [--roots OUT.png] [--size WxH] [--choice N] [--add-to-plan ID] [--json]"
+      "        [--container LxWxD] [--in-leaf] [--at AZ[,R,T]] [--picture OUT.png]",
+      "        [--map OUT.png] [--roots OUT.png] [--size WxH] [--choice N]",
+      "        [--add-to-plan ID] [--json]"
     },
     description = {
       "Turns the tree through every azimuth and tilt, measures what the trade looks for,",
@@ -225,8 +226,11 @@ final class FrontsVerb extends Verb {
       fronts =
           Optional.of(
               PrintedPicture.fronts(
-                  asked.file().document(),
-                  asked.plan(),
+                  new PrintedPicture.Subject(
+                      asked.file().document(),
+                      asked.plan(),
+                      Optional.empty(),
+                      asked.tree().inLeaf()),
                   FrontsPage.side(answer),
                   pictures.pixels()));
     }

@@ -17,10 +17,15 @@ final class FrontsWording {
   /** Plan, style and eye, on one line. */
   static String about(FrontsAnswer.Asked asked) {
     return asked.plan().map(plan -> "Plan " + plan.id() + ", its cuts made").orElse("Uncut")
+        + (asked.tree().inLeaf() ? "  \u00B7  in leaf" + guessed(asked) : "")
         + "  \u00B7  style "
         + FrontWords.style(asked.rules().style())
         + "  \u00B7  "
         + eye(asked);
+  }
+
+  private static String guessed(FrontsAnswer.Asked asked) {
+    return asked.file().document().tree().foliage().pads().isEmpty() ? ", a guess" : "";
   }
 
   private static String eye(FrontsAnswer.Asked asked) {

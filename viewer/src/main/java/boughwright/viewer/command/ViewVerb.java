@@ -31,7 +31,7 @@ import picocli.CommandLine.Parameters;
     customSynopsis = {
       "java -jar boughwright.jar view FILE [--plan ID]",
       "java -jar boughwright.jar view FILE --screenshot OUT.png [--size WxH]",
-      "                                    [--plan ID] [--front DEGREES] [--json]",
+      "                            [--plan ID] [--front DEGREES] [--in-leaf] [--json]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
       "        [--hemisphere north|south] [--months-since-repotting N]",
       "        [--months-since-collecting N] [--months-since-hard-work N]"
@@ -84,6 +84,12 @@ final class ViewVerb extends Verb {
       })
   private String front;
 
+  @Option(
+      names = "--in-leaf",
+      order = 5,
+      description = {"Show the tree in leaf: the pads of the file, or a guess where it has none."})
+  private boolean inLeaf;
+
   @Mixin private Sampling sampling;
 
   @Mixin private OccasionOptions occasion;
@@ -110,11 +116,11 @@ final class ViewVerb extends Verb {
           "there is no display to open a window on",
           "Add --screenshot OUT.png for a picture, or start it where there is a screen");
     }
-    if (size != null || front != null || json()) {
+    if (size != null || front != null || inLeaf || json()) {
       faults.add(
           "view",
           "picture-only",
-          "--size, --front and --json are about a picture",
+          "--size, --front, --in-leaf and --json are about a picture",
           "Add --screenshot OUT.png, or leave them out");
     }
     Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
@@ -156,7 +162,7 @@ final class ViewVerb extends Verb {
                       one,
                       new TrialRun(new Trying(draws, said, Optional.empty()), progress)));
       progress.now("Drawing the picture");
-      draw(new PrintedPicture.Subject(document, chosen, trial), azimuth, pixels)
+      draw(new PrintedPicture.Subject(document, chosen, trial, inLeaf), azimuth, pixels)
           .write(out.orElseThrow());
     }
     console().answer(answer(out.get(), pixels));

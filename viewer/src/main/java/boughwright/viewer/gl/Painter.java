@@ -20,6 +20,9 @@ final class Painter implements AutoCloseable {
   private static final double GHOST_BEHIND = 0.012;
   private static final float LIFT = 0.45f;
   private static final float GRAIN_PIXELS = 3.5f;
+  private static final float LEAVES_PER_METRE = 250;
+  private static final float FOLIAGE_FILL = 0.74f;
+  private static final float GUESSED_FILL = 0.6f;
 
   /**
    * How a picture is drawn.
@@ -33,6 +36,7 @@ final class Painter implements AutoCloseable {
 
   private final Program wood = new Program("scene.vert", "wood.frag");
   private final Program ghost = new Program("scene.vert", "ghost.frag");
+  private final Program leaf = new Program("scene.vert", "leaf.frag");
   private final Program depth = new Program("depth.vert", "depth.frag");
   private final Map<Quality, ShadowMap> shadowMaps = new EnumMap<>(Quality.class);
 
@@ -73,6 +77,7 @@ final class Painter implements AutoCloseable {
     }
     double size = gpu.bounds().diagonal();
     drawGhosts(gpu, camera, manner, size);
+    drawFoliage(gpu, camera, lit);
     return !gpu.isGivenUp();
   }
 
@@ -195,6 +200,33 @@ final class Painter implements AutoCloseable {
     ghost.set("hatch", distance);
   }
 
+  /** Draws leaves over all wood, of each line of sight only the nearest pad. */
+  private void drawFoliage(GpuScene gpu, Camera camera, Light light) {
+    if (gpu.count(Body.Role.FOLIAGE) + gpu.count(Body.Role.GUESSED_FOLIAGE) == 0) {
+      return;
+    }
+    depth.use();
+    depth.set("viewProjection", camera.viewProjection());
+    depth.set("behind", 0f);
+    glColorMask(false, false, false, false);
+    gpu.draw(Body.Role.FOLIAGE);
+    gpu.draw(Body.Role.GUESSED_FOLIAGE);
+    glColorMask(true, true, true, true);
+    glEnable(GL_BLEND);
+    leaf.use();
+    setCamera(leaf, camera);
+    leaf.set("behind", 0f);
+    leaf.set("toLight", light.to().x, light.to().y, light.to().z);
+    leaf.set(
+        "leavesPerMetre",
+        Math.min(LEAVES_PER_METRE, (float) camera.pixelsPerMetre() / GRAIN_PIXELS));
+    leaf.set("fill", FOLIAGE_FILL);
+    gpu.draw(Body.Role.FOLIAGE);
+    leaf.set("fill", GUESSED_FILL);
+    gpu.draw(Body.Role.GUESSED_FOLIAGE);
+    glDisable(GL_BLEND);
+  }
+
   /** The walls hide nothing, so they leave no depth. */
   private void drawContainer(GpuScene gpu) {
     glDepthMask(false);
@@ -218,6 +250,7 @@ final class Painter implements AutoCloseable {
   public void close() {
     wood.close();
     ghost.close();
+    leaf.close();
     depth.close();
     shadowMaps.values().forEach(ShadowMap::close);
   }

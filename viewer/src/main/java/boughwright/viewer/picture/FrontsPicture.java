@@ -2,8 +2,6 @@
 package boughwright.viewer.picture;
 
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.plan.Document;
-import boughwright.modeller.plan.Plan;
 import boughwright.viewer.gl.Raster;
 import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.scene.Camera;
@@ -15,7 +13,6 @@ import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.List;
-import java.util.Optional;
 
 /** Fronts of a tree side by side in one scale, each as it stands, with its words under it. */
 final class FrontsPicture {
@@ -47,8 +44,9 @@ final class FrontsPicture {
 
   /** A card, its scene and how far that reaches. */
   private record Cell(FrontCard card, Scene scene, ViewAngle angle, Extent extent) {
-    static Cell of(Document document, Optional<Plan> plan, FrontCard card) {
-      Scene scene = FrontScene.of(document, plan, card.pose());
+    static Cell of(PrintedPicture.Subject subject, FrontCard card) {
+      Scene scene =
+          FrontScene.of(subject.document(), subject.plan(), card.pose(), subject.inLeaf());
       ViewAngle angle = ViewAngle.level(card.pose().azimuth());
       return new Cell(card, scene, angle, Extent.of(scene, angle));
     }
@@ -58,9 +56,9 @@ final class FrontsPicture {
    * @param plan whose cuts are made; empty for the uncut tree
    * @param cards at least one
    */
-  FrontsPicture(Page page, Document document, Optional<Plan> plan, List<FrontCard> cards) {
+  FrontsPicture(Page page, PrintedPicture.Subject subject, List<FrontCard> cards) {
     this.page = page;
-    cells = cards.stream().map(card -> Cell.of(document, plan, card)).toList();
+    cells = cards.stream().map(card -> Cell.of(subject, card)).toList();
   }
 
   /** Draws them into a room; gives the scale [pixels per metre]. */

@@ -11,7 +11,6 @@ import boughwright.viewer.gl.SceneRenderer;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
-import java.util.Optional;
 
 /** A page with heading and foot, for fronts side by side or for the map of their score. */
 final class FrontsSheet {
@@ -33,15 +32,14 @@ final class FrontsSheet {
    * @throws NoGraphicsException if this machine cannot draw
    * @throws InputException if a name has letters that no typeface of this machine has
    */
-  static BufferedImage fronts(
-      Document document, Optional<Plan> plan, FrontsWords text, PictureSize size)
+  static BufferedImage fronts(PrintedPicture.Subject subject, FrontsWords text, PictureSize size)
       throws NoGraphicsException, InputException {
     Picture.requireLetters(text.name() + text.about());
     try (SceneRenderer renderer = SceneRenderer.open();
         Page page = new Page(size)) {
       FrontsSheet sheet = new FrontsSheet(page, text);
       Rect room = sheet.room();
-      double scale = new FrontsPicture(page, document, plan, text.cards()).draw(room, renderer);
+      double scale = new FrontsPicture(page, subject, text.cards()).draw(room, renderer);
       double y = sheet.foot();
       ScaleBar bar = ScaleBar.fitting(scale, page.u(LONGEST_BAR));
       double end = bar.draw(page, room.x(), y);

@@ -53,6 +53,12 @@ final class Key {
     if (scene.has(Body.Role.REMOVED)) {
       add(Swatch.removed(), "cut away");
     }
+    if (scene.has(Body.Role.FOLIAGE)) {
+      add(Swatch.foliage(), "in leaf");
+    }
+    if (scene.has(Body.Role.GUESSED_FOLIAGE)) {
+      add(Swatch.foliage(), "in leaf, a guess");
+    }
     if (scene.has(Body.Role.CONTAINER)) {
       add(Swatch.container(), "container now");
     }

@@ -54,7 +54,20 @@ public final class Picture {
   public static BufferedImage beforeAfter(
       Document document, Plan plan, TrialResult trial, Optional<Course> course, PictureSize size)
       throws NoGraphicsException, InputException {
-    Scene scene = Scene.of(document, Optional.of(plan), Optional.of(trial), course);
+    return beforeAfter(
+        new PrintedPicture.Subject(document, Optional.of(plan), Optional.of(trial)), course, size);
+  }
+
+  /**
+   * The same of a tree that may be in leaf.
+   *
+   * @throws NoGraphicsException if this machine cannot draw
+   * @throws InputException if a name has letters that no typeface of this machine has
+   */
+  static BufferedImage beforeAfter(
+      PrintedPicture.Subject subject, Optional<Course> course, PictureSize size)
+      throws NoGraphicsException, InputException {
+    Scene scene = subject.scene(course);
     ViewAngle front = ViewAngle.level(scene.front());
     boolean left = isLeftSideBetter(scene, front);
     ViewAngle side = ViewAngle.level(scene.front() + (left ? Math.PI / 2 : -Math.PI / 2));
@@ -63,8 +76,6 @@ public final class Picture {
             new Arrangement.Wanted(front, "Front", from(front)),
             new Arrangement.Wanted(
                 side, left ? "From the tree's left" : "From the tree's right", from(side)));
-    PrintedPicture.Subject subject =
-        new PrintedPicture.Subject(document, Optional.of(plan), Optional.of(trial));
     return draw(new Drawn(subject, scene, course), views, size);
   }
 
@@ -77,7 +88,7 @@ public final class Picture {
   public static BufferedImage view(
       PrintedPicture.Subject subject, ViewAngle angle, PictureSize size)
       throws NoGraphicsException, InputException {
-    Scene scene = Scene.of(subject.document(), subject.plan(), subject.trial());
+    Scene scene = subject.scene(Optional.empty());
     boolean front = Math.abs(Math.sin((angle.azimuth() - scene.front()) / 2)) < 1e-3;
     String name = front && subject.plan().isPresent() ? "Front" : "View";
     return draw(

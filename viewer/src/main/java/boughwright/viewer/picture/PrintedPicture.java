@@ -12,6 +12,7 @@ import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.scene.Mark;
+import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.ViewAngle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -40,8 +41,21 @@ public final class PrintedPicture {
    * @param document the tree
    * @param plan front, planting angle, cuts and proposals; without one the tree as measured
    * @param trial the bent pose; without one nothing is bent
+   * @param inLeaf whether it is shown in leaf
    */
-  public record Subject(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {}
+  public record Subject(
+      Document document, Optional<Plan> plan, Optional<TrialResult> trial, boolean inLeaf) {
+    /** A tree shown bare. */
+    public Subject(Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
+      this(document, plan, trial, false);
+    }
+
+    Scene scene(Optional<Course> course) {
+      return inLeaf
+          ? Scene.inLeaf(document, plan, trial, course)
+          : Scene.of(document, plan, trial, course);
+    }
+  }
 
   /**
    * A tree with faults of its structure.
@@ -88,7 +102,17 @@ public final class PrintedPicture {
   public static PrintedPicture beforeAfter(
       Document document, Plan plan, TrialResult trial, Optional<Course> course, PictureSize size)
       throws InputException {
-    return drawn(() -> Picture.beforeAfter(document, plan, trial, course, size));
+    return beforeAfter(new Subject(document, Optional.of(plan), Optional.of(trial)), course, size);
+  }
+
+  /**
+   * The same of a tree that may be in leaf.
+   *
+   * @throws InputException if this machine cannot draw, or lacks the letters of a name
+   */
+  public static PrintedPicture beforeAfter(
+      Subject subject, Optional<Course> course, PictureSize size) throws InputException {
+    return drawn(() -> Picture.beforeAfter(subject, course, size));
   }
 
   /**
@@ -104,14 +128,13 @@ public final class PrintedPicture {
   /**
    * Fronts of a tree side by side, each as it stands, with its words under it.
    *
-   * @param plan whose cuts are made; empty for the uncut tree
+   * @param subject the tree, and the plan whose cuts are made
    * @param text heading, and at least one card
    * @throws InputException if this machine cannot draw, or lacks the letters of a name
    */
-  public static PrintedPicture fronts(
-      Document document, Optional<Plan> plan, FrontsWords text, PictureSize size)
+  public static PrintedPicture fronts(Subject subject, FrontsWords text, PictureSize size)
       throws InputException {
-    return drawn(() -> FrontsSheet.fronts(document, plan, text, size));
+    return drawn(() -> FrontsSheet.fronts(subject, text, size));
   }
 
   /**

@@ -28,6 +28,7 @@ record Swatch(Kind kind, List<Color> colours) {
     REMOVED(0.12),
     STAGES(0.45),
     CONTAINER(0.13),
+    FOLIAGE(0.7),
     OUTLINE(0),
     COIL(1),
     SLOT(1),
@@ -62,6 +63,10 @@ record Swatch(Kind kind, List<Color> colours) {
 
   static Swatch outline() {
     return new Swatch(Kind.OUTLINE, List.of(Ink.STAYS));
+  }
+
+  static Swatch foliage() {
+    return new Swatch(Kind.FOLIAGE, List.of(Ink.of(Palette.LEAVES)));
   }
 
   static Swatch container() {

@@ -24,6 +24,10 @@ public record Body(Role role, List<Mesh> meshes) {
     REMOVED,
     /** Lines, coils, pads, anchors, weights, solid. */
     FITTING,
+    /** Pads of leaves that a person gave, matt, and so that the wood is seen through them. */
+    FOLIAGE,
+    /** Pads of leaves that are only a guess, fainter. */
+    GUESSED_FOLIAGE,
     /** What the tree stands in, clear. */
     CONTAINER
   }

@@ -5,13 +5,18 @@ import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** The tree as it stands before the viewer: the wood that stays, and nothing else. */
 public final class FrontScene {
+  private static final Set<Body.Role> SEEN =
+      EnumSet.of(Body.Role.SOLID, Body.Role.FOLIAGE, Body.Role.GUESSED_FOLIAGE);
+
   private FrontScene() {}
 
   /**
@@ -20,11 +25,15 @@ public final class FrontScene {
    * @param document the tree
    * @param plan the plan whose cuts are made; without one the tree is uncut
    * @param pose front and tilt
+   * @param inLeaf whether it is in leaf
    */
-  public static Scene of(Document document, Optional<Plan> plan, FrontPose pose) {
-    Scene scene = Scene.of(document, Optional.of(standing(plan, pose)), Optional.empty());
-    List<Body> wood =
-        scene.bodies().stream().filter(body -> body.role() == Body.Role.SOLID).toList();
+  public static Scene of(Document document, Optional<Plan> plan, FrontPose pose, boolean inLeaf) {
+    Optional<Plan> stands = Optional.of(standing(plan, pose));
+    Scene scene =
+        inLeaf
+            ? Scene.inLeaf(document, stands, Optional.empty(), Optional.empty())
+            : Scene.of(document, stands, Optional.empty());
+    List<Body> wood = scene.bodies().stream().filter(body -> SEEN.contains(body.role())).toList();
     return new Scene(
         wood,
         List.of(),

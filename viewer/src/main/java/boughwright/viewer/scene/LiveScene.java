@@ -101,6 +101,7 @@ public final class LiveScene {
       bodies.add(new Body(Body.Role.FITTING, fittings));
       bodies.addAll(ghosts);
       addRemoved();
+      addFoliage();
       List<Mark> marks = new ArrayList<>(holdings.marks());
       marks.addAll(shown.options().notes());
       return new Scene(
@@ -217,9 +218,18 @@ public final class LiveScene {
       }
     }
 
+    private void addFoliage() {
+      if (shown.options().ways().contains(Shown.Way.IN_LEAF)) {
+        bodies.add(
+            tree.leafage()
+                .body(shown.pose(), id -> shown.visibility().of(id) == Visibility.Way.SHOWN));
+      }
+    }
+
     private void addContainer(List<Mesh> fittings, double edge) {
       Optional<Container> container = tree.skeleton.tree().setting().container();
-      Stand stand = shown.options().level() ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
+      boolean level = shown.options().ways().contains(Shown.Way.LEVEL_CONTAINER);
+    Stand stand = level ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
       if (container.isPresent()) {
         Pot pot =
             new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), stand);

@@ -26,6 +26,7 @@ public final class LiveTree {
   private final Stand stand;
   private final Pose measured;
   private final Capsules wood;
+  private Leafage leafage;
 
   /**
    * Works it out.
@@ -96,6 +97,14 @@ public final class LiveTree {
   public List<StagesView.Outline> outlines(TrialResult trial, Pose shown) {
     LimbSkins skins = new LimbSkins(skeleton, limbs, kept);
     return skins.outlines(skins.bent(trial), bent(trial), measured, shown);
+  }
+
+  /** What it wears in leaf; worked out when it is first in leaf. */
+  synchronized Leafage leafage() {
+    if (leafage == null) {
+      leafage = new Leafage(kept, stand);
+    }
+    return leafage;
   }
 
   /** What can be struck by a line of sight in a pose. */

@@ -38,6 +38,12 @@ public final class Palette {
   /** Grooves and cuts that are made to bend the wood: nearly black. */
   public static final Colour GROOVE = Colour.of(new Lab(12, 4, 6));
 
+  /** Leaves of a tree that stands bare in winter: a soft green, which no strain has. */
+  public static final Colour LEAVES = Colour.of(new Lab(60, -22, 30));
+
+  /** Leaves or needles of an evergreen: a darker green. */
+  public static final Colour NEEDLES = Colour.of(new Lab(46, -20, 17));
+
   /** Edges of what the tree stands in. */
   public static final Colour CONTAINER = Colour.of(new Lab(58, 3, 12));
 

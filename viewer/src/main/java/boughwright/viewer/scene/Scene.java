@@ -70,6 +70,15 @@ public record Scene(
     return new Scene(bodies, others, bounds, base, front, scale, trouble, risk, stages);
   }
 
+  /** The same in leaf. */
+  public static Scene inLeaf(
+      Document document,
+      Optional<Plan> plan,
+      Optional<TrialResult> trial,
+      Optional<Course> course) {
+    return new SceneMaker(document.tree(), plan, trial, course).inLeaf(true).make();
+  }
+
   /** The same scene; of its marks only the notes. */
   public Scene withNotesOnly() {
     List<Mark> notes = marks.stream().filter(Mark.Note.class::isInstance).toList();

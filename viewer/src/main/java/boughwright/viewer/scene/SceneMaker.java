@@ -37,6 +37,7 @@ final class SceneMaker {
   private final Optional<StrainScale> scale;
   private final List<Body> bodies = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
+  private boolean inLeaf;
 
   SceneMaker(Tree tree, Optional<Plan> plan, Optional<TrialResult> trial, Optional<Course> course) {
     skeleton = new Skeleton(tree);
@@ -52,6 +53,12 @@ final class SceneMaker {
     Optional<TrialResult> holding = shown.filter(t -> t.outcome().holds());
     bent = holding.map(this::pose);
     scale = holding.map(t -> StrainScale.forPicture(t.peak().map(Peak::bendingStrain).orElse(0.0)));
+  }
+
+  /** The same in leaf, or bare. */
+  SceneMaker inLeaf(boolean leaf) {
+    inLeaf = leaf;
+    return this;
   }
 
   private Pose pose(TrialResult result) {
@@ -76,6 +83,9 @@ final class SceneMaker {
         new Body(
             Body.Role.GHOST, bent.map(pose -> skins.moved(measured, pose)).orElseGet(List::of)));
     bodies.add(new Body(Body.Role.REMOVED, skins.going(measured)));
+    if (inLeaf) {
+      bodies.add(new Leafage(kept, stand).body(bent.orElse(measured), id -> true));
+    }
     marks.addAll(holdings.marks());
     Optional<StagesView> stages = bent.flatMap(this::stages);
     return new Scene(

@@ -6,6 +6,7 @@ import boughwright.physics.trial.TrialResult;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a moving picture shows of a tree.
@@ -45,25 +46,32 @@ public record Shown(
    */
   public record Ghost(Pose pose, Optional<Colour> tone) {}
 
+  /** A way to show a tree. */
+  public enum Way {
+    IN_LEAF,
+    /** The container stays level while the tree is tilted in it; else it goes with the tree. */
+    LEVEL_CONTAINER
+  }
+
   /**
    * What else is drawn.
    *
    * @param strain the colours of strain; empty for plain bark
    * @param fine whether skins are as fine as for a tree that stands still
    * @param notes what is said beside segments
-   * @param level whether the container stays level while the tree is tilted in it; else it goes
-   *     with the tree
+   * @param ways in what other ways it is shown
    */
   public record Options(
-      Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes, boolean level) {
+      Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes, Set<Way> ways) {
     public Options {
       Objects.requireNonNull(strain, "strain");
       notes = List.copyOf(notes);
+      ways = Set.copyOf(ways);
     }
 
-    /** A container goes with the tree. */
+    /** The tree bare, a container going with it. */
     public Options(Optional<StrainScale> strain, boolean fine, List<Mark.Note> notes) {
-      this(strain, fine, notes, false);
+      this(strain, fine, notes, Set.of());
     }
   }
 
@@ -76,6 +84,6 @@ public record Shown(
         pose,
         ghosts,
         visibility,
-        new Options(options.strain(), fine, options.notes(), options.level()));
+        new Options(options.strain(), fine, options.notes(), options.ways()));
   }
 }

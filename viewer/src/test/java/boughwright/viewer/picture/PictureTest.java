@@ -223,6 +223,24 @@ class PictureTest {
   }
 
   @Test
+  void treeInLeaf_isGreenWhereItWasPaperOrBark() throws Exception {
+    PictureSize small = new PictureSize(640, 480);
+    PrintedPicture.Subject inLeaf =
+        new PrintedPicture.Subject(HEDGE, Optional.empty(), Optional.empty(), true);
+    BufferedImage bare = Picture.view(subject(Optional.empty()), ViewAngle.level(0), small);
+    BufferedImage leaf = Picture.view(inLeaf, ViewAngle.level(0), small);
+    assertThat(count(bare, PictureTest::isGreen)).isZero();
+    assertThat(count(leaf, PictureTest::isGreen)).isGreaterThan(1500);
+  }
+
+  private static boolean isGreen(int rgb) {
+    int red = rgb >> 16 & 0xFF;
+    int green = rgb >> 8 & 0xFF;
+    int blue = rgb & 0xFF;
+    return green > red + 15 && green > blue + 15;
+  }
+
+  @Test
   void nameThatCannotBeSet_isRefused() {
     String name = "tree " + new String(Character.toChars(0x10FFFD));
     Document document = new Document(InventedTrees.hedge(name), HEDGE.plans(), Map.of());

@@ -2,8 +2,10 @@
 package boughwright.modeller.design.front;
 
 import boughwright.modeller.design.shape.Frustum;
+import boughwright.modeller.design.shape.LeafPads;
 import boughwright.modeller.design.shape.TrunkLine;
 import boughwright.modeller.design.shape.WoodLeft;
+import boughwright.modeller.design.sight.Ellipsoid;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.FrontWishes;
@@ -21,8 +23,10 @@ import java.util.Optional;
  * @param cuts the cuts that are made
  * @param apex the segment that becomes the apex; empty for where the trunk leads
  * @param eye from how far up it is looked at
+ * @param inLeaf whether its leaves hide what is behind them
  */
-public record FrontCase(Skeleton skeleton, List<Spot> cuts, Optional<String> apex, Eye eye) {
+public record FrontCase(
+    Skeleton skeleton, List<Spot> cuts, Optional<String> apex, Eye eye, boolean inLeaf) {
   /** How far away the eye is when only its height is said. Choice, no source [m]. */
   public static final double USUAL_DISTANCE = 0.8;
 
@@ -48,7 +52,7 @@ public record FrontCase(Skeleton skeleton, List<Spot> cuts, Optional<String> ape
   public static FrontCase of(Document document, Optional<Plan> plan, FrontWishes wishes) {
     Skeleton skeleton = new Skeleton(document.tree());
     List<Spot> cuts = plan.map(Plan::cuts).orElse(List.of());
-    FrontCase level = new FrontCase(skeleton, cuts, plan.flatMap(Plan::apex), Eye.LEVEL);
+    FrontCase level = new FrontCase(skeleton, cuts, plan.flatMap(Plan::apex), Eye.LEVEL, false);
     if (wishes.eyeHeight().isEmpty()) {
       return level;
     }
@@ -57,7 +61,12 @@ public record FrontCase(Skeleton skeleton, List<Spot> cuts, Optional<String> ape
             wishes.eyeHeight().getAsDouble(),
             wishes.eyeDistance().orElse(USUAL_DISTANCE),
             level.height());
-    return new FrontCase(skeleton, cuts, level.apex, eye);
+    return new FrontCase(skeleton, cuts, level.apex, eye, false);
+  }
+
+  /** The same tree in leaf, or bare. */
+  public FrontCase inLeaf(boolean leaf) {
+    return new FrontCase(skeleton, cuts, apex, eye, leaf);
   }
 
   /** Height of the tree as measured above the soil line [m]. */
@@ -76,7 +85,10 @@ public record FrontCase(Skeleton skeleton, List<Spot> cuts, Optional<String> ape
 
   private FrontSubject subject(Skeleton of) {
     WoodLeft wood = new WoodLeft(new Cutting(of, cuts));
-    return FrontSubject.bare(wood, TrunkLine.of(wood, apex));
+    FrontSubject bare = FrontSubject.bare(wood, TrunkLine.of(wood, apex));
+    return inLeaf
+        ? bare.withFoliage(LeafPads.of(wood).shapes(of).stream().map(Ellipsoid::of).toList())
+        : bare;
   }
 
   /** Ready to look at it. */

@@ -48,14 +48,15 @@ final class Remeasured {
     }
     List<Wound> wounds = tree.wounds().stream().map(this::wound).toList();
     return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        segments,
-        List.of(),
-        wounds);
+            tree.name(),
+            tree.wood(),
+            tree.measuredOn(),
+            tree.bark(),
+            tree.unions(),
+            segments,
+            List.of(),
+            wounds)
+        .withFoliage(tree.foliage());
   }
 
   private Segment segment(int i) {

@@ -3,6 +3,7 @@ package boughwright.modeller.design.sight;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
+import boughwright.modeller.tree.PadShape;
 import java.util.Objects;
 
 /**
@@ -21,6 +22,16 @@ public record Ellipsoid(Point3 centre, Rotation turn, double halfX, double halfY
     if (!(halfX > 0 && halfY > 0 && halfZ > 0) || Double.isInfinite(halfX + halfY + halfZ)) {
       throw new IllegalArgumentException("half sizes are " + halfX + ", " + halfY + ", " + halfZ);
     }
+  }
+
+  /** A pad as a tree wears it. */
+  public static Ellipsoid of(PadShape pad) {
+    return new Ellipsoid(
+        pad.centre(),
+        Rotation.toAxes(pad.lengthway(), pad.thickway(), pad.widthway()),
+        pad.halfLength(),
+        pad.halfThickness(),
+        pad.halfWidth());
   }
 
   /** A pad that is the same all round a level middle [m]. */

@@ -52,6 +52,7 @@ public final class LookPanel implements ModePanel {
             "Shown with the wood",
             box(Looks.Extra.GHOSTS),
             box(Looks.Extra.STRAIN),
+            box(Looks.Extra.IN_LEAF),
             box(Looks.Extra.MARKS),
             box(Looks.Extra.SOIL),
             box(Looks.Extra.PLUMB),
@@ -100,6 +101,7 @@ public final class LookPanel implements ModePanel {
     return switch (extra) {
       case GHOSTS -> "Other poses beside it, as ghosts";
       case STRAIN -> "Colours of strain";
+      case IN_LEAF -> "In leaf: its pads, or a guess";
       case MARKS -> "Words at lines and weak places";
       case SOIL -> "Soil";
       case PLUMB -> "Plumb line through the root base";
@@ -116,6 +118,7 @@ public final class LookPanel implements ModePanel {
     return switch (extra) {
       case GHOSTS -> 'g';
       case STRAIN -> 's';
+      case IN_LEAF -> 'i';
       case MARKS -> 'w';
       case SOIL -> 'o';
       case PLUMB -> 'u';

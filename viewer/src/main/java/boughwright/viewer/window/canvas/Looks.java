@@ -25,6 +25,8 @@ public record Looks(Set<Extra> extras, Visibility visibility) {
     GHOSTS,
     /** The colours of strain. */
     STRAIN,
+    /** The pads of leaves. */
+    IN_LEAF,
     /** Words at lines, coils, weights, weak places and the apex. */
     MARKS,
     /** The soil line. */

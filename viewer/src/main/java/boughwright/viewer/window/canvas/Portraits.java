@@ -18,6 +18,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -79,7 +80,7 @@ public final class Portraits {
         standing.measured(),
         List.of(),
         Visibility.ALL,
-        new Shown.Options(Optional.empty(), true, List.of(), true));
+        new Shown.Options(Optional.empty(), true, List.of(), Set.of(Shown.Way.LEVEL_CONTAINER)));
   }
 
   private Camera camera(Shown shown, Stance stance, Dimension size) {

@@ -19,6 +19,8 @@ import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 
@@ -245,7 +247,7 @@ final class Showing {
         tree.measured(),
         List.of(),
         now.visibility(),
-        new Shown.Options(Optional.empty(), true, List.of()));
+        new Shown.Options(Optional.empty(), true, List.of(), now.options().ways()));
   }
 
   /** Why something else is shown than a person may expect, in a sentence; blank where not. */
@@ -327,7 +329,18 @@ final class Showing {
         pose,
         looks.has(Looks.Extra.GHOSTS) ? ghosts() : List.of(),
         looks.visibility(),
-        new Shown.Options(strain, false, notes, stance.isPresent()));
+        new Shown.Options(strain, false, notes, ways()));
+  }
+
+  private Set<Shown.Way> ways() {
+    Set<Shown.Way> ways = EnumSet.noneOf(Shown.Way.class);
+    if (looks.has(Looks.Extra.IN_LEAF)) {
+      ways.add(Shown.Way.IN_LEAF);
+    }
+    if (stance.isPresent()) {
+      ways.add(Shown.Way.LEVEL_CONTAINER);
+    }
+    return ways;
   }
 
   private boolean isPreview() {

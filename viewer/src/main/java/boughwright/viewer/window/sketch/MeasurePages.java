@@ -10,8 +10,9 @@ final class MeasurePages {
   static final Page SEGMENTS = new Page("segments", "Segments", 'g', false);
   static final Page TABLE = new Page("table", "Table", 'b', true);
   static final Page WOUNDS = new Page("wounds", "Wounds", 'u', false);
+  static final Page FOLIAGE = new Page("foliage", "Foliage", 'o', false);
   static final Page PHOTOS = new Page("photos", "Photos", 'h', false);
-  static final List<Page> ALL = List.of(TREE, SEGMENTS, TABLE, WOUNDS, PHOTOS);
+  static final List<Page> ALL = List.of(TREE, SEGMENTS, TABLE, WOUNDS, FOLIAGE, PHOTOS);
 
   private MeasurePages() {}
 }

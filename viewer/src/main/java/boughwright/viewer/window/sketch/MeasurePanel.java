@@ -15,6 +15,7 @@ import boughwright.viewer.window.sketch.draw.Shape;
 import boughwright.viewer.window.sketch.draw.Tools;
 import boughwright.viewer.window.sketch.draw.WoundTool;
 import boughwright.viewer.window.sketch.form.AddForm;
+import boughwright.viewer.window.sketch.form.PadForm;
 import boughwright.viewer.window.sketch.form.TreeForm;
 import boughwright.viewer.window.sketch.form.WoundForm;
 import boughwright.viewer.window.sketch.photo.PhotoFiles;
@@ -38,7 +39,9 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 
-/** Measuring the tree: what it is, its segments typed, drawn or in a table, wounds, photos. */
+/**
+ * Measuring the tree: what it is, its segments typed, drawn or in a table, wounds, pads, photos.
+ */
 public final class MeasurePanel implements ModePanel {
   private final Workspace workspace;
   private final Canvas canvas;
@@ -80,6 +83,7 @@ public final class MeasurePanel implements ModePanel {
     pages.add(MeasurePages.SEGMENTS, segments());
     pages.add(MeasurePages.TABLE, table.component());
     pages.add(MeasurePages.WOUNDS, column(new WoundForm(workspace, shape, wound).component()));
+    pages.add(MeasurePages.FOLIAGE, column(new PadForm(workspace, shape).component()));
     pages.add(MeasurePages.PHOTOS, column(photos.component()));
     pages.show(MeasurePages.SEGMENTS);
     images.fetch();

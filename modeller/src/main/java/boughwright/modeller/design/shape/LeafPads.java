@@ -16,7 +16,7 @@ import java.util.Map;
  * @param pads the pads that the cuts leave
  * @param guessed whether nobody gave them
  */
-public record Pads(List<Pad> pads, boolean guessed) {
+public record LeafPads(List<Pad> pads, boolean guessed) {
   /** Share of a limb without side shoots that is in leaf. Common practice, no source. */
   private static final double LEAFY = 0.6;
 
@@ -38,16 +38,16 @@ public record Pads(List<Pad> pads, boolean guessed) {
   /** Steeper than this a limb ends in a top, as wide one way as the other. */
   private static final double STEEP = Math.toRadians(60);
 
-  public Pads {
+  public LeafPads {
     pads = List.copyOf(pads);
   }
 
   /** What the wood that is left wears. */
-  public static Pads of(WoodLeft wood) {
+  public static LeafPads of(WoodLeft wood) {
     List<Pad> given = wood.skeleton().tree().foliage().pads();
     return given.isEmpty()
-        ? new Pads(grown(wood), true)
-        : new Pads(given.stream().filter(pad -> isLeft(wood, pad)).toList(), false);
+        ? new LeafPads(grown(wood), true)
+        : new LeafPads(given.stream().filter(pad -> isLeft(wood, pad)).toList(), false);
   }
 
   private static boolean isLeft(WoodLeft wood, Pad pad) {
@@ -60,7 +60,7 @@ public record Pads(List<Pad> pads, boolean guessed) {
     List<Pad> out = new ArrayList<>();
     for (Limb limb : wood.limbs()) {
       if (isInLeaf(wood, limb)) {
-        out.add(pad("leaf " + (out.size() + 1), wood, limb));
+        out.add(pad("f" + (out.size() + 1), wood, limb));
       }
     }
     return out;

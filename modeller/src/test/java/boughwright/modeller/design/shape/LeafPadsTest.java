@@ -20,7 +20,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-class PadsTest {
+class LeafPadsTest {
   private static Tree hornbeam;
 
   @BeforeAll
@@ -29,18 +29,18 @@ class PadsTest {
     hornbeam = TreeFiles.read(file).document().tree();
   }
 
-  private static Pads of(Tree tree, Spot... cuts) {
-    return Pads.of(new WoodLeft(new Cutting(new Skeleton(tree), List.of(cuts))));
+  private static LeafPads of(Tree tree, Spot... cuts) {
+    return LeafPads.of(new WoodLeft(new Cutting(new Skeleton(tree), List.of(cuts))));
   }
 
-  private static List<String> segments(Pads pads) {
+  private static List<String> segments(LeafPads pads) {
     return pads.pads().stream().map(Pad::segment).toList();
   }
 
   @Test
   void guess_clothesEveryTipOfTheTree_butNoRoot() {
     Skeleton skeleton = new Skeleton(hornbeam);
-    Pads pads = of(hornbeam);
+    LeafPads pads = of(hornbeam);
     assertThat(pads.guessed()).isTrue();
     List<String> ids = hornbeam.segments().stream().map(Segment::id).toList();
     assertThat(PadRules.findings(ids, pads.pads())).isEmpty();
@@ -59,8 +59,8 @@ class PadsTest {
 
   @Test
   void limbThatIsCut_isBareAtTheCut() {
-    Pads whole = of(hornbeam);
-    Pads cut = of(hornbeam, new Spot("b1b", 0.95));
+    LeafPads whole = of(hornbeam);
+    LeafPads cut = of(hornbeam, new Spot("b1b", 0.95));
     assertThat(segments(whole)).contains("b1d", "b1s3");
     assertThat(segments(cut)).doesNotContain("b1b", "b1d", "b1s3").contains("b1s1b");
   }
@@ -76,7 +76,7 @@ class PadsTest {
     Pad far = new Pad("f2", "b1d", 0.5, 0.05, 0.04, 0.02, 0, Map.of());
     Foliage foliage = new Foliage(Optional.empty(), List.of(near, far), Map.of());
     Tree tree = hornbeam.withFoliage(foliage);
-    assertThat(of(tree)).isEqualTo(new Pads(List.of(near, far), false));
+    assertThat(of(tree)).isEqualTo(new LeafPads(List.of(near, far), false));
     assertThat(of(tree, new Spot("b1c", 0.5)).pads()).containsExactly(near);
     assertThat(of(tree, new Spot("b1", 0.4)).pads()).isEmpty();
   }
