@@ -115,7 +115,7 @@ final class Crossings {
     return crosses && !isUnion(meeting) ? Optional.of(meeting) : Optional.empty();
   }
 
-  /** Whether both are met where a shoot still sits in the wood of the one it leaves. */
+  /** Whether both are met where a shoot still sits in, or just leaves, the wood it sits on. */
   private static boolean isUnion(Meeting m) {
     boolean sisters = !m.one().isMain() && m.one().seat().on() == m.other().seat().on();
     boolean child = m.other().seat().on() == m.one().number();
@@ -123,7 +123,7 @@ final class Crossings {
   }
 
   private static boolean isInWood(Shoot shoot, double at) {
-    return at <= shoot.seat().parentCaliper();
+    return at <= shoot.seat().parentCaliper() + shoot.seat().caliper();
   }
 
   private static Nearest nearest(Item one, Item other) {
