@@ -72,7 +72,7 @@ public final class FaultWords {
       case REVERSE_TAPER, REVERSE_BRANCH -> "times the caliper further in";
       case BRANCH_CALIPER, CODOMINANT -> "of the trunk's caliper at the union";
       case FIRST_BRANCH, VIEWER_HEIGHT -> "of the tree's height";
-      case LEADER_CALIPER -> "of the caliper of the trunk that goes on";
+      case LEADER_CALIPER, LEADER_THICK -> "of the caliper of the trunk that goes on";
       case LEADER_HEIGHT -> "of the apex's height at its tip";
       case LEADER_ANGLE -> "off upright";
       case BARE_TRUNK, BARE_BASE -> "of the trunk's length";

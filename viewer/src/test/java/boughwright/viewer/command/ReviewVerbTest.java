@@ -64,7 +64,8 @@ class ReviewVerbTest {
         .contains("Branch too low: b1")
         .contains("keep as sacrifice: let b1 grow until the trunk at t1")
         .contains("Not judged")
-        .contains("no front is chosen: give --plan or --front-deg");
+        .contains("no front is chosen: give --plan or --front-deg")
+        .doesNotContain("Crossing branches");
     assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(81));
   }
 
@@ -133,16 +134,15 @@ class ReviewVerbTest {
   @Test
   void cutOfAFault_goesIntoANewPlan_andTheFaultIsGone() throws IOException {
     Path file = copy();
-    JsonNode before = review(file, "--plan", "a", "--json").json();
-    int number = fault(before, "too_low").get("number").asInt();
-    Ran added =
-        review(file, "--plan", "b", "--json", "--remove", "1," + number, "--add-to-plan", "r");
+    JsonNode before = review(file, "--plan", "b", "--json").json();
+    String number = fault(before, "too_low").get("number").asText();
+    Ran added = review(file, "--plan", "b", "--json", "--remove", number, "--add-to-plan", "r");
     assertThat(added.code()).as(added.err()).isZero();
     assertThat(added.json().get("added_to_plan").asText()).isEqualTo("r");
     assertThat(Files.exists(folder.resolve("hornbeam.tree.json~"))).isTrue();
     JsonNode after = review(file, "--plan", "r", "--json").json();
     for (JsonNode one : after.get("faults")) {
-      assertThat(one.get("segments").get(0).asText()).isNotIn("b1", "t4");
+      assertThat(one.get("segments").get(0).asText()).isNotEqualTo("b1");
     }
     assertThat(Ran.command("check", file).code()).isZero();
   }

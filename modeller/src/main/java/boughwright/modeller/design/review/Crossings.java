@@ -3,6 +3,7 @@ package boughwright.modeller.design.review;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
+import boughwright.modeller.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -25,8 +26,15 @@ final class Crossings {
     this.structure = structure;
   }
 
-  /** A piece of a shoot in the order of its left end. */
-  private record Item(Shoot shoot, int piece, double low, double high) {}
+  /** A piece of a shoot in a box with room for the gap. */
+  private record Item(Shoot shoot, int piece, Point3 low, Point3 high) {
+    boolean isBeside(Item other) {
+      return low.y() <= other.high.y()
+          && other.low.y() <= high.y()
+          && low.z() <= other.high.z()
+          && other.low.z() <= high.z();
+    }
+  }
 
   private record Pair(int one, int other) {}
 
@@ -38,8 +46,11 @@ final class Crossings {
     List<Item> items = items();
     Map<Pair, Meeting> nearest = new LinkedHashMap<>();
     for (int i = 0; i < items.size(); i++) {
-      for (int j = i + 1; j < items.size() && items.get(j).low() <= items.get(i).high(); j++) {
-        meeting(items.get(i), items.get(j)).ifPresent(m -> nearest.merge(pair(m), m, this::nearer));
+      Item one = items.get(i);
+      for (int j = i + 1; j < items.size() && items.get(j).low().x() <= one.high().x(); j++) {
+        if (one.isBeside(items.get(j))) {
+          meeting(one, items.get(j)).ifPresent(m -> nearest.merge(pair(m), m, this::nearer));
+        }
       }
     }
     return nearest.values().stream()
@@ -65,17 +76,21 @@ final class Crossings {
         }
       }
     }
-    items.sort(Comparator.comparingDouble(Item::low));
+    items.sort(Comparator.comparingDouble(item -> item.low().x()));
     return items;
   }
 
   private Item item(Shoot shoot, int n) {
     WoodLine line = shoot.line();
-    double a = line.points().get(n).x();
-    double b = line.points().get(n + 1).x();
+    Point3 a = line.points().get(n);
+    Point3 b = line.points().get(n + 1);
     double thick = Math.max(line.caliperOn(n, line.start(n)), line.caliperOn(n, line.start(n + 1)));
     double room = thick * (1 + structure.limit(Limit.CROSSING_GAP)) / 2;
-    return new Item(shoot, n, Math.min(a, b) - room, Math.max(a, b) + room);
+    Point3 low = new Point3(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.min(a.z(), b.z()));
+    Point3 high =
+        new Point3(Math.max(a.x(), b.x()), Math.max(a.y(), b.y()), Math.max(a.z(), b.z()));
+    Vector3 out = new Vector3(room, room, room);
+    return new Item(shoot, n, low.plus(out.times(-1)), high.plus(out));
   }
 
   private Optional<Meeting> meeting(Item a, Item b) {
@@ -100,7 +115,7 @@ final class Crossings {
     return crosses && !isUnion(meeting) ? Optional.of(meeting) : Optional.empty();
   }
 
-  /** Whether both are met where a shoot still sits in the wood of the one it leaves. */
+  /** Whether both are met where a shoot still sits in, or just leaves, the wood it sits on. */
   private static boolean isUnion(Meeting m) {
     boolean sisters = !m.one().isMain() && m.one().seat().on() == m.other().seat().on();
     boolean child = m.other().seat().on() == m.one().number();
@@ -108,7 +123,7 @@ final class Crossings {
   }
 
   private static boolean isInWood(Shoot shoot, double at) {
-    return at <= shoot.seat().parentCaliper();
+    return at <= shoot.seat().parentCaliper() + shoot.seat().caliper();
   }
 
   private static Nearest nearest(Item one, Item other) {

@@ -100,13 +100,16 @@ final class Cuts {
     WoodLine parent = structure.shoots().get(seat.on()).line();
     WoodLine.Piece first = shoot.line().pieces().get(0);
     double caliper = seat.caliper();
-    CutAdvice advice = CutAdvice.flush(structure.rules().wood(), caliper);
     double height = Math.min(LONGEST, 1 / Math.sin(seat.angle())) * caliper;
     Spot on = parent.spot(seat.at());
     double round = seat.side().norm() > 1e-6 ? RoundAngle.of(seat.parent(), seat.side()) : 0;
     boolean isRest = first.from() > 0;
     Spot cut = isRest ? shoot.line().spot(clear(seat)) : new Spot(shoot.line().id(), 0);
     double width = isRest ? shoot.line().caliper(clear(seat)) : caliper;
+    CutAdvice advice =
+        isRest
+            ? CutAdvice.across(structure.rules().wood(), width)
+            : CutAdvice.flush(structure.rules().wood(), caliper);
     return new WoundLeft(
         cut,
         on,

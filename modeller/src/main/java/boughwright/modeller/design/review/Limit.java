@@ -46,6 +46,8 @@ public enum Limit {
       Quantity.RATIO, 0.8, Origin.CHOSEN, "height of its tip over that of the apex, at least"),
   LEADER_ANGLE(Quantity.ANGLE, Math.toRadians(40), Origin.CHOSEN, "from upright, at most"),
   LEADER_CALIPER(Quantity.RATIO, 0.4, Origin.CHOSEN, "over the trunk that goes on, at least"),
+  LEADER_THICK(
+      Quantity.RATIO, 0.70, Origin.PUBLISHED, "Dahle et al.: above this two stems are codominant"),
   LEADER_LENGTH(Quantity.RATIO, 0.25, Origin.CHOSEN, "over the height of the tree, at least"),
   BARE_TRUNK(Quantity.RATIO, 0.25, Origin.CHOSEN, "between branches, over the length of the trunk"),
   BARE_BASE(

@@ -62,16 +62,19 @@ final class Proportions {
     double tip = structure.heightOf(shoot.line().tip()) / apex;
     double upright = upright(shoot);
     if (ratio < structure.limit(Limit.LEADER_CALIPER)
-        || upright > structure.limit(Limit.LEADER_ANGLE)
-        || shoot.line().length() < structure.limit(Limit.LEADER_LENGTH) * structure.height()) {
+        || upright > structure.limit(Limit.LEADER_ANGLE)) {
       return List.of();
     }
+    double length = shoot.line().length() / structure.height();
+    boolean isTall =
+        tip >= structure.limit(Limit.LEADER_HEIGHT)
+            && length >= structure.limit(Limit.LEADER_LENGTH);
     List<Measured> measures = new ArrayList<>();
-    if (tip >= structure.limit(Limit.LEADER_HEIGHT)) {
+    if (isTall) {
       measures.add(structure.measured(Limit.LEADER_CALIPER, ratio));
       measures.add(structure.measured(Limit.LEADER_HEIGHT, tip));
-    } else if (shoot.kind() == Kind.TRUNK && ratio > structure.limit(Limit.CODOMINANT)) {
-      measures.add(structure.measured(Limit.CODOMINANT, ratio));
+    } else if (shoot.kind() == Kind.TRUNK && ratio > structure.limit(Limit.LEADER_THICK)) {
+      measures.add(structure.measured(Limit.LEADER_THICK, ratio));
     } else {
       return List.of();
     }

@@ -6,6 +6,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -86,12 +87,9 @@ public final class WoodLine {
 
   /** The piece a distance along the line lies on; places beyond the ends count as at the ends. */
   int pieceAt(double s) {
-    for (int n = 0; n < pieces.size(); n++) {
-      if (s <= at[n + 1]) {
-        return n;
-      }
-    }
-    return pieces.size() - 1;
+    int found = Arrays.binarySearch(at, s);
+    int after = found >= 0 ? found : -found - 1;
+    return Math.min(Math.max(after - 1, 0), pieces.size() - 1);
   }
 
   private double alongSegment(int n, double s) {
