@@ -219,10 +219,10 @@ public final class LiveScene {
 
     private void addContainer(List<Mesh> fittings, double edge) {
       Optional<Container> container = tree.skeleton.tree().setting().container();
-      Stand stand = shown.options().level() ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
+      Stand stand =
+          shown.options().level() ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
       if (container.isPresent()) {
-        Pot pot =
-            new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), stand);
+        Pot pot = new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), stand);
         fittings.addAll(pot.edges(edge));
         bodies.add(new Body(Body.Role.CONTAINER, List.of(pot.walls())));
       }
