@@ -231,8 +231,7 @@ public final class LiveScene {
       boolean level = shown.options().ways().contains(Shown.Way.LEVEL_CONTAINER);
     Stand stand = level ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
       if (container.isPresent()) {
-        Pot pot =
-            new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), stand);
+        Pot pot = new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), stand);
         fittings.addAll(pot.edges(edge));
         bodies.add(new Body(Body.Role.CONTAINER, List.of(pot.walls())));
       }

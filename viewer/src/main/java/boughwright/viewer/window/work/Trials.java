@@ -205,6 +205,10 @@ public final class Trials {
                 tell();
               }
             });
+    if (!job.isRunning()) {
+      // the window is gone: who hears of it would only ask again
+      return;
+    }
     running.put(asked, job);
     tell();
   }
