@@ -51,8 +51,7 @@ record FrontMayBe(int apart, double doubt) {
   }
 
   /** Whatever may be picked instead of a side that is no top. */
-  private void openRivals(
-      int s, List<FrontPicker.Side> sides, double[] best, boolean[] open) {
+  private void openRivals(int s, List<FrontPicker.Side> sides, double[] best, boolean[] open) {
     double score = best[sides.get(s).azimuth()];
     for (int n = 0; n < best.length; n++) {
       int azimuth = n;

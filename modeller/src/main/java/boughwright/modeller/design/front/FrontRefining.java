@@ -110,8 +110,7 @@ final class FrontRefining {
         break;
       }
       double truth = scores.exact().of(azimuth, one.tilt());
-      Blur off =
-          new Blur(Math.abs(row[one.tilt()] - truth), Math.abs(one.score() - truth));
+      Blur off = new Blur(Math.abs(row[one.tilt()] - truth), Math.abs(one.score() - truth));
       found.accumulateAndGet(off, Blur::or);
       top = Peak.better(top, scores.peak(one.tilt(), truth));
     }

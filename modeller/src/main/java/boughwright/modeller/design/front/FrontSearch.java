@@ -49,8 +49,7 @@ public final class FrontSearch {
     int forward = grid.forwardCount();
     sights = new Sight[grid.sidewaysCount() * forward];
     for (int n = 0; n < sights.length; n++) {
-      sights[n] =
-          Sight.of(gauge.eye(), grid.tiltRight(n / forward), grid.tiltToward(n % forward));
+      sights[n] = Sight.of(gauge.eye(), grid.tiltRight(n / forward), grid.tiltToward(n % forward));
     }
   }
 

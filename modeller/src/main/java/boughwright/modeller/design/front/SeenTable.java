@@ -51,8 +51,7 @@ final class SeenTable {
     int n = row * columns + column;
     Seen there = seen.get(n);
     if (there == null) {
-      there =
-          gauge.seen(Direction3.ofAzimuth(column * columnStep, lowest + row * rowStep));
+      there = gauge.seen(Direction3.ofAzimuth(column * columnStep, lowest + row * rowStep));
       seen.set(n, there);
       looked.incrementAndGet();
     }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.front;
 
-import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.FrontWishes;
+import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.InputException;
 import java.nio.file.Path;
 import java.util.List;
@@ -38,7 +38,8 @@ public final class FrontBench {
   }
 
   private static boolean isSame(int seed) {
-    FrontGauge gauge = new FrontGauge(Stand.bare(Stand.random(new Random(seed)).skeleton()), Eye.LEVEL);
+    FrontGauge gauge =
+        new FrontGauge(Stand.bare(Stand.random(new Random(seed)).skeleton()), Eye.LEVEL);
     TreeStyle style = TreeStyle.values()[seed % TreeStyle.values().length];
     FrontRules rules = FrontRules.of(style);
     FrontGrid grid = FrontGrid.of(FrontRange.square(Math.toRadians(25)));
@@ -49,8 +50,17 @@ public final class FrontBench {
     Fronts all = new FrontSweep(gauge, rules, grid).run(FrontWatch.NOBODY).orElseThrow();
     boolean same = poses(all).equals(poses(found));
     System.out.println(
-        seed + " " + style + ": search " + took + " s, off by " + found.blur() + ", every pose "
-            + seconds(start) + " s, same " + same);
+        seed
+            + " "
+            + style
+            + ": search "
+            + took
+            + " s, off by "
+            + found.blur()
+            + ", every pose "
+            + seconds(start)
+            + " s, same "
+            + same);
     if (!same) {
       System.out.println("  " + poses(found) + "\n  " + poses(all));
     }
@@ -58,7 +68,8 @@ public final class FrontBench {
   }
 
   private static void time(Path file) throws InputException {
-    FrontCase tree = FrontCase.of(TreeFiles.read(file).document(), Optional.empty(), FrontWishes.UNSAID);
+    FrontCase tree =
+        FrontCase.of(TreeFiles.read(file).document(), Optional.empty(), FrontWishes.UNSAID);
     FrontRules rules = FrontRules.of(TreeStyle.UPRIGHT);
     FrontGrid grid = FrontGrid.of(FrontRange.usual(TreeStyle.UPRIGHT));
     for (int n = 0; n < TIMES; n++) {
@@ -74,8 +85,15 @@ public final class FrontBench {
       start = System.nanoTime();
       FrontDoubt.of(tree, rules, found);
       System.out.println(
-          "search " + search + " s, off by " + found.blur() + ", reading " + 1000 * reading
-              + " ms, measured again " + seconds(start) + " s");
+          "search "
+              + search
+              + " s, off by "
+              + found.blur()
+              + ", reading "
+              + 1000 * reading
+              + " ms, measured again "
+              + seconds(start)
+              + " s");
     }
   }
 

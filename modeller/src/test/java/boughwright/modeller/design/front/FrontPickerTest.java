@@ -52,7 +52,8 @@ class FrontPickerTest {
       double[] near = new double[60];
       double phase = 6 * random.nextDouble();
       for (int k = 0; k < truth.length; k++) {
-        truth[k] = Math.sin(0.21 * k + phase) + 0.3 * Math.sin(0.73 * k) + 0.1 * random.nextDouble();
+        truth[k] =
+            Math.sin(0.21 * k + phase) + 0.3 * Math.sin(0.73 * k) + 0.1 * random.nextDouble();
         near[k] = truth[k] + doubt / 2 * (2 * random.nextDouble() - 1);
       }
       boolean[] known = new boolean[truth.length];

@@ -52,8 +52,10 @@ class FrontScoreTest {
 
   @Test
   void reasons_sayWhatTellsAFrontFromTheOthers_andWhichWay() {
-    FrontScore moved = score(0, Map.of(FrontMeasure.TRUNK_MOVEMENT, 0.06, FrontMeasure.WOUNDS, 0.04));
-    FrontScore clean = score(2, Map.of(FrontMeasure.TRUNK_MOVEMENT, 0.02, FrontMeasure.WOUNDS, 0.0));
+    FrontScore moved =
+        score(0, Map.of(FrontMeasure.TRUNK_MOVEMENT, 0.06, FrontMeasure.WOUNDS, 0.04));
+    FrontScore clean =
+        score(2, Map.of(FrontMeasure.TRUNK_MOVEMENT, 0.02, FrontMeasure.WOUNDS, 0.0));
     List<FrontReason> reasons = FrontReason.of(UPRIGHT, moved, List.of(clean));
     assertThat(reasons).hasSize(2);
     assertThat(reasons).anyMatch(r -> r.measure() == FrontMeasure.TRUNK_MOVEMENT && r.isFor());

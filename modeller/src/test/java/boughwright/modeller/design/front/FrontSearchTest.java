@@ -26,8 +26,7 @@ class FrontSearchTest {
   private static final double SAME = 1e-9;
 
   private static FrontGauge gauge(long seed, UnaryOperator<Vector3> move, double scale) {
-    return new FrontGauge(
-        Stand.bare(Stand.random(new Random(seed)).moved(move, scale)), EYE);
+    return new FrontGauge(Stand.bare(Stand.random(new Random(seed)).moved(move, scale)), EYE);
   }
 
   private static FrontGauge gauge(long seed) {
@@ -46,9 +45,7 @@ class FrontSearchTest {
       TreeStyle style = TreeStyle.values()[seed % TreeStyle.values().length];
       FrontGauge gauge = gauge(seed);
       Fronts all =
-          new FrontSweep(gauge, FrontRules.of(style), COARSE)
-              .run(FrontWatch.NOBODY)
-              .orElseThrow();
+          new FrontSweep(gauge, FrontRules.of(style), COARSE).run(FrontWatch.NOBODY).orElseThrow();
       Fronts found = search(gauge, style);
       assertThat(FrontBench.poses(found)).as("tree " + seed).isEqualTo(FrontBench.poses(all));
       for (int azimuth = 0; azimuth < COARSE.azimuths(); azimuth++) {
@@ -74,8 +71,7 @@ class FrontSearchTest {
     for (int seed = 0; seed < 2; seed++) {
       Fronts before = search(gauge(seed), TreeStyle.UPRIGHT);
       Fronts after =
-          search(
-              gauge(seed, at -> new Vector3(-at.x(), at.y(), at.z()), 1), TreeStyle.UPRIGHT);
+          search(gauge(seed, at -> new Vector3(-at.x(), at.y(), at.z()), 1), TreeStyle.UPRIGHT);
       requireSame(after, before, azimuth -> -azimuth, -1);
     }
   }
