@@ -3,8 +3,6 @@ package boughwright.viewer.picture;
 
 import boughwright.modeller.design.front.FrontMap;
 import boughwright.modeller.design.ground.GroundAnswer;
-import boughwright.modeller.plan.Document;
-import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.gl.SceneRenderer;

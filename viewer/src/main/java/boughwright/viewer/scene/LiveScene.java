@@ -229,7 +229,7 @@ public final class LiveScene {
     private void addContainer(List<Mesh> fittings, double edge) {
       Optional<Container> container = tree.skeleton.tree().setting().container();
       boolean level = shown.options().ways().contains(Shown.Way.LEVEL_CONTAINER);
-    Stand stand = level ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
+      Stand stand = level ? Stand.of(Optional.empty(), tree.base()) : tree.stand();
       if (container.isPresent()) {
         Pot pot = new Pot(container.get(), tree.skeleton.start(tree.skeleton.outward(0)), stand);
         fittings.addAll(pot.edges(edge));

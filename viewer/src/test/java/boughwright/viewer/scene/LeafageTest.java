@@ -46,7 +46,11 @@ class LeafageTest {
                 tree.measured(),
                 List.of(),
                 visibility,
-                new Shown.Options(Optional.empty(), false, List.of(), inLeaf ? Set.of(Shown.Way.IN_LEAF) : Set.of())));
+                new Shown.Options(
+                    Optional.empty(),
+                    false,
+                    List.of(),
+                    inLeaf ? Set.of(Shown.Way.IN_LEAF) : Set.of())));
   }
 
   private static Scene inLeaf(Document document) {

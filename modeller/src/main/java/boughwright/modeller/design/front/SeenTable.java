@@ -3,11 +3,13 @@ package boughwright.modeller.design.front;
 
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.geometry.Direction3;
-import java.util.stream.IntStream;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * What is seen along lines of sight on a lattice of azimuth and elevation, and in between by
- * blending the four around. Immutable.
+ * blending the four around. A line is looked along when it is first asked for; any number of
+ * threads may ask.
  *
  * <p>However many poses a grid has, their lines of sight all lie in this band round the tree.
  */
@@ -20,34 +22,40 @@ final class SeenTable {
   private final double lowest;
   private final double rowStep;
 
-  /** Shape: rows of elevation, then columns of azimuth. */
-  private final Seen[][] seen;
+  private final int rows;
+
+  /** Shape: rows of elevation, each of all columns of azimuth. */
+  private final AtomicReferenceArray<Seen> seen;
+
+  private final FrontGauge gauge;
+  private final AtomicInteger looked = new AtomicInteger();
 
   /**
-   * Looks along all lines of the lattice, on all processors.
+   * A lattice along which nothing was looked yet.
    *
    * @param step from line to line, at most [rad]
    */
-  SeenTable(FrontGauge gauge, FrontGrid grid, double step, FrontWatch watch) {
+  SeenTable(FrontGauge gauge, FrontGrid grid, double step) {
+    this.gauge = gauge;
     Band band = Band.of(gauge.eye(), grid);
     columns = (int) Math.ceil(2 * Math.PI / step - OVER);
     columnStep = 2 * Math.PI / columns;
     lowest = band.low() - OVER;
     int gaps = Math.max(1, (int) Math.ceil((band.high() + OVER - lowest) / step - OVER));
     rowStep = Math.max((band.high() + OVER - lowest) / gaps, OVER);
-    seen = new Seen[gaps + 1][columns];
-    IntStream.range(0, columns * (gaps + 1))
-        .parallel()
-        .forEach(
-            n -> {
-              if (!watch.isStopped()) {
-                int row = n / columns;
-                int column = n % columns;
-                double elevation = lowest + row * rowStep;
-                seen[row][column] =
-                    gauge.seen(Direction3.ofAzimuth(column * columnStep, elevation));
-              }
-            });
+    rows = gaps + 1;
+    seen = new AtomicReferenceArray<>(columns * rows);
+  }
+
+  private Seen at(int row, int column) {
+    int n = row * columns + column;
+    Seen there = seen.get(n);
+    if (there == null) {
+      there = gauge.seen(Direction3.ofAzimuth(column * columnStep, lowest + row * rowStep));
+      seen.set(n, there);
+      looked.incrementAndGet();
+    }
+    return there;
   }
 
   /** How far up and down the lines of sight of a grid look, in the tree's frame [rad]. */
@@ -85,17 +93,17 @@ final class SeenTable {
     int left = Math.floorMod((int) floor, columns);
     int right = (left + 1) % columns;
     double row = (sight.elevation() - lowest) / rowStep;
-    int low = Math.max(0, Math.min(seen.length - 2, (int) row));
+    int low = Math.max(0, Math.min(rows - 2, (int) row));
     double across = column - floor;
     double upward = row - low;
     return Seen.blend(
-        Seen.blend(seen[low][left], seen[low][right], across),
-        Seen.blend(seen[low + 1][left], seen[low + 1][right], across),
+        Seen.blend(at(low, left), at(low, right), across),
+        Seen.blend(at(low + 1, left), at(low + 1, right), across),
         upward);
   }
 
   /** How many lines of sight were looked along. */
-  int size() {
-    return columns * seen.length;
+  int looked() {
+    return looked.get();
   }
 }

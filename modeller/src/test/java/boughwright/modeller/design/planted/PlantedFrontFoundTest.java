@@ -28,9 +28,9 @@ class PlantedFrontFoundTest {
   private static final double NEAR = Math.toRadians(10);
   private static final int AS_FIRST = 70;
 
-  /** Every 4 degrees of azimuth and 5 of tilt: as fine as needed to come within 10. */
+  /** Every 4 degrees of azimuth and 6 of tilt: as fine as needed to come within 10. */
   private static final FrontGrid GRID =
-      new FrontGrid(FrontRange.square(Math.toRadians(25)), 90, 5, 5);
+      new FrontGrid(FrontRange.square(Math.toRadians(24)), 90, 4, 4);
 
   private static Fronts found(PlantedFront planted) {
     WoodLeft wood = new WoodLeft(new Skeleton(planted.tree()));

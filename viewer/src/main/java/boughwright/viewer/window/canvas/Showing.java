@@ -17,12 +17,12 @@ import boughwright.viewer.window.work.Answer;
 import boughwright.viewer.window.work.Topic;
 import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Which pose of the tree is shown, and with what. Belongs to the event thread. */
 final class Showing {
