@@ -26,7 +26,7 @@ class FrontDoubtTest {
   }
 
   private static Judged judged(Stand stand) {
-    FrontCase tree = new FrontCase(stand.skeleton(), List.of(), Optional.empty(), Eye.LEVEL);
+    FrontCase tree = new FrontCase(stand.skeleton(), List.of(), Optional.empty(), Eye.LEVEL, false);
     Fronts fronts =
         new FrontSearch(tree.gauge(), RULES, COARSE).run(FrontWatch.NOBODY).orElseThrow();
     return new Judged(fronts, FrontDoubt.of(tree, RULES, fronts));
