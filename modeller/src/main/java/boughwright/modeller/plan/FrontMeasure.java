@@ -65,6 +65,9 @@ public enum FrontMeasure {
    * its chord, mean over its length, over that length; above 0 at the viewer, below 0 away [1].
    */
   TRUNK_BULGE,
-  /** How much of the deadwood is seen: area seen over the trunk's profile; 0 or more [1]. */
+  /**
+   * How much of the deadwood is seen: area seen over the trunk's profile; 0 or more, unsaid where
+   * there is none [1].
+   */
   DEADWOOD
 }

@@ -24,7 +24,6 @@ public final class FrontGauge {
   private final BranchFigures branches;
   private final RootFlare roots;
   private final Standings standings;
-  private final boolean hasWounds;
   private final boolean hasDeadwood;
   private final SightFigures sights;
 
@@ -36,7 +35,6 @@ public final class FrontGauge {
     branches = new BranchFigures(parts, trunk, subject.foliage());
     roots = new RootFlare(parts, subject.trunk().calipers().get(0));
     standings = new Standings(parts);
-    hasWounds = !subject.wounds().isEmpty();
     hasDeadwood = parts.roles.contains(Parts.Role.DEADWOOD);
     sights = new SightFigures(subject, parts, trunk);
   }
@@ -60,9 +58,7 @@ public final class FrontGauge {
       values[FrontMeasure.TRUNK_BULGE.ordinal()] = trunk.bulge(towardViewer);
     }
     values[FrontMeasure.TAPER.ordinal()] = trunk.taper(towardViewer, visible);
-    if (hasWounds) {
-      values[FrontMeasure.WOUNDS.ordinal()] = look.wounds();
-    }
+    values[FrontMeasure.WOUNDS.ordinal()] = look.wounds();
     if (hasDeadwood) {
       values[FrontMeasure.DEADWOOD.ordinal()] = look.deadwood();
     }

@@ -50,21 +50,20 @@ class FrontSubjectTest {
         .containsExactlyInAnyOrder(
             FrontMeasure.TAPER,
             FrontMeasure.WOUNDS,
-            FrontMeasure.DEADWOOD,
             FrontMeasure.APEX_LEAN,
             FrontMeasure.BALANCE_OVER_BASE);
     assertThat(reading.raw(FrontMeasure.WOUNDS)).isZero();
-    assertThat(reading.raw(FrontMeasure.DEADWOOD)).isZero();
   }
 
   @Test
-  void treeWithoutRoots_saysAllButTheirWidth() {
+  void treeWithoutRootsAndDeadwood_saysAllButThese() {
     Stand stand =
         plain()
             .add("t0", "t1", Kind.TRUNK, new Vector3(0, 0.01, 0.4), 0.02, 0.01)
             .addAt("t0", 0.5, "b", Kind.BRANCH, new Vector3(0.1, 0, 0.15), 0.01);
     assertThat(said(stand.gauge().read(LEVEL)))
-        .isEqualTo(EnumSet.complementOf(EnumSet.of(FrontMeasure.ROOT_BASE_WIDTH)));
+        .isEqualTo(
+            EnumSet.complementOf(EnumSet.of(FrontMeasure.ROOT_BASE_WIDTH, FrontMeasure.DEADWOOD)));
   }
 
   @Test
