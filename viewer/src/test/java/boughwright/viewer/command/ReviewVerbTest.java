@@ -73,7 +73,8 @@ class ReviewVerbTest {
   void oldTrunkThatThePlanLeaves_competesWithItsNewLeader() {
     JsonNode answer = review(HORNBEAM, "--plan", "a", "--json").json();
     JsonNode leader = fault(answer, "competing_leader");
-    assertThat(leader.get("segments").get(0).asText()).isEqualTo("t4");
+    assertThat(leader.get("segments").get(0).asText()).isEqualTo("t5");
+    assertThat(leader.get("where").get("segment").asText()).isEqualTo("t5");
     assertThat(leader.get("measures").get(0).get("value").asDouble()).isGreaterThan(0.7);
     JsonNode wound = option(leader, "remove").get("wounds").get(0);
     assertThat(wound.get("across").asBoolean()).isTrue();
