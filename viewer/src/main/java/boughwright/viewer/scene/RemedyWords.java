@@ -77,11 +77,11 @@ public final class RemedyWords {
         + remedy.cuts().stream()
             .map(cut -> VisibleText.of(cut.segment()))
             .collect(Collectors.joining(", "))
-        + " grow until the trunk at "
-        + FaultWords.place(place(remedy).spot())
-        + ", is "
+        + " grow until the trunk is "
         + Wording.tenths(until)
-        + " thick (now "
+        + " thick at "
+        + FaultWords.place(place(remedy).spot())
+        + " (now "
         + Wording.tenths(now)
         + "): "
         + YearsWords.of(Thickening.between(now, until, wounds.growth().ring()))
