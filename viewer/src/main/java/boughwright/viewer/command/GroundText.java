@@ -46,9 +46,20 @@ final class GroundText {
   }
 
   private void unsaid(Set<Unsaid> some) {
-    some.stream()
-        .filter(answer.unsaid()::contains)
-        .forEach(what -> page.inner(GroundWords.unsaid(what)));
+    some.stream().filter(answer.unsaid()::contains).forEach(what -> page.inner(unsaid(what)));
+  }
+
+  /** What cannot be said, why, and how to mend it here. */
+  static String unsaid(Unsaid what) {
+    String mend =
+        switch (what) {
+          case NO_ROOTS -> " Add the roots as segments of kind root, on the trunk.";
+          case NO_CONTAINER -> " Give its inner sizes with --container, or in the file.";
+          case CONTAINER_UNDER_TRUNK -> " Give a larger one.";
+          case NO_MASS -> " Give mass_kg in the file.";
+          case ONLY_TAP_ROOTS, TOO_FEW_ROOTS, ROOTS_ON_A_LINE, MASS_TOO_SMALL, NOTHING_BEARS -> "";
+        };
+    return GroundWords.unsaid(what) + mend;
   }
 
   private static String mm(double length) {

@@ -27,8 +27,8 @@ final class ReviewOptions {
       paramLabel = "S",
       order = 3,
       description = {
-        "upright (default), slanting, cascade, broom, clump or twin-trunk: what is a fault",
-        "in one is none in another."
+        "upright, slanting, cascade, broom, clump or twin-trunk: what is a fault in one is",
+        "none in another. Without it the style in the file, else upright."
       })
   String style;
 

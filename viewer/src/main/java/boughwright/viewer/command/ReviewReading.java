@@ -3,29 +3,22 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.design.review.Limit;
 import boughwright.modeller.design.review.ReviewRules;
-import boughwright.modeller.design.review.WoodKind;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.NearNames;
-import boughwright.modeller.species.Species;
-import boughwright.modeller.tree.Tree;
-import boughwright.physics.grow.TreeKind;
+import boughwright.physics.grow.CutBearing;
 import boughwright.physics.trial.TrialSpecies;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** Reads by what a tree is reviewed; notes a fault for each thing amiss. */
 final class ReviewReading {
-  private static final Set<String> SHEDDING_CONIFERS =
-      Set.of("larix", "pseudolarix", "metasequoia", "taxodium");
-
   private final ReviewOptions options;
   private final Faults faults;
   private final OptionValues values;
@@ -76,8 +69,9 @@ final class ReviewReading {
   }
 
   /** The rules for a tree. */
-  ReviewRules rules(Tree tree) {
-    ReviewRules rules = ReviewRules.of(style(), wood(tree));
+  ReviewRules rules(Document document) {
+    ReviewRules rules =
+        ReviewRules.of(style(document), CutBearing.of(TrialSpecies.of(document.tree())));
     if (options.limits != null) {
       for (String one : options.limits.split(",", -1)) {
         rules = with(rules, one.strip());
@@ -86,22 +80,10 @@ final class ReviewReading {
     return rules;
   }
 
-  /** Conifers that shed their needles bear cuts as conifers do. */
-  static WoodKind wood(Tree tree) {
-    Species species = TrialSpecies.of(tree);
-    if (SHEDDING_CONIFERS.contains(species.key().split("-")[0])) {
-      return WoodKind.CONIFER;
-    }
-    return switch (TreeKind.of(species)) {
-      case CONIFER -> WoodKind.CONIFER;
-      case DECIDUOUS, RING_POROUS, EVERGREEN -> WoodKind.BROADLEAF;
-      case UNKNOWN -> WoodKind.UNKNOWN;
-    };
-  }
-
-  private TreeStyle style() {
+  /** What was typed, else what the file wishes. */
+  private TreeStyle style(Document document) {
     if (options.style == null) {
-      return TreeStyle.UPRIGHT;
+      return document.fronts().wishes().style().orElse(TreeStyle.UPRIGHT);
     }
     String typed = options.style.strip().toLowerCase(Locale.ROOT).replace('_', '-');
     Optional<TreeStyle> style =

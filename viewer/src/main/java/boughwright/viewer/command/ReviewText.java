@@ -72,6 +72,8 @@ final class ReviewText {
         looked.others() == 0
             ? ""
             : "; " + looked.others() + " not judged (dead, sacrifice, or a stub)";
+    String twigs =
+        looked.twigs() == 0 ? "" : "; " + counted(looked.twigs(), "twig", "twigs") + " left out";
     page.inner(
         "Judged as "
             + ReviewReading.word(review.rules().style())
@@ -80,9 +82,7 @@ final class ReviewText {
             + trunk(looked.trunk())
             + " and "
             + counted(looked.branches(), "branch", "branches")
-            + "; "
-            + counted(looked.twigs(), "twig", "twigs")
-            + " left out"
+            + twigs
             + others
             + ".");
   }
@@ -98,7 +98,7 @@ final class ReviewText {
 
   private void table() {
     page.blank();
-    TextTable table = new TextTable(3).row("no", "fault", "where", "measure", "limit", "over");
+    TextTable table = new TextTable(3).row("no", "fault", "where", "measure", "limit", "beyond");
     int number = 1;
     for (Fault fault : review.faults()) {
       Measured measure = fault.measure();
@@ -108,29 +108,25 @@ final class ReviewText {
           ReviewWords.segments(fault),
           FaultWords.value(measure.limit(), measure.value()),
           FaultWords.value(measure.limit(), measure.bound()),
-          Shown.fixed(100 * measure.over(), 0) + " %");
+          beyond(measure));
     }
     page.table(table);
+  }
+
+  private static String beyond(Measured measure) {
+    long percent = Math.round(100 * measure.over());
+    return percent == 0 ? "just" : percent + " %";
   }
 
   private void fault(int number, Fault fault, RemedyText remedies) {
     page.heading(number + "  " + ReviewWords.title(fault));
     page.inner(
-        "At "
-            + ReviewWords.place(fault.where())
+        "Marked on "
+            + FaultWords.place(fault.where().spot())
             + ", "
             + Shown.millimetres(fault.where().caliper())
             + " thick there.");
-    for (int n = 0; n < fault.measures().size(); n++) {
-      Measured measure = fault.measures().get(n);
-      page.inner(
-          FaultWords.measured(measure)
-              + ": "
-              + FaultWords.limit(measure)
-              + " ("
-              + FaultWords.origin(measure.limit())
-              + ").");
-    }
+    fault.measures().forEach(measure -> page.inner(FaultWords.told(measure)));
     fault.options().forEach(remedy -> remedies.write(page, fault, remedy));
   }
 
@@ -165,7 +161,7 @@ final class ReviewText {
         "Foliage is not counted: each live end stands for as much as the wood that feeds it. The"
             + " middle of the wood is of wood alone. Cuts, stubs and hollows: common practice, no"
             + " source.");
-    page.inner("Years to close a wound by its width: " + answer.ring().basis() + ".");
+    page.inner("How long a wound takes to close goes by its width; " + answer.ring().basis() + ".");
   }
 
   private void kept() {

@@ -72,7 +72,7 @@ final class ReviewVerb extends Verb {
     Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
     ReviewReading reading = new ReviewReading(options, faults);
     Optional<ReviewReading.Seen> seen = tree.flatMap(one -> reading.seen(one.document()));
-    Optional<ReviewRules> rules = tree.map(one -> reading.rules(one.document().tree()));
+    Optional<ReviewRules> rules = tree.map(one -> reading.rules(one.document()));
     ReviewKeeping keeping = new ReviewKeeping(options, faults);
     List<Integer> numbers = keeping.numbers(tree.map(TreeFile::document));
     faults.throwIfAny();

@@ -4,9 +4,7 @@ package boughwright.viewer.command;
 import boughwright.modeller.design.review.Fault;
 import boughwright.modeller.design.review.FaultKind;
 import boughwright.modeller.design.review.NotJudged;
-import boughwright.modeller.design.review.Remedy;
 import boughwright.modeller.design.review.Review;
-import boughwright.modeller.design.review.Where;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.viewer.scene.FaultWords;
 import java.util.ArrayList;
@@ -47,14 +45,6 @@ final class ReviewWords {
     return VisibleText.of(String.join(", ", ids.subList(0, Math.min(MOST_IDS, ids.size())))) + more;
   }
 
-  /** Such as "t3, 40 % along it". */
-  static String place(Where where) {
-    return VisibleText.of(where.spot().segment())
-        + ", "
-        + Shown.fixed(100 * where.spot().along(), 0)
-        + " % along it";
-  }
-
   /** For the list beside a picture. */
   static List<String> listed(Fault fault) {
     List<String> words = new ArrayList<>();
@@ -64,20 +54,9 @@ final class ReviewWords {
     return words;
   }
 
-  static String action(Remedy.Action action) {
-    return switch (action) {
-      case KEEP -> "keep";
-      case SHORTEN -> "shorten";
-      case REMOVE -> "remove";
-      case SACRIFICE -> "keep as sacrifice";
-      case GRAFT -> "graft needed";
-      case BEND -> "bend instead";
-    };
-  }
-
   static String reason(NotJudged.Reason reason) {
     return switch (reason) {
-      case NO_FRONT -> "no front is chosen: give --plan or --front-deg";
+      case NO_FRONT -> "no front is chosen; give --plan or --front-deg";
       case STYLE -> "no fault in this style";
       case NO_BRANCH -> "no branch is thick and long enough to be judged";
       case ONE_SEGMENT -> "the trunk was measured as one straight segment";

@@ -108,7 +108,7 @@ final class RootMassText {
 
   private void steps(TiltSteps steps) {
     if (steps.tilts().isEmpty()) {
-      page.inner("No number of repottings does it: too little of the roots would be left.");
+      page.inner(GroundWords.noSteps());
     } else if (steps.atOnce()) {
       if (answer.pose().tilt() > 0) {
         page.inner("The roots allow this tilt in one repotting.");

@@ -6,7 +6,6 @@ import boughwright.modeller.design.ground.GroundAnswer;
 import boughwright.modeller.design.ground.TieDown;
 import boughwright.modeller.design.ground.Unsaid;
 import boughwright.modeller.plan.Standing;
-import boughwright.viewer.scene.GroundWords;
 import boughwright.viewer.scene.Wording;
 import java.util.EnumSet;
 import java.util.OptionalDouble;
@@ -30,7 +29,7 @@ final class StandText {
     balance(answer.balance());
     for (Unsaid what : EnumSet.of(Unsaid.NO_MASS, Unsaid.MASS_TOO_SMALL, Unsaid.NOTHING_BEARS)) {
       if (answer.unsaid().contains(what)) {
-        page.inner(GroundWords.unsaid(what));
+        page.inner(GroundText.unsaid(what));
       }
     }
     answer.ties().ifPresent(this::ties);

@@ -4,12 +4,17 @@ package boughwright.viewer.scene;
 import boughwright.modeller.design.review.FaultKind;
 import boughwright.modeller.design.review.Limit;
 import boughwright.modeller.design.review.Measured;
+import boughwright.modeller.plan.Spot;
+import boughwright.modeller.problem.VisibleText;
 import java.util.Locale;
 
 /** Faults of structure and their measures in a grower's words. */
 public final class FaultWords {
   /** Shares below this are told with one more digit [1]. */
   private static final double SMALL = 0.05;
+
+  /** Ratios from here on are told with one digit less [1]. */
+  private static final double LARGE = 9.995;
 
   private FaultWords() {}
 
@@ -46,7 +51,7 @@ public final class FaultWords {
       case REVERSE_TAPER -> "it stays; only wood laid on below mends it";
       case TOO_THICK -> "it draws the sap and outgrows the trunk above it";
       case TOO_LOW -> "it thickens the base, and pulls the eye down";
-      case COMPETING_LEADER -> "both grow on as tops: keep it for a twin trunk";
+      case COMPETING_LEADER -> "both grow on as tops, which suits a twin trunk";
       case BARE_STRETCH -> "it stays bare: old wood there buds seldom";
       case BRANCH_AT_VIEWER -> "it hides the trunk, and looks short from the front";
       case APEX_AWAY -> "the tree seems to step back from the viewer";
@@ -86,7 +91,7 @@ public final class FaultWords {
   /** A value with its unit. */
   public static String value(Limit limit, double value) {
     return switch (limit.quantity()) {
-      case RATIO -> fixed(value, value < SMALL ? 3 : 2);
+      case RATIO -> fixed(value, value < SMALL ? 3 : value < LARGE ? 2 : 1);
       case ANGLE -> fixed(Math.toDegrees(value), 0) + "°";
       case LENGTH -> fixed(1000 * value, 1) + " mm";
       case COUNT -> fixed(value, 0);
@@ -96,6 +101,21 @@ public final class FaultWords {
   /** Value and measure, such as "0.62 of the trunk's caliper at the union". */
   public static String measured(Measured measured) {
     return value(measured.limit(), measured.value()) + " " + what(measured.limit());
+  }
+
+  /** The measure beside its limit, and where that is from. */
+  public static String told(Measured measured) {
+    return measured(measured) + ": " + limit(measured) + " (" + origin(measured.limit()) + ").";
+  }
+
+  /** Such as "t3, 40 % along". */
+  public static String place(Spot spot) {
+    String segment = VisibleText.of(spot.segment());
+    long percent = Math.round(100 * spot.along());
+    if (percent == 0) {
+      return "the start of " + segment;
+    }
+    return percent == 100 ? "the end of " + segment : segment + ", " + percent + " % along";
   }
 
   /** The limit beside it, such as "a fault from 0.50 on". */

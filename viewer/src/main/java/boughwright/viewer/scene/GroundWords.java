@@ -110,17 +110,21 @@ public final class GroundWords {
     return care.fewestYears() + " to " + care.mostYears() + " years";
   }
 
+  /** Said where the roots do not allow a tilt in any number of steps. */
+  public static String noSteps() {
+    return "No number of repottings does it: too little of the roots would be left.";
+  }
+
   /** Names of roots, as one list. */
   public static String names(List<RootLevel> levels) {
     return levels.stream().map(level -> level.root().id()).collect(Collectors.joining(", "));
   }
 
-  /** What cannot be said, why, and how to mend it. */
+  /** What cannot be said, and why. */
   public static String unsaid(Unsaid what) {
     return switch (what) {
       case NO_ROOTS ->
-          "No root leaves the trunk in this file: nothing can be said of the root base. Add the"
-              + " roots as segments of kind root, on the trunk.";
+          "No root leaves the trunk in this file: nothing can be said of the root base.";
       case ONLY_TAP_ROOTS ->
           "All roots go down under the trunk: there is no root base to level, only depth and fit"
               + " are told.";
@@ -131,14 +135,13 @@ public final class GroundWords {
           "All roots leave the trunk along one line: how the root base tilts across it cannot be"
               + " said.";
       case NO_CONTAINER ->
-          "No container is given: what fits and where it would tip cannot be said. Give its inner"
-              + " sizes with --container, or in the file.";
+          "No container is given: what fits and where it would tip cannot be said.";
       case CONTAINER_UNDER_TRUNK ->
           "The trunk base does not stand inside this container: it is too small, or placed beside"
-              + " it. Nothing is said of cuts. Give a larger one.";
+              + " it. Nothing is said of cuts.";
       case NO_MASS ->
           "The container is not weighed: where the centre of mass stands is told of the tree's wood"
-              + " alone. Give mass_kg in the file.";
+              + " alone.";
       case MASS_TOO_SMALL ->
           "The mass given for tree, soil and container is less than the tree's own wood weighs."
               + " Weigh it again.";

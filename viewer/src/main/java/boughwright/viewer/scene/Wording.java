@@ -49,6 +49,11 @@ public final class Wording {
     return number(length * 1000, 0) + " mm";
   }
 
+  /** A length [m] as text, in tenths of a millimetre. */
+  public static String tenths(double length) {
+    return number(length * 1000, 1) + " mm";
+  }
+
   /** A mass [kg] as text. */
   public static String kilograms(double mass) {
     return mass < 1 ? number(mass * 1000, 0) + " g" : number(mass, 2) + " kg";

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.grow.Years;
 import java.util.Locale;
 
@@ -26,6 +27,21 @@ public final class YearsWords {
         + ")";
   }
 
+  /** When it is so: {@code in 2.8 years (1.4 to 5.6)}. */
+  public static String when(Years years) {
+    return years.high() == 0
+        ? "at once"
+        : Double.isInfinite(years.likely()) ? of(years) : "in " + of(years);
+  }
+
+  /** When a wound closes, and whether in time: {@code closes in 2.8 years (1.4 to 5.6)}. */
+  public static String closes(WoundClosure wound) {
+    String late = ", too late to keep decay out";
+    return "closes "
+        + when(wound.years())
+        + (wound.isLate() ? late : wound.mayBeLate() ? late.replace(", ", ", perhaps ") : "");
+  }
+
   /** The same for a column: {@code 2.8 (1.4-5.6)}. */
   public static String brief(Years years) {
     if (years.high() == 0) {
@@ -39,6 +55,6 @@ public final class YearsWords {
   }
 
   private static String one(double years) {
-    return String.format(Locale.ROOT, years < 10 ? "%.1f" : "%.0f", years);
+    return String.format(Locale.ROOT, years < 9.95 ? "%.1f" : "%.0f", years);
   }
 }

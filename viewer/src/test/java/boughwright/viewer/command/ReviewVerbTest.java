@@ -5,12 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.design.review.Limit;
+import boughwright.modeller.edit.FrontEdits;
+import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.TreeStyle;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -62,9 +67,10 @@ class ReviewVerbTest {
         .contains("closes in ")
         .contains("of the tree's foliage goes, within the 50 % of one session")
         .contains("Branch too low: b1")
-        .contains("keep as sacrifice: let b1 grow until the trunk at t1")
+        .contains(
+            "keep as sacrifice: let b1 grow until the trunk is 72.4 mm thick at the start of t1")
         .contains("Not judged")
-        .contains("no front is chosen: give --plan or --front-deg")
+        .contains("no front is chosen; give --plan or --front-deg")
         .doesNotContain("Crossing branches");
     assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(81));
   }
@@ -73,7 +79,8 @@ class ReviewVerbTest {
   void oldTrunkThatThePlanLeaves_competesWithItsNewLeader() {
     JsonNode answer = review(HORNBEAM, "--plan", "a", "--json").json();
     JsonNode leader = fault(answer, "competing_leader");
-    assertThat(leader.get("segments").get(0).asText()).isEqualTo("t4");
+    assertThat(leader.get("segments").get(0).asText()).isEqualTo("t5");
+    assertThat(leader.get("where").get("segment").asText()).isEqualTo("t5");
     assertThat(leader.get("measures").get(0).get("value").asDouble()).isGreaterThan(0.7);
     JsonNode wound = option(leader, "remove").get("wounds").get(0);
     assertThat(wound.get("across").asBoolean()).isTrue();
@@ -118,6 +125,27 @@ class ReviewVerbTest {
         .contains("Judged as clump")
         .doesNotContain("Branch too low: b1")
         .contains("Branch too low, competing leader: no fault in this style.");
+  }
+
+  /** The style that the file wishes counts until another is typed. */
+  @Test
+  void styleOfTheFile_isTakenUnlessOneIsTyped() throws Exception {
+    Path file = copy();
+    Document document = TreeFiles.read(file).document();
+    TreeFiles.write(FrontEdits.style(Optional.of(TreeStyle.CLUMP)).of(document), file);
+    assertThat(review(file).words())
+        .contains("Judged as clump")
+        .contains("Branch too low, competing leader: no fault in this style.");
+    assertThat(review(file, "--json").json().get("style").asText()).isEqualTo("clump");
+    assertThat(review(file, "--style", "upright").words())
+        .contains("Judged as upright")
+        .contains("Branch too low: b1");
+  }
+
+  @Test
+  void measureAtItsLimit_isToldAsJustThere_andSizesOfOneWoundAreRoundedAlike() {
+    assertThat(review(LARCH).words()).contains("0.25 0.25 just").doesNotContain(" 0 %");
+    assertThat(review(HORNBEAM).words()).contains("(shaped 35 to 59 mm)");
   }
 
   @Test

@@ -2,10 +2,7 @@
 package boughwright.modeller.design.review;
 
 import boughwright.modeller.design.shape.Frustum;
-import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.geometry.Vector3;
-import boughwright.modeller.tree.Kind;
 
 /**
  * Where the middle of the wood above the roots stands, seen from the front, or from azimuth 0
@@ -19,20 +16,6 @@ public record Balance(double right, double behind) {
     if (!Double.isFinite(right) || !Double.isFinite(behind)) {
       throw new IllegalArgumentException("middle at " + right + ", " + behind);
     }
-  }
-
-  static Balance of(Structure structure, WoodLeft wood) {
-    Vector3 sum = Vector3.ZERO;
-    double volume = 0;
-    for (Frustum piece : wood.pieces()) {
-      if (wood.skeleton().segment(piece.segment()).kind() != Kind.ROOT) {
-        double own = volume(piece);
-        volume += own;
-        sum = sum.plus(middle(piece).minus(structure.base()).times(own));
-      }
-    }
-    Vector3 seen = structure.seen(sum.times(1 / volume));
-    return new Balance(seen.x(), seen.y());
   }
 
   /** Of a tapered piece [m3]. */

@@ -1,14 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.review;
 
-import boughwright.modeller.design.shape.WoodLeft;
-import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.RoundAngle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 
 /** Works out what cuts leave. */
 final class Cuts {
@@ -20,12 +16,12 @@ final class Cuts {
 
   private final Structure structure;
   private final Foliage foliage;
-  private final Balance balance;
+  private final WoodMiddle middle;
 
   Cuts(Structure structure) {
     this.structure = structure;
     foliage = new Foliage(structure);
-    balance = Balance.of(structure, structure.wood());
+    middle = new WoodMiddle(structure);
   }
 
   /** What taking off whole shoots leaves. */
@@ -74,7 +70,8 @@ final class Cuts {
         lost,
         structure.rules().mostLost(),
         left,
-        new Aftermath.Change<>(balance, Balance.of(structure, without(wounds))),
+        new Aftermath.Change<>(
+            middle.now(), middle.after(wounds.stream().map(WoundLeft::cut).toList())),
         new Aftermath.Change<>(taper(structure.main().line().length()), taper(trunk)));
   }
 
@@ -82,17 +79,6 @@ final class Cuts {
   private double taper(double length) {
     WoodLine line = structure.main().line();
     return line.caliper(HALF * length) / line.caliper(0);
-  }
-
-  private WoodLeft without(List<WoundLeft> wounds) {
-    Cutting cutting = structure.wood().cutting();
-    List<Spot> all = new ArrayList<>();
-    IntStream.range(0, cutting.skeleton().size())
-        .filter(i -> cutting.left(i) < 1)
-        .mapToObj(i -> new Spot(cutting.skeleton().segment(i).id(), cutting.left(i)))
-        .forEach(all::add);
-    wounds.forEach(wound -> all.add(wound.cut()));
-    return new WoodLeft(new Cutting(cutting.skeleton(), all));
   }
 
   private WoundLeft removed(Shoot shoot) {

@@ -14,9 +14,6 @@ import java.util.List;
  */
 record Found(
     FaultKind kind, List<String> segments, Where where, List<Measured> measures, Subject subject) {
-  /** Out of its parent by this many times half its caliper the mark of a branch stands. */
-  private static final double CLEAR = 1.3;
-
   /** What would be acted on. */
   sealed interface Subject {
     /** The caliper that is concerned [m]. */
@@ -83,8 +80,7 @@ record Found(
 
   /** A place on a branch just outside its parent's bark. */
   static Where mark(Shoot shoot) {
-    double out = CLEAR * shoot.seat().parentCaliper() / 2;
-    return Where.on(shoot.line(), Math.min(out, shoot.line().length() / 2));
+    return Where.on(shoot.line(), shoot.clear());
   }
 
   /** How much it matters beside others, as told in {@link Fault}. */

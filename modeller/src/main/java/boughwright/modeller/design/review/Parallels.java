@@ -3,7 +3,11 @@ package boughwright.modeller.design.review;
 
 import boughwright.modeller.geometry.Point3;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** Pairs of branches of one stem that run side by side the same way. */
 final class Parallels {
@@ -29,19 +33,31 @@ final class Parallels {
         }
       }
     }
-    out.removeIf(found -> crossings.stream().anyMatch(one -> isOfSame(found, one)));
+    Map<String, Set<Integer>> crossed = crossed(crossings);
+    out.removeIf(found -> isCrossing(found, crossed));
     return out;
   }
 
-  private boolean isOfSame(Found found, Found crossing) {
-    return found.segments().stream()
-        .allMatch(id -> crossing.segments().stream().anyMatch(other -> isOn(id, other)));
+  /** In which crossings each shoot is, by its id. */
+  private Map<String, Set<Integer>> crossed(List<Found> crossings) {
+    Map<String, List<Integer>> bySegment = new HashMap<>();
+    for (int n = 0; n < crossings.size(); n++) {
+      for (String segment : crossings.get(n).segments()) {
+        bySegment.computeIfAbsent(segment, id -> new ArrayList<>()).add(n);
+      }
+    }
+    Map<String, Set<Integer>> byShoot = new HashMap<>();
+    for (Shoot shoot : structure.shoots()) {
+      Set<Integer> in = byShoot.computeIfAbsent(shoot.id(), id -> new HashSet<>());
+      shoot.line().ids().forEach(id -> in.addAll(bySegment.getOrDefault(id, List.of())));
+    }
+    return byShoot;
   }
 
-  private boolean isOn(String shoot, String segment) {
-    return structure.shoots().stream()
-        .filter(one -> one.id().equals(shoot))
-        .anyMatch(one -> one.line().ids().contains(segment));
+  private static boolean isCrossing(Found found, Map<String, Set<Integer>> crossed) {
+    Set<Integer> common = new HashSet<>(crossed.get(found.segments().get(0)));
+    found.segments().forEach(id -> common.retainAll(crossed.get(id)));
+    return !common.isEmpty();
   }
 
   private void look(Shoot low, Shoot high, List<Found> out) {

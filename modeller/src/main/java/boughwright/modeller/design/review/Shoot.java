@@ -16,6 +16,9 @@ import java.util.Optional;
  * @param union where it leaves another; empty for the trunk line
  */
 record Shoot(int number, WoodLine line, Kind kind, boolean live, Optional<Union> union) {
+  /** Half calipers of the parent, from its axis to just outside its bark [1]. */
+  private static final double CLEAR = 1.3;
+
   Shoot {
     Objects.requireNonNull(line, "line");
     Objects.requireNonNull(kind, "kind");
@@ -24,8 +27,15 @@ record Shoot(int number, WoodLine line, Kind kind, boolean live, Optional<Union>
     }
   }
 
+  /** Its first segment; of what a new leader leaves of the old trunk, the one clear of it. */
   String id() {
-    return line.id();
+    boolean isRest = line.pieces().get(0).from() > 0;
+    return isRest ? line.spot(clear()).segment() : line.id();
+  }
+
+  /** How far along it stands just outside its parent's bark [m]. */
+  double clear() {
+    return Math.min(CLEAR * seat().parentCaliper() / 2, line.length() / 2);
   }
 
   /** Its union; there is one unless it is the trunk line. */

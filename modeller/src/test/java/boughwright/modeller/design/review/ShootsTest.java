@@ -43,7 +43,7 @@ class ShootsTest {
     Skeleton skeleton = hornbeam();
     WoodLeft wood = new WoodLeft(skeleton);
     List<Shoot> shoots = Shoots.of(wood, TrunkLine.of(wood, Optional.of("a7")));
-    Shoot rest = shoots.stream().filter(shoot -> shoot.id().equals("t4")).findFirst().orElseThrow();
+    Shoot rest = shoots.stream().filter(shoot -> shoot.id().equals("t5")).findFirst().orElseThrow();
     assertThat(rest.line().ids()).containsExactly("t4", "t5", "t6", "t7", "t8", "t9");
     assertThat(rest.line().points().get(0).distance(skeleton.start(skeleton.indexOf("a1"))))
         .isLessThan(1e-12);

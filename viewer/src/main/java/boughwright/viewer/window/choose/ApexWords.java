@@ -8,8 +8,8 @@ import boughwright.physics.apex.ApexSearch;
 import boughwright.physics.apex.Apexes;
 import boughwright.physics.apex.Chop;
 import boughwright.physics.apex.TipStand;
-import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.trial.Odds;
+import boughwright.viewer.scene.YearsWords;
 import boughwright.viewer.window.work.Workspace;
 import java.util.Locale;
 
@@ -72,17 +72,17 @@ final class ApexWords {
                         " It is %.2f as thick as the wood it takes over from; %s until that is %.1f"
                             + " (believable: common practice, no source).",
                         step.ratio(),
-                        RemedyWords.years(option.thickening()),
+                        YearsWords.of(option.thickening()),
                         ApexSearch.BELIEVABLE)));
     option
         .widest()
         .ifPresent(
             wound ->
                 words
-                    .append(" The widest cut is ")
+                    .append(" The widest cut, ")
                     .append(length(wound.width()))
-                    .append(", closed in ")
-                    .append(closed(wound))
+                    .append(", ")
+                    .append(YearsWords.closes(wound))
                     .append('.'));
     return words.toString();
   }
@@ -107,25 +107,20 @@ final class ApexWords {
         + " high";
   }
 
-  private static String closed(WoundClosure wound) {
-    return RemedyWords.years(wound.years())
-        + (wound.isLate() ? ", too late to keep decay out" : "");
-  }
-
   String chop(Chop chop, boolean best) {
     Spot at = chop.at();
     return "Chop "
         + VisibleText.of(at.segment())
         + String.format(Locale.ROOT, ", %.0f %% along, where it is ", 100 * at.along())
         + length(chop.caliper())
-        + " thick. The wound closes in "
-        + closed(chop.wound())
-        + "; the new leader is thick enough in "
-        + RemedyWords.years(chop.thickening())
+        + " thick. The wound "
+        + YearsWords.closes(chop.wound())
+        + "; the new leader is thick enough "
+        + YearsWords.when(chop.thickening())
         + " and "
         + length(chop.height())
-        + " high in "
-        + RemedyWords.years(chop.growing())
+        + " high "
+        + YearsWords.when(chop.growing())
         + ". No bud is promised there. A third of the final height, and that six base calipers:"
         + " common practice, no source."
         + (best ? " No leader is better in all respects." : "");

@@ -9,7 +9,6 @@ import boughwright.modeller.design.ground.RootCare;
 import boughwright.modeller.design.ground.RootLevel;
 import boughwright.modeller.design.ground.RootMass;
 import boughwright.modeller.design.ground.TieDown;
-import boughwright.modeller.design.ground.Unsaid;
 import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
@@ -17,6 +16,7 @@ import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.grow.TreeKind;
 import boughwright.physics.trial.TrialSpecies;
+import boughwright.viewer.scene.GroundWords;
 import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Explanation;
 import boughwright.viewer.window.look.Prose;
@@ -108,7 +108,11 @@ final class RootPage {
       return;
     }
     GroundAnswer answer = ground().at(turning.pose());
-    say(answer.unsaid().stream().sorted().map(RootPage::words).collect(Collectors.joining(" ")));
+    say(
+        answer.unsaid().stream()
+            .sorted()
+            .map(GroundWords::unsaid)
+            .collect(Collectors.joining(" ")));
     answer.base().ifPresentOrElse(this::base, this::noBase);
     answer.roots().ifPresentOrElse(all -> roots(answer, all), this::noRoots);
     mass(answer.balance());
@@ -186,7 +190,7 @@ final class RootPage {
     int cuts = all.loss().cuts().size();
     int lifted = all.loss().lifted().size();
     loss.show(
-        Math.round(100 * all.loss().share()) + " %",
+        GroundWords.share(all.loss().share()),
         (cuts == 0
                 ? "none is cut"
                 : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container")
@@ -203,7 +207,7 @@ final class RootPage {
                 + " bear.",
             TRADE);
     if (tilts.isEmpty()) {
-      steps.tell("No number of repottings does it: no root would be left in the soil.", why);
+      steps.tell(GroundWords.noSteps(), why);
     } else if (tilts.size() == 1) {
       steps.show("1", "the roots allow it at once", why);
     } else {
@@ -286,12 +290,7 @@ final class RootPage {
     }
     for (int n = 0; n < levels.size(); n++) {
       RootLevel one = levels.get(n);
-      String state =
-          switch (one.then().state()) {
-            case BURIED -> length(one.then().buriedBy()) + " under the soil";
-            case SHOWING -> "shows at the soil line";
-            case CLEAR -> length(one.then().clearBy()) + " of air beneath";
-          };
+      String state = workspace.units().inWords(GroundWords.state(one.then()));
       roots
           .get(n)
           .tell(
@@ -302,20 +301,5 @@ final class RootPage {
                   + " than as measured",
               about("How the start of this root lies to the soil line.", MEASURED));
     }
-  }
-
-  private static String words(Unsaid what) {
-    return switch (what) {
-      case NO_ROOTS -> "No roots are recorded: nothing can be said of the root base.";
-      case ONLY_TAP_ROOTS -> "All roots go down under the trunk: there is no root base to level.";
-      case TOO_FEW_ROOTS -> "Fewer than three roots: no plane goes through them.";
-      case ROOTS_ON_A_LINE -> "All roots leave along one line: no plane goes through them.";
-      case NO_CONTAINER -> "No container is given: nothing is said of what fits.";
-      case CONTAINER_UNDER_TRUNK ->
-          "The trunk does not stand inside the container: nothing is said of cuts.";
-      case NO_MASS -> "The container is not weighed: where it tips is told of the wood alone.";
-      case MASS_TOO_SMALL -> "The mass given is less than the wood alone weighs: weigh it again.";
-      case NOTHING_BEARS -> "Fewer than three places in the soil bear the tree.";
-    };
   }
 }

@@ -17,9 +17,14 @@ import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.physics.grow.TreeKind;
+import boughwright.modeller.tree.Tree;
+import boughwright.physics.grow.CutBearing;
+import boughwright.physics.grow.CutTime;
+import boughwright.physics.grow.YearlyRing;
 import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.scene.FaultWords;
+import boughwright.viewer.scene.RemedyWords;
+import boughwright.viewer.scene.WoundWords;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.CanvasLayer;
 import boughwright.viewer.window.look.Controls;
@@ -29,9 +34,12 @@ import boughwright.viewer.window.work.Selection;
 import boughwright.viewer.window.work.Workspace;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -50,7 +58,6 @@ final class StructurePage {
   private final Workspace workspace;
   private final Turning turning;
   private final Canvas canvas;
-  private final RemedyWords words;
   private final Prose note = Controls.prose("");
   private final JPanel list = Controls.stack();
   private final JPanel column = Controls.column();
@@ -62,7 +69,6 @@ final class StructurePage {
     this.workspace = workspace;
     this.canvas = canvas;
     this.turning = turning;
-    words = new RemedyWords(workspace);
     pause.setRepeats(false);
     note.setName("choose.structure-note");
     list.setName("choose.faults");
@@ -123,12 +129,7 @@ final class StructurePage {
     Optional<Plan> plan = workspace.plan();
     Skeleton skeleton = new Skeleton(document.tree());
     WoodLeft wood = new WoodLeft(new Cutting(skeleton, plan.map(Plan::cuts).orElse(List.of())));
-    WoodKind kind =
-        switch (TreeKind.of(TrialSpecies.of(document.tree()))) {
-          case CONIFER -> WoodKind.CONIFER;
-          case DECIDUOUS, RING_POROUS, EVERGREEN -> WoodKind.BROADLEAF;
-          case UNKNOWN -> WoodKind.UNKNOWN;
-        };
+    WoodKind kind = CutBearing.of(TrialSpecies.of(document.tree()));
     TreeStyle style = document.fronts().wishes().style().orElse(TreeStyle.UPRIGHT);
     return Review.of(
         wood,
@@ -175,6 +176,33 @@ final class StructurePage {
             .findFirst();
   }
 
+  private String measures(Fault fault) {
+    return workspace
+        .units()
+        .inWords(fault.measures().stream().map(FaultWords::told).collect(Collectors.joining(" ")));
+  }
+
+  /** One thing that can be done, and what it leaves. */
+  private String option(Fault fault, Remedy option) {
+    RemedyWords words = words();
+    List<String> all = new ArrayList<>();
+    all.add(RemedyWords.action(option.action()) + ": " + words.first(fault, option));
+    option.aftermath().ifPresent(aftermath -> all.addAll(words.after(aftermath)));
+    String told = workspace.units().inWords(String.join(" ", all));
+    return Character.toUpperCase(told.charAt(0)) + told.substring(1);
+  }
+
+  private RemedyWords words() {
+    Tree tree = workspace.document().tree();
+    CutTime time = CutTime.of(Optional.of(LocalDate.now()), tree.condition().hemisphere());
+    return new RemedyWords(
+        new WoundWords(
+            new Skeleton(tree),
+            Optional.of(turning.pose()),
+            shown.orElseThrow().rules(),
+            new WoundWords.Growth(YearlyRing.of(tree.setting()), time)));
+  }
+
   private JComponent card(int number, Fault fault) {
     String title =
         number
@@ -185,12 +213,12 @@ final class StructurePage {
     JButton pick =
         Controls.named(Controls.button("Show " + number), "choose.fault-" + number, title);
     pick.addActionListener(event -> workspace.select(new Selection(fault.segments())));
-    JPanel card = Controls.section(title, Controls.remark(words.measures(fault)));
+    JPanel card = Controls.section(title, Controls.remark(measures(fault)));
     card.setName("choose.fault-card-" + number);
     card.add(pick, "wmin 0, growx");
     for (int n = 0; n < fault.options().size(); n++) {
       Remedy option = fault.options().get(n);
-      card.add(Controls.prose(words.option(fault, option)), "wmin 0, growx");
+      card.add(Controls.prose(option(fault, option)), "wmin 0, growx");
       // a sacrifice is cut when it has done its work, not now
       if (!option.cuts().isEmpty() && option.action() != Remedy.Action.SACRIFICE) {
         card.add(cut(option, "choose.cut-" + number + "-" + (n + 1)), "wmin 0, growx");
