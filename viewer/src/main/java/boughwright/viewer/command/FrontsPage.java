@@ -71,7 +71,11 @@ final class FrontsPage {
   }
 
   private static List<String> lines(Front front, boolean speaksFor, String mark) {
-    return told(front, speaksFor).stream().map(FrontWords::reason).map(mark::concat).toList();
+    // A number and its per cent sign stay on one line.
+    return told(front, speaksFor).stream()
+        .map(FrontWords::reason)
+        .map(reason -> mark + reason.replace(" %", "\u00A0%"))
+        .toList();
   }
 
   /** The reasons that matter most, for a front or against it. */

@@ -188,7 +188,10 @@ final class FrontsText {
     page.point(
         "What is wanted of a front, and the weights, are common practice, no source; --weights"
             + " puts your own in their place.");
-    page.point("The tree is looked at bare, as the file holds it, square to the line of sight.");
+    page.point(
+        "The tree is looked at "
+            + FrontsWording.dress(answer.asked())
+            + ", square to the line of sight.");
     answer
         .found()
         .filter(FrontsAnswer.Found::hasChoice)

@@ -10,7 +10,6 @@ import boughwright.modeller.design.front.Fronts;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.file.TreeFiles;
-import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
@@ -18,9 +17,7 @@ import boughwright.modeller.problem.Problem;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
@@ -167,7 +164,7 @@ final class FrontsVerb extends Verb {
     FrontsAnswer answer = new FrontsAnswer(asked, Optional.of(found), Optional.empty(), kept);
     draw(answer, pictures);
     if (kept.plan().isPresent()) {
-      TreeFiles.write(with(asked.file().document(), kept.plan().get()), file);
+      TreeFiles.write(KeptPlan.with(asked.file().document(), kept.plan().get()), file);
     }
     return answer;
   }
@@ -257,7 +254,7 @@ final class FrontsVerb extends Verb {
     }
     FrontPose pose = found.fronts().fronts().get(choice - 1).pose();
     Optional<Plan> there = asked.file().document().plan(options.addTo);
-    Plan plan = there.orElseGet(() -> blank(options.addTo, asked.plan()));
+    Plan plan = there.orElseGet(() -> like(options.addTo, asked.plan()));
     return Optional.of(
         new Plan(
             plan.id(),
@@ -273,29 +270,19 @@ final class FrontsVerb extends Verb {
             plan.extras()));
   }
 
-  private static Plan blank(String id, Optional<Plan> like) {
+  /** A new plan, with the cuts and apex of the one judged. */
+  private static Plan like(String id, Optional<Plan> judged) {
+    Plan bare = KeptPlan.bare(id);
     return new Plan(
         id,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        like.map(Plan::cuts).orElse(List.of()),
-        like.flatMap(Plan::apex),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
-  }
-
-  /** The document with a plan in place of the one of its id, or at the end. */
-  private static Document with(Document document, Plan plan) {
-    List<Plan> plans = new ArrayList<>();
-    for (Plan one : document.plans()) {
-      plans.add(one.id().equals(plan.id()) ? plan : one);
-    }
-    if (document.plan(plan.id()).isEmpty()) {
-      plans.add(plan);
-    }
-    return document.withPlans(plans);
+        bare.frontAzimuth(),
+        bare.planting(),
+        judged.map(Plan::cuts).orElse(bare.cuts()),
+        judged.flatMap(Plan::apex),
+        bare.proposals(),
+        bare.selfWeight(),
+        bare.stance(),
+        bare.clamp(),
+        bare.extras());
   }
 }

@@ -28,6 +28,16 @@ final class FrontsWording {
     return asked.file().document().tree().foliage().pads().isEmpty() ? ", a guess" : "";
   }
 
+  /** What the tree wears where it is looked at. */
+  static String dress(FrontsAnswer.Asked asked) {
+    if (!asked.tree().inLeaf()) {
+      return "bare, as the file holds it";
+    }
+    return guessed(asked).isEmpty()
+        ? "in leaf, with the pads of the file"
+        : "in leaf, with pads that are a guess: the file holds none";
+  }
+
   private static String eye(FrontsAnswer.Asked asked) {
     if (asked.wishes().eyeHeight().isEmpty()) {
       return "eye level with the middle of the tree";

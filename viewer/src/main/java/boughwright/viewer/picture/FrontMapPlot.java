@@ -78,7 +78,7 @@ final class FrontMapPlot {
         room.x() + page.u(LEFT) + (room.width() - page.u(LEFT)) / 2,
         room.bottom() - page.u(4),
         Page.Style.KEY.at(Page.Align.MIDDLE));
-    return legend(room.x() + page.u(16), foot);
+    return legend(room.x(), foot);
   }
 
   private void field(Field field, Rect room) {

@@ -8,6 +8,7 @@ import boughwright.viewer.scene.Camera;
 import boughwright.viewer.scene.FrontScene;
 import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.ViewAngle;
+import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
@@ -18,8 +19,10 @@ import java.util.List;
 final class FrontsPicture {
   private static final double GAP = 22;
   private static final double TITLE = 30;
-  private static final double LINE = 19;
-  private static final double WORDS_SIZE = 16;
+  private static final double ABOUT_GAP = 6;
+  private static final double LINE_GAP = 5;
+  private static final double SMALLEST_WORDS = 16;
+  private static final double LARGEST_WORDS = 21;
 
   /** Share of the room below the heading that is kept for words [1]. */
   private static final double WORDS_SHARE = 0.36;
@@ -34,11 +37,6 @@ final class FrontsPicture {
   private static final int LINES = 4;
 
   private static final Page.Style TITLE_STYLE = Page.Style.CAPTION;
-  private static final Page.Style ABOUT_STYLE =
-      new Page.Style(Lettering.Weight.REGULAR, WORDS_SIZE, Ink.QUIET, Page.Align.LEFT);
-  private static final Page.Style WORDS_STYLE =
-      new Page.Style(Lettering.Weight.REGULAR, WORDS_SIZE, Ink.TEXT, Page.Align.LEFT);
-
   private final Page page;
   private final List<Cell> cells;
 
@@ -72,12 +70,13 @@ final class FrontsPicture {
     double tall = highest() * scale + page.u(HEAD_ROOM) + below;
     Rect trees = new Rect(room.x(), room.y(), room.width(), Math.min(most, tall));
     double words = room.height() - trees.height();
+    double size = wordsSize(width, words);
     double soil = Math.rint(trees.bottom() - below);
     for (int n = 0; n < cells.size(); n++) {
       double left = Math.rint(room.x() + n * (width + page.u(GAP)));
       Rect area = new Rect(left, Math.rint(trees.y()), Math.rint(width), Math.rint(trees.height()));
       tree(cells.get(n), frame(cells.get(n), area, scale, soil), renderer);
-      words(cells.get(n).card(), new Rect(left, trees.bottom(), width, words));
+      words(cells.get(n).card(), new Rect(left, trees.bottom(), width, words), size);
     }
     return scale;
   }
@@ -133,19 +132,51 @@ final class FrontsPicture {
         Ink.HAIR);
   }
 
-  private void words(FrontCard card, Rect room) {
+  /** The largest size at which the words of every front have room; else the smallest. */
+  private double wordsSize(double width, double height) {
+    double size = LARGEST_WORDS;
+    while (size > SMALLEST_WORDS && tallest(width, size) > height) {
+      size -= 1;
+    }
+    return size;
+  }
+
+  private double tallest(double width, double size) {
+    return cells.stream().mapToDouble(cell -> tall(cell.card(), width, size)).max().orElse(0);
+  }
+
+  /** How far down the words under a front reach in a size [pixels]. */
+  private double tall(FrontCard card, double width, double size) {
+    Paragraph.Room room = new Paragraph.Room(width, LINES);
+    int lines = lines(card.about(), size, room);
+    for (String line : card.lines()) {
+      lines += lines(line, size, room);
+    }
+    double gaps = page.u(ABOUT_GAP + LINE_GAP * card.lines().size());
+    return page.u(TITLE) + page.u(size * Page.LEADING) * (lines + 1) + gaps;
+  }
+
+  private int lines(String words, double size, Paragraph.Room room) {
+    return Paragraph.lines(words, Lettering.Weight.REGULAR, page.u(size), room).size();
+  }
+
+  private void words(FrontCard card, Rect room, double size) {
     double y = room.y() + page.u(TITLE);
     page.write(card.title(), room.x(), y, TITLE_STYLE);
-    y += page.u(LINE + 4);
-    y = paragraph(card.about(), room, y, ABOUT_STYLE) + page.u(6);
+    y += page.u(size * Page.LEADING);
+    y = paragraph(card.about(), room, y, style(size, Ink.QUIET)) + page.u(ABOUT_GAP);
     for (String line : card.lines()) {
-      y = paragraph(line, room, y, WORDS_STYLE) + page.u(5);
+      y = paragraph(line, room, y, style(size, Ink.TEXT)) + page.u(LINE_GAP);
     }
+  }
+
+  private static Page.Style style(double size, Color ink) {
+    return new Page.Style(Lettering.Weight.REGULAR, size, ink, Page.Align.LEFT);
   }
 
   /** Writes as much as there is room for, and gives the next baseline. */
   private double paragraph(String words, Rect room, double y, Page.Style style) {
-    double step = page.u(WORDS_SIZE * Page.LEADING);
+    double step = page.u(style.size() * Page.LEADING);
     int most = (int) Math.floor((room.bottom() - y) / step);
     if (most < 1 || words.isBlank()) {
       return y;

@@ -114,7 +114,7 @@ public final class FrontWords {
               ? "the apex leans neither toward you nor away"
               : "the apex leans " + side(value, "toward you", "away");
       case BALANCE_SIDES ->
-          isNearer(reason)
+          reason.isFor()
               ? "left and right weigh more alike"
               : "one side weighs more" + side(value, ", the right", ", the left");
       case BALANCE_OVER_BASE ->
@@ -126,11 +126,6 @@ public final class FrontWords {
           "the trunk " + side(value, more ? "bulges at you" : "bulges less at you", "lies back");
       case DEADWOOD -> (more ? "more" : "less") + " of the deadwood is seen";
     };
-  }
-
-  private static boolean isNearer(FrontReason reason) {
-    double others = Math.max(Math.abs(reason.others().low()), Math.abs(reason.others().high()));
-    return Math.abs(reason.value()) < others;
   }
 
   /** Azimuth and tilt of a front. */

@@ -28,7 +28,7 @@ public final class FrontSearch {
   private static final int PROBES = 64;
 
   /** A table is taken to be off by no more than this many times what the probes showed. */
-  private static final double CAUTION = 1.5;
+  private static final double CAUTION = 2;
 
   /** Rounding alone tells poses of equal worth apart by this much [1]. */
   private static final double ROUNDING = 1e-9;

@@ -55,8 +55,17 @@ final class Cover {
 
   private double before(int i, double x, double y, double front, double depth) {
     double shown = shown(i, x, y, front);
-    double surface = shown < 1 ? sight.aboveSoil(x, y, front) : front;
-    return shown * ramp(surface - depth);
+    return shown == 0 ? 0 : shown * ramp(surface(i, x, y, front) - depth);
+  }
+
+  /**
+   * How near to the viewer what soil leaves of a shape comes. The soil's edge is soft: what shows
+   * of a shape just below it must be as near seen from a little below the level as from a little
+   * above.
+   */
+  double surface(int i, double x, double y, double front) {
+    boolean soil = i < sight.shapes.pieces && sight.shapes.inSoil[i];
+    return soil ? sight.aboveSoil(x, y, front, half) : front;
   }
 
   private double piece(int i, double x, double y, double depth) {

@@ -186,10 +186,14 @@ public final class Sight {
     return height(x, y, toward[2] >= 0 ? front : side(i, x, y, -1));
   }
 
-  /** Where a ray meets what soil leaves of a piece: seen from below, it is cut off level. */
-  double aboveSoil(double x, double y, double front) {
-    boolean cut = toward[2] < 0 && height(x, y, front) < 0;
-    return cut ? -height(x, y, 0) / toward[2] : front;
+  /**
+   * Where a ray meets what soil leaves of a piece: seen from below, it is cut off level.
+   *
+   * @param low how far below the soil line it is cut off [m]
+   */
+  double aboveSoil(double x, double y, double front, double low) {
+    boolean cut = toward[2] < 0 && height(x, y, front) < -low;
+    return cut ? -(low + height(x, y, 0)) / toward[2] : front;
   }
 
   /** Height above the soil line as measured of a point of the picture [m]. */

@@ -85,7 +85,7 @@ public final class VisibleAreas {
         double above = weight * cover.shown(i, x, y, front);
         if (above > 0) {
           all += above;
-          hide(i, x, y, above < weight ? sight.aboveSoil(x, y, front) : front);
+          hide(i, x, y, cover.surface(i, x, y, front));
           shown += above * (1 - hidden);
           free += above * (1 - hiddenByOthers);
         }

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class FrontInvarianceTest {
   private static final double ROUNDING = 1e-9;
 
-  private static final Eye EYE = new Eye(0.2);
+  private static final Eye EYE = Eye.LEVEL;
 
   /** What changes its sign in a mirror that swaps left and right. */
   private static final Set<FrontMeasure> SIDED = EnumSet.of(FrontMeasure.BALANCE_SIDES);

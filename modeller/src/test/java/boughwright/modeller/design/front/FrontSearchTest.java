@@ -16,12 +16,11 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class FrontSearchTest {
-  /** Every 10 degrees, so that a look at every pose takes no time. */
+  /** Every 12 degrees, so that a look at every pose takes no time. */
   private static final FrontGrid COARSE =
-      new FrontGrid(FrontRange.square(Math.toRadians(25)), 36, 3, 3);
+      new FrontGrid(FrontRange.square(Math.toRadians(24)), 30, 2, 2);
 
-  /** At no tilt of the grid exactly level: there the least rounding decides what hides what. */
-  private static final Eye EYE = new Eye(0.15);
+  private static final Eye EYE = Eye.LEVEL;
 
   private static final double SAME = 1e-9;
 

@@ -134,6 +134,41 @@ class VisibleAreasTest {
     assertThat(areas.area(0)).isCloseTo(Math.PI * 0.01, within(1e-3 * Math.PI * 0.01));
   }
 
+  /** Whether a level look comes out as a little up or a little down is for rounding to say. */
+  @Test
+  void soil_hidesAsMuchFromJustBelowTheLevelAsFromJustAbove() {
+    Random random = new Random(7);
+    List<Frustum> roots = new ArrayList<>();
+    boolean[] inSoil = new boolean[30];
+    for (int i = 0; i < inSoil.length; i++) {
+      Point3 start = place(random, 0.1);
+      Point3 end = place(random, 0.3);
+      double radius = 0.01 + 0.02 * random.nextDouble();
+      roots.add(
+          new Frustum(
+              i,
+              new Point3(start.x(), start.y(), -radius),
+              new Point3(end.x(), end.y(), -radius),
+              radius,
+              radius * 1.2));
+      inSoil[i] = true;
+    }
+    Shapes shapes = new Shapes(roots, inSoil, new boolean[inSoil.length], List.of());
+    VisibleAreas above = areas(shapes, FINENESS);
+    VisibleAreas below = areas(shapes, FINENESS);
+    for (int n = 0; n < 8; n++) {
+      double azimuth = 6.3 * random.nextDouble();
+      above.look(Direction3.ofAzimuth(azimuth, 1e-13));
+      below.look(Direction3.ofAzimuth(azimuth, -1e-13));
+      double seen = 0;
+      for (int i = 0; i < inSoil.length; i++) {
+        assertThat(below.seen(i)).isCloseTo(above.seen(i), within(1e-9));
+        seen += above.seen(i);
+      }
+      assertThat(seen).isPositive();
+    }
+  }
+
   private static Scene scene(Random random, int pieces, int pads) {
     List<Frustum> wood = new ArrayList<>();
     boolean[] inSoil = new boolean[pieces];
