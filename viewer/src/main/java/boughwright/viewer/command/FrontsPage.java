@@ -42,7 +42,7 @@ final class FrontsPage {
         found.hasChoice() ? cards(found) : List.of(),
         "Numbers: the fronts, the best first. The map is within "
             + FrontWords.score(found.fronts().blur())
-            + " of what a look at every pose would give; the fronts are exact.");
+            + " of what a look at every pose would give; the fronts are measured truly.");
   }
 
   private static FrontsWords words(FrontsAnswer answer, List<FrontCard> cards, String note) {

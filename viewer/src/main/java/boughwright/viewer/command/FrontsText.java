@@ -189,9 +189,9 @@ final class FrontsText {
         "What is wanted of a front, and the weights, are common practice, no source; --weights"
             + " puts your own in their place.");
     page.point(
-        "The tree is looked at "
+        "The tree is looked at square to the line of sight, "
             + FrontsWording.dress(answer.asked())
-            + ", square to the line of sight.");
+            + ".");
     answer
         .found()
         .filter(FrontsAnswer.Found::hasChoice)

@@ -130,7 +130,7 @@ class FrontsVerbTest {
         .contains("For it:", "Root base:", "What was measured")
         .contains("common practice, no source")
         .contains("deadwood: the file holds no deadwood on this tree")
-        .contains("looked at bare");
+        .contains("line of sight, bare");
     assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
   }
 
@@ -266,8 +266,8 @@ class FrontsVerbTest {
         .isLessThan(measure(bare.get("at"), "negative_space").get("value").asDouble() - 0.01);
     assertThat(fronts(file, "--at", "0", "--in-leaf").words())
         .contains("in leaf, a guess")
-        .contains("looked at in leaf, with pads that are a guess")
-        .doesNotContain("looked at bare");
+        .contains("line of sight, in leaf, with pads that are a guess")
+        .doesNotContain("line of sight, bare");
   }
 
   @Test
