@@ -38,7 +38,7 @@ class KeptPartsTest {
                     """
                     "backdrops": [{"photo": "front.png", "seen_from_azimuth_deg": 40,
                       "mm_per_px": 5, "base_px": [20, 55], "shown": 0.5, "mine": "kept"}],
-                    "fronts": {"style": "informal_upright", "weights": {"wounds": 2},
+                    "fronts": {"style": "slanting", "weights": {"wounds": 2},
                       "marked": [{"id": "f1", "front_azimuth_deg": 130, "note": "calm"}]},
                     "foliage": {"leaves": "deciduous", "pads": [{"id": "l1", "segment": "b1",
                       "along": 0.7, "length_mm": 90, "width_mm": 60, "thickness_mm": 25}]},
@@ -58,10 +58,9 @@ class KeptPartsTest {
   private static List<String> values(JsonNode node) {
     if (node.isContainerNode()) {
       List<String> inner = new ArrayList<>();
-      node.fields()
+      node.fieldNames()
           .forEachRemaining(
-              field ->
-                  values(field.getValue()).forEach(one -> inner.add(field.getKey() + " " + one)));
+              name -> values(node.get(name)).forEach(one -> inner.add(name + " " + one)));
       if (node.isArray()) {
         node.forEach(one -> inner.addAll(values(one)));
       }
