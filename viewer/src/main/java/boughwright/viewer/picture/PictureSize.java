@@ -58,6 +58,7 @@ public record PictureSize(int width, int height) {
 
   /** As much as plans beside one another need where nothing is said, each taller than wide. */
   public static PictureSize ofPlans(int count) {
-    return new PictureSize(Math.max(DEFAULT.width, count * DEFAULT.width / 2), DEFAULT.height);
+    return new PictureSize(
+        Math.max(DEFAULT.width, count * DEFAULT.width / 2), 5 * DEFAULT.height / 4);
   }
 }
