@@ -6,7 +6,6 @@ import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.grow.Years;
 import boughwright.physics.reach.Choice;
 import boughwright.physics.reach.ReachRequest;
-import boughwright.physics.reach.Unreachable;
 import boughwright.physics.trial.TrialResult;
 import java.util.Comparator;
 import java.util.List;
@@ -21,7 +20,7 @@ import java.util.Optional;
  * @param state whether it stands over the root base, or can be brought there
  * @param now how its tip stands as measured
  * @param bent the bend; empty where there is none to make, or none that helps
- * @param unreachable why no bend brings it nearer, where none does
+ * @param noBend why no bend brings it nearer, where none does
  * @param wounds what the cuts leave, in the order of the leader's cuts
  * @param thickening until its caliper is a believable part of that below
  * @param best whether no other offer is as good in all respects and better in one
@@ -32,7 +31,7 @@ public record ApexOption(
     State state,
     TipStand now,
     Optional<Bent> bent,
-    Optional<Unreachable> unreachable,
+    Optional<NoBend> noBend,
     List<WoundClosure> wounds,
     Years thickening,
     boolean best) {
@@ -84,7 +83,7 @@ public record ApexOption(
     Objects.requireNonNull(state, "state");
     Objects.requireNonNull(now, "now");
     Objects.requireNonNull(bent, "bent");
-    Objects.requireNonNull(unreachable, "unreachable");
+    Objects.requireNonNull(noBend, "noBend");
     wounds = List.copyOf(wounds);
     Objects.requireNonNull(thickening, "thickening");
   }
@@ -128,13 +127,13 @@ public record ApexOption(
         state,
         now,
         Optional.of(other),
-        unreachable,
+        noBend,
         wounds,
         thickening,
         best);
   }
 
   ApexOption with(boolean isBest) {
-    return new ApexOption(leader, plan, state, now, bent, unreachable, wounds, thickening, isBest);
+    return new ApexOption(leader, plan, state, now, bent, noBend, wounds, thickening, isBest);
   }
 }

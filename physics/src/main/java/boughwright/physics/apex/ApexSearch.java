@@ -21,7 +21,6 @@ import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Reached;
 import boughwright.physics.reach.Target;
 import boughwright.physics.reach.Targets;
-import boughwright.physics.reach.Unreachable;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Said;
@@ -32,6 +31,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
 /** Tries every leader of a tree as its top. */
@@ -44,15 +44,17 @@ public final class ApexSearch {
 
   private final ApexRequest request;
   private final Trying.Watch watch;
+  private final BooleanSupplier stop;
   private final Skeleton skeleton;
   private final Leaders leaders;
   private final double baseCaliper;
   private final YearlyRing ring;
   private final CutTime time;
 
-  private ApexSearch(ApexRequest request, Trying.Watch watch) {
+  private ApexSearch(ApexRequest request, Trying.Watch watch, BooleanSupplier stop) {
     this.request = request;
     this.watch = watch;
+    this.stop = stop;
     skeleton = new Skeleton(request.tree());
     leaders = Leaders.of(skeleton, request.plan());
     baseCaliper = skeleton.caliper(skeleton.outward(0), 0);
@@ -62,26 +64,31 @@ public final class ApexSearch {
   }
 
   /**
-   * What could become the top.
+   * What could become the top. Leaders are tried beside one another; the answer does not depend on
+   * the number of processors.
    *
-   * @param stop asked before each leader; true ends the search
+   * @param watch told how many of the leaders were tried
+   * @param stop asked often, from any thread; true ends the search
    * @throws CancellationException if the search was stopped
    */
   public static Apexes of(ApexRequest request, Trying.Watch watch, BooleanSupplier stop) {
-    return new ApexSearch(request, watch).search(stop);
+    return new ApexSearch(request, watch, stop).search();
   }
 
-  private Apexes search(BooleanSupplier stop) {
+  private Apexes search() {
     List<Leader> all = leaders.all();
     List<Leader> tried = all.subList(0, Math.min(request.most(), all.size()));
-    List<ApexOption> options = new ArrayList<>();
-    for (Leader leader : tried) {
-      if (stop.getAsBoolean()) {
-        throw new CancellationException("the search for a top was stopped");
-      }
-      watch.now("Bending leader " + (options.size() + 1) + " of " + tried.size());
-      options.add(option(leader));
-    }
+    watch.now("Bending " + tried.size() + (tried.size() == 1 ? " leader" : " leaders"));
+    AtomicInteger done = new AtomicInteger();
+    List<ApexOption> options =
+        tried.parallelStream()
+            .map(
+                leader -> {
+                  ApexOption option = option(leader);
+                  watch.part((double) done.incrementAndGet() / tried.size());
+                  return option;
+                })
+            .toList();
     Optional<Chop> chop = chop();
     List<double[]> costs = new ArrayList<>(options.stream().map(ApexOption::costs).toList());
     chop.ifPresent(one -> costs.add(one.costs()));
@@ -113,18 +120,19 @@ public final class ApexSearch {
   }
 
   private ApexOption option(Leader leader) {
+    goOn();
     Plan plan = plan(leader);
     Target.Upright target = target(leader, plan);
     TipStand now = stand(target, tipAsMeasured(leader), heading(leader));
     Optional<ApexOption.Bent> bent = Optional.empty();
-    Optional<Unreachable> why = Optional.empty();
+    Optional<NoBend> why = Optional.empty();
     ApexOption.State state = ApexOption.State.STANDS;
     if (!now.isInLine(baseCaliper)) {
       ReachRequest wanted =
           new ReachRequest(
               request.tree(), plan, List.of(), request.species(), target, request.wishes());
-      Reached reached = Reach.of(wanted);
-      why = reached.unreachable();
+      Reached reached = Reach.of(wanted, stop);
+      why = reached.unreachable().map(found -> new NoBend(found, reached.refused()));
       bent = easiest(wanted, reached.choices()).map(one -> bent(wanted, one));
       state = state(bent);
     }
@@ -175,7 +183,26 @@ public final class ApexSearch {
   }
 
   private ApexOption.Bent bent(ReachRequest wanted, Choice choice) {
-    return drawn(wanted, choice, request.trying(), watch);
+    return drawn(wanted, choice, request.trying(), new Within());
+  }
+
+  private void goOn() {
+    if (stop.getAsBoolean()) {
+      throw new CancellationException("the search for a top was stopped");
+    }
+  }
+
+  /** Watches one leader of several: what it tells is not told, but it can be stopped. */
+  private final class Within implements Trying.Watch {
+    @Override
+    public void now(String what) {
+      goOn();
+    }
+
+    @Override
+    public void part(double done) {
+      goOn();
+    }
   }
 
   /** A choice with its risk drawn, eased where that is more than is allowed. */
@@ -188,7 +215,7 @@ public final class ApexSearch {
             new DrawnChoice.Drawing<>() {
               @Override
               public TrialResult draw(Choice one, int easing) {
-                return trying.judged(trial(wanted, one), "the top", watch);
+                return trying.drawn(trial(wanted, one), "the top", watch);
               }
 
               @Override
@@ -197,7 +224,8 @@ public final class ApexSearch {
               }
             });
     Choice kept = drawn.choice();
-    return new ApexOption.Bent(wanted, kept, drawn.drawn(), stand(wanted, kept));
+    TrialResult judged = trying.judged(trial(wanted, kept), drawn.drawn());
+    return new ApexOption.Bent(wanted, kept, judged, stand(wanted, kept));
   }
 
   /** An option with the risk of its bend drawn otherwise, such as more often. */

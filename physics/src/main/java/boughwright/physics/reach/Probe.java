@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /** Tries lines and forces, and says how far from the target they leave it. */
 final class Probe {
@@ -26,6 +28,7 @@ final class Probe {
   private final Target target;
   private final List<Proposal> kept;
   private final Naming naming;
+  private final BooleanSupplier stop;
 
   /**
    * A probe.
@@ -34,9 +37,20 @@ final class Probe {
    * @param kept proposals that act in every trial
    */
   Probe(TreeStand stand, Target target, List<Proposal> kept) {
+    this(stand, target, kept, () -> false);
+  }
+
+  /**
+   * A probe that can be stopped.
+   *
+   * @param stop asked before each trial, from any thread; true ends it with a {@link
+   *     CancellationException}
+   */
+  Probe(TreeStand stand, Target target, List<Proposal> kept, BooleanSupplier stop) {
     this.stand = stand;
     this.target = target;
     this.kept = List.copyOf(kept);
+    this.stop = stop;
     naming = Naming.besides(kept);
   }
 
@@ -50,23 +64,32 @@ final class Probe {
 
   /** The same probe, solved otherwise. */
   Probe with(TreeStand other) {
-    return new Probe(other, target, kept);
+    return new Probe(other, target, kept, stop);
   }
 
   /** Where things are without any line but those kept; empty where no pose holds. */
   Optional<Tried> alone() {
+    goOn();
     return of(List.of(), stand.with(kept));
   }
 
   /** What some lines bring; empty where no pose holds. */
   Optional<Tried> tie(List<Tie> ties) {
+    goOn();
     return of(ties, stand.with(with(proposal(ties))));
   }
 
   /** What some lines and a force that keeps its direction bring; empty where no pose holds. */
   Optional<Tried> pull(List<Tie> ties, Spot at, Vector3 force) {
+    goOn();
     List<Proposal> acting = ties.isEmpty() ? kept : with(proposal(ties));
     return of(ties, stand.pulled(acting, at, force));
+  }
+
+  private void goOn() {
+    if (stop.getAsBoolean()) {
+      throw new CancellationException("the search was stopped");
+    }
   }
 
   private Optional<Tried> of(List<Tie> ties, TreeStand.Stood stood) {

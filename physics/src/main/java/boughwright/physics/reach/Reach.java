@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /**
@@ -52,10 +54,10 @@ public final class Reach {
   private final LimbPath path;
   private final Tally tally = new Tally();
 
-  private Reach(ReachRequest request, TreeStand stand) {
+  private Reach(ReachRequest request, TreeStand stand, BooleanSupplier stop) {
     this.request = request;
     this.stand = stand;
-    probe = new Probe(stand, request.target(), request.kept());
+    probe = new Probe(stand, request.target(), request.kept(), stop);
     path = new LimbPath(stand, request.target().spot());
   }
 
@@ -65,12 +67,25 @@ public final class Reach {
    * @throws IllegalArgumentException if the place is on no segment, or is cut away
    */
   public static Reached of(ReachRequest request) {
+    return of(request, () -> false);
+  }
+
+  /**
+   * What can be done, unless it is stopped.
+   *
+   * @param stop asked often, from any thread; true ends the search
+   * @throws IllegalArgumentException if the place is on no segment, or is cut away
+   * @throws CancellationException if the search was stopped
+   */
+  public static Reached of(ReachRequest request, BooleanSupplier stop) {
     TreeStand stand = new TreeStand(request.tree(), request.plan(), request.species(), SEARCHING);
     if (!stand.cutting().holds(request.target().spot())) {
       throw new IllegalArgumentException("the place is cut away: " + request.target().spot());
     }
     Optional<Unreachable> held = Hopeless.held(stand, request.target().spot());
-    return held.isPresent() ? Reached.not(held.get(), 0, 0) : new Reach(request, stand).search();
+    return held.isPresent()
+        ? Reached.not(held.get(), 0, 0)
+        : new Reach(request, stand, stop).search();
   }
 
   private Reached search() {

@@ -92,17 +92,30 @@ public record Trying(Optional<Draws> draws, Said said, Optional<CourseOptions> a
    * @param name what is tried, such as "plan a"
    */
   public TrialResult judged(TrialRequest request, String name, Watch watch) {
+    TrialResult result = drawn(request, name, watch);
+    if (result.risk().isEmpty()) {
+      return result;
+    }
+    watch.now("Judging " + name);
+    return judged(request, result);
+  }
+
+  /** A trial whose risk was drawn, with its verdict. */
+  public TrialResult judged(TrialRequest request, TrialResult drawn) {
+    return Verdicts.of(request, drawn, said.occasion(request.tree().condition()))
+        .map(drawn::withVerdict)
+        .orElse(drawn);
+  }
+
+  /** What the wood does, with its risk where draws are wanted; without a verdict. */
+  public TrialResult drawn(TrialRequest request, String name, Watch watch) {
     watch.now("Trying " + name);
     if (draws.isEmpty()) {
       return Trial.run(request);
     }
     watch.now("Drawing " + name + " " + draws.get().samples() + " times");
     RiskOptions options = new RiskOptions(draws.get().samples(), draws.get().seed(), watch::part);
-    TrialResult result = RiskTrial.run(request, options);
-    watch.now("Judging " + name);
-    return Verdicts.of(request, result, said.occasion(request.tree().condition()))
-        .map(result::withVerdict)
-        .orElse(result);
+    return RiskTrial.run(request, options);
   }
 
   /** The course of a plan that holds, where one is wanted. */

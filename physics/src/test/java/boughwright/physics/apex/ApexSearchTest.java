@@ -76,7 +76,7 @@ class ApexSearchTest {
         tree,
         plan,
         TrialSpecies.of(tree),
-        new ReachRequest.Wishes(Set.of(AnchorSort.ROOT, AnchorSort.RIM), 0.05, 1),
+        new ReachRequest.Wishes(Set.of(AnchorSort.RIM), 0.05, 1),
         guess,
         2);
   }
@@ -93,7 +93,7 @@ class ApexSearchTest {
     assertThat(found.options()).hasSize(2);
     assertThat(found.options().get(0)).isSameAs(of("a7"));
     assertThat(of("t9").state()).isEqualTo(ApexOption.State.CANNOT);
-    assertThat(of("t9").unreachable()).isPresent();
+    assertThat(of("t9").noBend()).isPresent();
     assertThat(of("t9").best()).isFalse();
     assertThat(found.leftOut()).isPositive();
   }
@@ -113,7 +113,7 @@ class ApexSearchTest {
             List.of(),
             hornbeam,
             new Targets(document.tree(), cut, hornbeam).upright(new Spot("a7", 1)),
-            new ReachRequest.Wishes(Set.of(AnchorSort.ROOT, AnchorSort.RIM), 0.05, 1));
+            new ReachRequest.Wishes(Set.of(AnchorSort.RIM), 0.05, 1));
     List<Choice> choices = Reach.of(wanted).choices();
     Choice first = choices.get(0);
     double least = Double.POSITIVE_INFINITY;

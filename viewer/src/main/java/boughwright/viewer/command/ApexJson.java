@@ -18,6 +18,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** What could become the top, for programs: millimetres, degrees, newtons, years. */
 final class ApexJson {
@@ -67,11 +68,14 @@ final class ApexJson {
     node.set("now", stand(option.now()));
     option.bent().ifPresent(bent -> node.set("bent", bent(bent)));
     option
-        .unreachable()
+        .noBend()
         .ifPresent(
-            why -> {
-              node.put("why_not", why.found());
-              node.put("remedy", why.remedy());
+            no -> {
+              node.put("why_not", no.why().found());
+              node.put("remedy", no.why().remedy());
+              ObjectNode refused = node.putObject("refused");
+              new TreeMap<>(no.refused())
+                  .forEach((why, count) -> refused.put(why.name().toLowerCase(Locale.ROOT), count));
             });
     node.put("height_mm", number(1000 * option.then().height()));
     leader

@@ -20,9 +20,19 @@ final class ApexOptions {
   String leaders;
 
   @Option(
+      names = "--anchors",
+      paramLabel = "SORT,SORT",
+      order = 3,
+      description = {
+        "What lines may be tied to: root, trunk, branch (stiff ones), point (the file's",
+        "\"anchors\"), rim (of the file's \"container\"). All that is there by default."
+      })
+  String anchors;
+
+  @Option(
       names = "--choice",
       paramLabel = "N",
-      order = 3,
+      order = 4,
       description = {
         "Tell this one in full: its risk drawn more often, its line, its stages. The one",
         "that is pictured or kept; 1 then by default."

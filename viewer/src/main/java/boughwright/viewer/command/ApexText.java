@@ -13,8 +13,12 @@ import boughwright.physics.grow.YearlyRing;
 import boughwright.physics.reach.Choice;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Odds;
+import boughwright.viewer.scene.NoBendWords;
 import boughwright.viewer.scene.YearsWords;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What could become the top, for the person at the bench. */
@@ -44,7 +48,7 @@ final class ApexText {
     if (!apexes.options().isEmpty()) {
       bends();
       leaves();
-      unreachable();
+      noBend();
     }
     apexes.chop().ifPresent(this::chop);
     answer.told().ifPresent(this::told);
@@ -175,27 +179,22 @@ final class ApexText {
     }
   }
 
-  private void unreachable() {
-    List<ApexOption> not =
-        apexes.options().stream().filter(one -> one.unreachable().isPresent()).toList();
-    if (!not.isEmpty()) {
+  private void noBend() {
+    Map<String, List<String>> leaders = new LinkedHashMap<>();
+    for (ApexOption option : apexes.options()) {
+      option
+          .noBend()
+          .ifPresent(
+              why ->
+                  leaders
+                      .computeIfAbsent(NoBendWords.of(why), words -> new ArrayList<>())
+                      .add(option.leader().tip().segment()));
+    }
+    if (!leaders.isEmpty()) {
       page.heading("Where no bend helps");
-      not.forEach(
-          one ->
-              page.point(
-                  one.leader().tip().segment()
-                      + ", now "
-                      + stand(one.now())
-                      + ": "
-                      + brief(one.unreachable().get().found())
-                      + "."));
+      leaders.forEach((why, names) -> page.point(String.join(", ", names) + ": " + why + "."));
       page.inner("Lines alone were tried, to what there is; the verb reach tells more of each.");
     }
-  }
-
-  /** Without the counts that the verb reach tells. */
-  private static String brief(String found) {
-    return found.replaceFirst(" \\(.*\\)$", "");
   }
 
   private void chop(Chop chop) {

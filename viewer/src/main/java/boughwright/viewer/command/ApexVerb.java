@@ -12,6 +12,7 @@ import boughwright.physics.apex.ApexOption;
 import boughwright.physics.apex.ApexRequest;
 import boughwright.physics.apex.ApexSearch;
 import boughwright.physics.apex.Apexes;
+import boughwright.physics.reach.AnchorSort;
 import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.stage.Trying;
@@ -26,6 +27,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -36,7 +38,7 @@ import picocli.CommandLine.Parameters;
     header = "See which leader could become the top, and what each would take.",
     customSynopsis = {
       "java -jar boughwright.jar apex FILE [--plan ID] [--leaders N] [--most-risk P]",
-      "        [--choice N] [--stays P] [--repot] [--no-course]",
+      "        [--anchors SORT,SORT] [--choice N] [--stays P] [--repot] [--no-course]",
       "        [--picture OUT.png] [--size WxH] [--add-to-plan ID] [--json]",
       "        [--samples N] [--seed N] [--no-risk] [--on DATE] [--frost]",
       "        [--hemisphere north|south] [--months-since-repotting N]",
@@ -99,18 +101,18 @@ final class ApexVerb extends Verb {
     Optional<CourseOptions> asked = course.read(faults, said, mostRisk);
     OptionalInt choice = choice(faults);
     int most = most(faults);
+    Set<AnchorSort> anchors = AnchorOption.read(options.anchors, faults);
     Optional<Plan> plan = tree.flatMap(read -> plan(read.document(), faults));
     if (options.addTo != null && tree.isPresent()) {
       KeptPlan.isFree(tree.get().document(), options.addTo, faults);
     }
     faults.throwIfAny();
-    ReachRequest.Wishes usual = ReachRequest.Wishes.USUAL;
     ApexRequest request =
         new ApexRequest(
             tree.orElseThrow().document().tree(),
             plan.orElseThrow(),
             TrialSpecies.of(tree.get().document().tree()),
-            new ReachRequest.Wishes(usual.anchors(), mostRisk, usual.lines()),
+            new ReachRequest.Wishes(anchors, mostRisk, ReachRequest.Wishes.USUAL.lines()),
             new Trying(draws.map(ApexVerb::fewer), said, Optional.empty()),
             most);
     Doing doing =
@@ -165,7 +167,7 @@ final class ApexVerb extends Verb {
 
   private ApexAnswer answer(TreeFile tree, ApexRequest request, Doing doing, Progress progress)
       throws InputException {
-    Apexes apexes = ApexSearch.of(request, progress, () -> Thread.currentThread().isInterrupted());
+    Apexes apexes = ApexSearch.of(request, progress, () -> false);
     Optional<ApexAnswer.Told> told = Optional.empty();
     if (doing.choice.isPresent()) {
       int number = doing.choice.getAsInt();

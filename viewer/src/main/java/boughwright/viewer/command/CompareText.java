@@ -9,6 +9,7 @@ import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.Probability;
 import boughwright.physics.trial.Risk;
+import boughwright.viewer.scene.FrontWords;
 import boughwright.viewer.scene.TraceWords;
 import boughwright.viewer.scene.YearsWords;
 import java.util.ArrayList;
@@ -21,7 +22,7 @@ final class CompareText {
   private static final String NONE = "-";
   private static final double WEEK = 7 * 86_400;
 
-  /** A longer name is cut in the table, where four have to stand beside one another. */
+  /** Where a name is longer, numbers stand for names, as four have to stand beside one another. */
   private static final int LONGEST_NAME = 12;
 
   private final CompareAnswer answer;
@@ -36,14 +37,14 @@ final class CompareText {
   }
 
   private String write() {
-    answer.plans().forEach(one -> page.words("Plan " + one.plan().id() + ": " + verdict(one)));
+    answer.plans().forEach(one -> page.words(title(one.plan()) + ": " + verdict(one)));
     page.title(answer.file().document().tree().name() + ", plans side by side");
     page.table(table());
     page.inner(
         "Years as likely and from fast growth to slow. Wounds: those the cuts make and those that"
             + " are there and stay; faces: all of them together. Step: caliper of the apex over"
-            + " that of the wood it takes over from; thick enough: a step of 0.6. Front: 0 to 1,"
-            + " by what the verb fronts measures, on the bent tree.");
+            + " that of the wood it takes over from; thick enough: a step of 0.6. Front: score of"
+            + " 100, by what the verb fronts measures, on the bent tree.");
     page.heading("What can be undone");
     answer.plans().forEach(one -> traces(one, true));
     page.heading("What cannot");
@@ -65,7 +66,7 @@ final class CompareText {
 
   private TextTable table() {
     TextTable table = new TextTable(1);
-    row(table, "plan", one -> name(one.plan()));
+    row(table, "plan", one -> isLong() ? number(one.plan()) : one.plan().id());
     row(
         table,
         "breaking",
@@ -99,7 +100,7 @@ final class CompareText {
     row(
         table,
         "front",
-        one -> one.front().map(front -> Shown.fixed(front.total(), 2)).orElse(NONE));
+        one -> one.front().map(front -> FrontWords.score(front.total())).orElse(NONE));
     return table;
   }
 
@@ -109,9 +110,17 @@ final class CompareText {
     table.row(cells.toArray(String[]::new));
   }
 
-  private static String name(Plan plan) {
-    String id = plan.id();
-    return id.length() <= LONGEST_NAME ? id : id.substring(0, LONGEST_NAME - 3) + "...";
+  private boolean isLong() {
+    return answer.plans().stream().anyMatch(one -> one.plan().id().length() > LONGEST_NAME);
+  }
+
+  private String number(Plan plan) {
+    return String.valueOf(
+        answer.plans().stream().map(PlanFigures::plan).toList().indexOf(plan) + 1);
+  }
+
+  private String title(Plan plan) {
+    return "Plan " + (isLong() ? number(plan) + ", " : "") + plan.id();
   }
 
   private static Optional<Risk> risk(PlanFigures one) {
@@ -147,6 +156,10 @@ final class CompareText {
             .map(TraceWords::of)
             .toList();
     page.point(
-        one.plan().id() + ": " + (words.isEmpty() ? "nothing" : String.join("; ", words)) + ".");
+        (isLong() ? number(one.plan()) + ", " : "")
+            + one.plan().id()
+            + ": "
+            + (words.isEmpty() ? "nothing" : String.join("; ", words))
+            + ".");
   }
 }

@@ -116,7 +116,9 @@ final class CompareVerb extends Verb {
       answer = new CompareAnswer(tree.get(), figures, out.map(Path::toString));
       if (out.isPresent()) {
         progress.now("Drawing the picture");
-        PrintedPicture.fronts(subjects(answer), pixels).write(out.get());
+        PrintedPicture.plans(
+                subjects(answer), size == null ? PictureSize.ofPlans(chosen.size()) : pixels)
+            .write(out.get());
       }
     }
     console().answer(json() ? CompareJson.of(answer) : CompareText.of(answer));

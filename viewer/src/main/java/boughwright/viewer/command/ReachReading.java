@@ -15,14 +15,12 @@ import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Target;
 import boughwright.physics.reach.Targets;
 import boughwright.physics.trial.TrialSpecies;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads what is to be reached; notes a fault for each thing amiss. */
@@ -175,7 +173,7 @@ final class ReachReading {
 
   private Optional<ReachRequest.Wishes> wishes() {
     ReachRequest.Wishes usual = ReachRequest.Wishes.USUAL;
-    Set<AnchorSort> sorts = options.anchors == null ? usual.anchors() : sorts();
+    Set<AnchorSort> sorts = AnchorOption.read(options.anchors, faults);
     long lines =
         values.whole(
             options.lines, new OptionValues.Range("--lines", 1, 2, "1 or 2"), usual.lines());
@@ -206,27 +204,5 @@ final class ReachReading {
       }
     }
     return metals;
-  }
-
-  private Set<AnchorSort> sorts() {
-    Set<AnchorSort> sorts = EnumSet.noneOf(AnchorSort.class);
-    for (String word : options.anchors.strip().split("\\s*,\\s*", -1)) {
-      Optional<AnchorSort> sort =
-          Arrays.stream(AnchorSort.values())
-              .filter(one -> one.word().equals(word.toLowerCase(Locale.ROOT)))
-              .findFirst();
-      sort.ifPresent(sorts::add);
-      if (sort.isEmpty()) {
-        faults.add(
-            "--anchors",
-            "unknown-anchor",
-            UsageFaults.quoted(word) + " is nothing to tie a line to",
-            "Choose from "
-                + Arrays.stream(AnchorSort.values())
-                    .map(AnchorSort::word)
-                    .collect(Collectors.joining(",")));
-      }
-    }
-    return sorts;
   }
 }

@@ -25,9 +25,14 @@ final class Page implements AutoCloseable {
 
   /** A sheet of paper. */
   Page(PictureSize size) {
+    this(size, size.unit());
+  }
+
+  /** A sheet of paper with larger or smaller words than its size has by itself. */
+  Page(PictureSize size, double unit) {
     this(
         new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB),
-        size.unit(),
+        unit,
         UnaryOperator.identity());
     ink(Ink.PAPER);
     pen.fillRect(0, 0, size.width(), size.height());

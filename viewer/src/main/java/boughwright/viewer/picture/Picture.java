@@ -22,6 +22,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Pictures of a tree, made without a window and without a display. */
 public final class Picture {
@@ -137,7 +138,7 @@ public final class Picture {
    * @throws NoGraphicsException if this machine cannot draw
    * @throws InputException if a name has letters that no typeface of this machine has
    */
-  public static BufferedImage fronts(List<PrintedPicture.Subject> subjects, PictureSize size)
+  public static BufferedImage plans(List<PrintedPicture.Subject> subjects, PictureSize size)
       throws NoGraphicsException, InputException {
     PictureSize part =
         new PictureSize(
@@ -149,8 +150,15 @@ public final class Picture {
     try {
       for (int n = 0; n < subjects.size(); n++) {
         PrintedPicture.Subject subject = subjects.get(n);
-        double front = Scene.of(subject.document(), subject.plan(), subject.trial()).front();
-        pen.drawImage(view(subject, ViewAngle.level(front), part), n * part.width(), 0, null);
+        Scene scene = subject.scene(Optional.empty());
+        ViewAngle front = ViewAngle.level(scene.front());
+        Drawn drawn = new Drawn(subject, scene, Optional.empty());
+        BufferedImage one =
+            draw(
+                drawn,
+                List.of(new Arrangement.Wanted(front, "Front", from(front))),
+                () -> new Page(part, part.unitBesideOthers()));
+        pen.drawImage(one, n * part.width(), 0, null);
       }
     } finally {
       pen.dispose();
@@ -163,11 +171,17 @@ public final class Picture {
 
   private static BufferedImage draw(Drawn drawn, List<Arrangement.Wanted> views, PictureSize size)
       throws NoGraphicsException, InputException {
+    return draw(drawn, views, () -> new Page(size));
+  }
+
+  private static BufferedImage draw(
+      Drawn drawn, List<Arrangement.Wanted> views, Supplier<Page> sheet)
+      throws NoGraphicsException, InputException {
     PrintedPicture.Subject subject = drawn.subject();
     Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
     requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
     try (SceneRenderer renderer = SceneRenderer.open();
-        Page page = new Page(size)) {
+        Page page = sheet.get()) {
       new Composer(page, drawn.scene(), heading, Footnote.of(subject.trial()))
           .compose(views, renderer, drawn.course());
       return page.image();

@@ -44,7 +44,21 @@ public record PictureSize(int width, int height) {
 
   /** What one pixel of a page of the default size becomes, so that text stays legible [pixels]. */
   double unit() {
-    double unit = Math.min((double) width / DEFAULT.width, (double) height / DEFAULT.height);
-    return Math.max(0.5, unit);
+    return unit(DEFAULT.width);
+  }
+
+  /** The same for a page with one view that stands beside others: its words are larger [pixels]. */
+  double unitBesideOthers() {
+    return unit(DEFAULT.height);
+  }
+
+  private double unit(double usualWidth) {
+    return Math.max(0.5, Math.min(width / usualWidth, (double) height / DEFAULT.height));
+  }
+
+  /** As much as plans beside one another need where nothing is said, each taller than wide. */
+  public static PictureSize ofPlans(int count) {
+    return new PictureSize(
+        Math.max(DEFAULT.width, count * DEFAULT.width / 2), 5 * DEFAULT.height / 4);
   }
 }

@@ -168,15 +168,15 @@ public final class PrintedPicture {
   }
 
   /**
-   * Plans of one tree side by side, each from its own front ({@link Picture#fronts}).
+   * Plans of one tree side by side, each from its own front ({@link Picture#plans}).
    *
    * @param subjects one to four, each with its plan
    * @param size of the whole
    * @throws InputException if this machine cannot draw, or lacks the letters of a name
    */
-  public static PrintedPicture fronts(List<Subject> subjects, PictureSize size)
+  public static PrintedPicture plans(List<Subject> subjects, PictureSize size)
       throws InputException {
-    return drawn(() -> Picture.fronts(subjects, size));
+    return drawn(() -> Picture.plans(subjects, size));
   }
 
   private static PrintedPicture drawn(Drawing drawing) throws InputException {

@@ -45,8 +45,10 @@ class ApexVerbTest {
             leaderAside));
   }
 
+  /** With one anchor to tie to, the screw, which is enough for all that is asked here. */
   private static Ran apex(Path file, Object... more) {
-    List<Object> words = new ArrayList<>(List.of("apex", file, "--on", "2026-03-05"));
+    List<Object> words =
+        new ArrayList<>(List.of("apex", file, "--on", "2026-03-05", "--anchors", "point"));
     words.addAll(List.of(more));
     return Ran.command(words.toArray());
   }
@@ -102,6 +104,8 @@ class ApexVerbTest {
                 "--segment",
                 "a1",
                 "--upright",
+                "--anchors",
+                "point",
                 "--no-risk",
                 "--no-course",
                 "--json")
@@ -137,6 +141,20 @@ class ApexVerbTest {
         .contains("Tighten by")
         .contains("In stages")
         .contains("Wear eye protection");
+  }
+
+  /** The screw stands to the left, a leader that leans to the left has to go to the right. */
+  @Test
+  void leaderThatNoLineHelps_isSaidSoOnceWithoutCounts() {
+    Path file = written("wrong-side", -70);
+    Ran ran = apex(file, "--no-risk");
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.words())
+        .contains("a1: from nowhere could a line pull the tip there; most lines would pull")
+        .doesNotContain("times the line", "times the anchor");
+    JsonNode leader = option(apex(file, "--no-risk", "--json").json(), "a1");
+    assertThat(leader.get("state").asText()).isEqualTo("cannot");
+    assertThat(leader.get("refused").get("wrong_way").asInt()).isPositive();
   }
 
   @Test
@@ -179,6 +197,9 @@ class ApexVerbTest {
     String before = Files.readString(file);
     assertThat(apex(file, "--plan", "z").err()).contains("there is no plan \"z\"");
     assertThat(apex(file, "--leaders", "0").err()).contains("--leaders");
+    assertThat(Ran.command("apex", file, "--anchors", "sky").err())
+        .contains("\"sky\" is nothing to tie a line to")
+        .contains("Choose from ");
     assertThat(apex(file, "--add-to-plan", "a").err()).contains("there is a plan \"a\" already");
     assertThat(apex(file, "--size", "800x600").err()).contains("there is no picture");
     Ran far = apex(file, "--choice", "9", "--no-risk");

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +78,37 @@ class CompareVerbTest {
         .contains("b: 1 line, untied.")
         .contains("What cannot");
     assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(80));
+  }
+
+  @Test
+  void longNames_areToldWholeAndNumberedInTheTable() {
+    Path file =
+        TreeFixture.write(
+            folder,
+            "long.tree.json",
+            TreeFixture.branchedText("Hornbeam (invented)")
+                .replace("{\"id\": \"a\", ", "{\"id\": \"second leader bent upright (1)\", ")
+                .replace("{\"id\": \"b\", ", "{\"id\": \"second leader bent upright (2)\", "));
+    Ran ran = compare(file, "--no-risk", "--no-course");
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.words())
+        .startsWith("Plan 1, second leader bent upright (1): ")
+        .contains("plan 1 2 breaking")
+        .contains("- 2, second leader bent upright (2): 1 line, untied.");
+    assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(80));
+  }
+
+  /** A score of 100, as the verb fronts has it. */
+  @Test
+  void front_isOfAHundred() {
+    Ran ran = compare(tree(), "--no-risk", "--no-course");
+    JsonNode plans = compare(tree(), "--no-risk", "--no-course", "--json").json().get("plans");
+    StringBuilder row = new StringBuilder("front");
+    for (JsonNode plan : plans) {
+      double score = 100 * plan.get("front").get("score").asDouble();
+      row.append(' ').append(String.format(Locale.ROOT, "%.1f", score));
+    }
+    assertThat(ran.words()).contains(row);
   }
 
   @Test

@@ -21,8 +21,6 @@ import boughwright.viewer.window.work.Workspace;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -144,7 +142,6 @@ final class ApexPage {
   }
 
   private static Apexes searched(ApexRequest request, Background.Progress progress) {
-    AtomicBoolean stopped = new AtomicBoolean();
     Trying.Watch heard =
         new Trying.Watch() {
           @Override
@@ -154,16 +151,10 @@ final class ApexPage {
 
           @Override
           public void part(double done) {
-            try {
-              progress.part(done);
-            } catch (CancellationException e) {
-              stopped.set(true);
-              throw e;
-            }
+            progress.part(done);
           }
         };
-    return ApexSearch.of(
-        request, heard, () -> stopped.get() || Thread.currentThread().isInterrupted());
+    return ApexSearch.of(request, heard, progress::isStopped);
   }
 
   private void fill() {

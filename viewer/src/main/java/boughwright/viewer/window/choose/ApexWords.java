@@ -9,6 +9,7 @@ import boughwright.physics.apex.Apexes;
 import boughwright.physics.apex.Chop;
 import boughwright.physics.apex.TipStand;
 import boughwright.physics.trial.Odds;
+import boughwright.viewer.scene.NoBendWords;
 import boughwright.viewer.scene.YearsWords;
 import boughwright.viewer.window.work.Workspace;
 import java.util.Locale;
@@ -54,12 +55,12 @@ final class ApexWords {
                     .append(bent.breaking() > 0 ? "; breaking: " + Odds.words(bent.breaking()) : "")
                     .append('.'));
     option
-        .unreachable()
+        .noBend()
         .ifPresent(
             why ->
                 words
                     .append(" No bend helps: ")
-                    .append(workspace.units().inWords(why.found()))
+                    .append(workspace.units().inWords(NoBendWords.of(why)))
                     .append('.'));
     option
         .leader()

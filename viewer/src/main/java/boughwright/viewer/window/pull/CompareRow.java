@@ -11,6 +11,7 @@ import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Odds;
 import boughwright.physics.trial.TrialResult;
+import boughwright.viewer.scene.FrontWords;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.TraceWords;
@@ -177,12 +178,8 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
                 "From fast growth to slow.")),
         new CompareRow(
             "front",
-            "Front, 0 to 1",
-            of ->
-                of.figures()
-                    .front()
-                    .map(one -> String.format(Locale.ROOT, "%.2f", one.total()))
-                    .orElse("not said"),
+            "Front, of 100",
+            of -> of.figures().front().map(one -> FrontWords.score(one.total())).orElse("not said"),
             about(
                 "How good the front of the plan is at its planting angle, on the bent tree.",
                 "By weights that you choose.")),

@@ -29,6 +29,9 @@ public interface Background {
      * @throws java.util.concurrent.CancellationException if the work was stopped
      */
     void part(double done);
+
+    /** Whether the work was stopped; then it need not go on. */
+    boolean isStopped();
   }
 
   /** Work that was started. */

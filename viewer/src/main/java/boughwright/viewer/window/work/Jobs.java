@@ -183,6 +183,11 @@ public final class Jobs implements Background, AutoCloseable {
       tell();
     }
 
+    @Override
+    public boolean isStopped() {
+      return stopped;
+    }
+
     /** Tells at most once for each turn of the event thread. */
     private void tell() {
       if (!told) {

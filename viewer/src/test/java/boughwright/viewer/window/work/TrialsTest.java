@@ -85,6 +85,11 @@ class TrialsTest {
     }
 
     @Override
+    public boolean isStopped() {
+      return cancelled;
+    }
+
+    @Override
     public void now(String what) {
       // nobody looks
     }
