@@ -40,15 +40,17 @@ public final class BarReading extends ExplainedPanel {
         title,
         new MigLayout(
             "wrap " + (narrow ? 1 : 2) + ", fillx, insets 3 8 3 8, gapy 2, hidemode 3",
-            "[grow,fill,0:pref]",
+            // beside a number the title takes what is left, and breaks where that is little
+            narrow ? "[grow,fill,0:pref]" : "[grow,fill,0:0][]",
             ""));
     value.setName(name + ".value");
     note.setName(name + ".note");
     add(Controls.remark(title), "wmin 0, growx");
     value.setHorizontalAlignment(narrow ? SwingConstants.LEADING : SwingConstants.TRAILING);
     add(value, narrow ? "wmin 0" : "w " + Theme.length(VALUE) + "!");
-    add(bar, "span, growx, wmin 0");
-    add(note, "span, wmin 0, growx");
+    // what spans both columns asks for no width of its own, or it would push the value out
+    add(bar, "span, growx, w 0:0");
+    add(note, "span, growx, w 0:0");
     clear("");
   }
 

@@ -149,7 +149,7 @@ record CompareRow(String id, String title, Function<Subject, String> of, Explana
                 "A cut is taken as square to the wood.")),
         new CompareRow(
             "closed",
-            "Slowest wound closed in",
+            "Wounds closed in",
             of ->
                 of.figures()
                     .slowest()

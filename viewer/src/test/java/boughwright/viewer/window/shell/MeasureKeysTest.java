@@ -55,6 +55,9 @@ class MeasureKeysTest {
     } else {
       tabTo("measure.page.wounds");
       robot.keys(KeyEvent.VK_RIGHT);
+      AbstractButton between = robot.find("measure.page.foliage", AbstractButton.class);
+      robot.waitFor("foliage is shown", between::isSelected);
+      robot.keys(KeyEvent.VK_RIGHT);
     }
     robot.waitFor(name + " is shown", button::isSelected);
   }
