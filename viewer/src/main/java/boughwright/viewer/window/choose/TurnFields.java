@@ -14,6 +14,9 @@ import javax.swing.JSlider;
 
 /** Turns and tilts the tree by sliders and by typing. */
 final class TurnFields {
+  /** Angles are shown to a tenth of a degree: nobody plants a tree more finely. */
+  private static final double TENTHS = 10;
+
   private static final int HALF_TURN = 180;
   private static final int QUARTER = 90;
   private static final String EXACT = "As exact as you set it.";
@@ -119,7 +122,7 @@ final class TurnFields {
 
     void show(double angle) {
       if (!field.isBeingTyped()) {
-        field.setValue(angle);
+        field.setValue(Math.toRadians(Math.round(TENTHS * Math.toDegrees(angle)) / TENTHS));
       }
       following = true;
       slider.setValue((int) Math.round(Math.toDegrees(angle)));
