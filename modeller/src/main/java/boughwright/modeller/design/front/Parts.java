@@ -29,6 +29,9 @@ final class Parts {
 
   static final int NO_BRANCH = -1;
 
+  /** Stands for the piece of a segment that is left out. */
+  static final int NO_PIECE = -1;
+
   final Point3 base;
   final List<Frustum> pieces = new ArrayList<>();
   final List<Role> roles = new ArrayList<>();
@@ -127,6 +130,16 @@ final class Parts {
   /** Area of a piece seen square from the side, without its ends [m2]. */
   static double profile(Frustum piece) {
     return piece.length() * (piece.startRadius() + piece.endRadius());
+  }
+
+  /** The piece of a segment, or {@link #NO_PIECE}. */
+  int pieceOf(int segment) {
+    for (int p = 0; p < pieces.size(); p++) {
+      if (pieces.get(p).segment() == segment) {
+        return p;
+      }
+    }
+    return NO_PIECE;
   }
 
   int count() {
