@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.front;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.design.shape.Frustum;
 import boughwright.modeller.design.shape.TrunkLine;
 import boughwright.modeller.design.shape.WoodLeft;
@@ -14,8 +15,8 @@ import java.util.List;
 /**
  * The pieces of wood a front is judged by, and what each is to the picture. Immutable.
  *
- * <p>Sacrifice wood is left out with all that sits on it: it is to go. Unless the trunk line itself
- * runs on it.
+ * <p>Sacrifice wood is left out with all that sits on it: it is to go, and leaves a face as if it
+ * were cut today. Unless the trunk line itself runs on it.
  */
 final class Parts {
   /** What a piece is to the picture. */
@@ -35,6 +36,9 @@ final class Parts {
   final Point3 base;
   final List<Frustum> pieces = new ArrayList<>();
   final List<Role> roles = new ArrayList<>();
+
+  /** What the cuts leave, and what sacrifice wood is to leave. */
+  final List<CutFace> faces;
 
   /** Branches that start on the trunk line; each entry is where one starts [m, tree frame]. */
   final List<Point3> branchStarts = new ArrayList<>();
@@ -62,6 +66,7 @@ final class Parts {
         roles.add(roleOf[piece.segment()]);
       }
     }
+    faces = faces(wood, roleOf);
     branchOf = branches(skeleton, subject.trunk());
     inSoil = new boolean[pieces.size()];
     double profile = 0;
@@ -100,6 +105,18 @@ final class Parts {
       }
     }
     return out;
+  }
+
+  private static List<CutFace> faces(WoodLeft wood, Role[] roleOf) {
+    Skeleton skeleton = wood.skeleton();
+    List<CutFace> faces = new ArrayList<>(wood.faces());
+    for (Frustum piece : wood.pieces()) {
+      int parent = skeleton.parent(piece.segment());
+      if (roleOf[piece.segment()] == null && parent != Skeleton.NONE && roleOf[parent] != null) {
+        faces.add(CutFace.ofWhole(skeleton, piece.segment()));
+      }
+    }
+    return faces;
   }
 
   private int[] branches(Skeleton skeleton, TrunkLine trunk) {

@@ -56,7 +56,7 @@ final class WoundFigures {
         cover(skeleton, wound, piece);
       }
     }
-    for (CutFace face : subject.wood().faces()) {
+    for (CutFace face : parts.faces) {
       int piece = parts.pieceOf(skeleton.indexOf(face.on().segment()));
       if (piece != Parts.NO_PIECE) {
         cover(skeleton, face, piece);
