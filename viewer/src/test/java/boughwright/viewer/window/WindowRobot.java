@@ -25,6 +25,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
@@ -45,6 +46,8 @@ public final class WindowRobot {
 
   /** Between two looks at what arrives [ms]. */
   private static final long SHORT_PAUSE = 5;
+
+  private static final long LONG_PATIENCE = 180_000;
 
   private static final int CLICKS = 10;
 
@@ -136,7 +139,18 @@ public final class WindowRobot {
 
   /** Waits until something holds, asking on the event thread. */
   public void waitFor(String what, Callable<Boolean> holds) {
-    if (!holdsWithin(PATIENCE, holds)) {
+    await(what, PATIENCE, holds);
+  }
+
+  /**
+   * The same for what takes a busy machine minutes: thousands of draws, whole courses, searches.
+   */
+  public void patiently(String what, Callable<Boolean> holds) {
+    await(what, LONG_PATIENCE, holds);
+  }
+
+  private static void await(String what, long milliseconds, Callable<Boolean> holds) {
+    if (!holdsWithin(milliseconds, holds)) {
       throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(Parts::names));
     }
   }
@@ -201,6 +215,30 @@ public final class WindowRobot {
     Component part = find(name);
     waitFor(name + " can be used", part::isEnabled);
     click(part);
+  }
+
+  /** Scrolls until all of what is called so is in view. */
+  public void reach(String name) {
+    JComponent part = find(name, JComponent.class);
+    waitFor(
+        name + " is in view",
+        () -> {
+          // a text field itself would only scroll its own text
+          ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds());
+          return part.getHeight() > 0 && part.getVisibleRect().height == part.getHeight();
+        });
+  }
+
+  /** Scrolls to what is called so and clicks its middle. */
+  public void reachAndClick(String name) {
+    reach(name);
+    click(name);
+  }
+
+  /** Scrolls to a field, replaces what is in it and presses Enter. */
+  public void reachAndFill(String name, String text) {
+    reach(name);
+    fill(name, text);
   }
 
   /** Clicks the middle of a component. */
