@@ -8,7 +8,7 @@ import boughwright.modeller.design.front.FrontSearch;
 import boughwright.modeller.design.front.FrontWatch;
 import boughwright.modeller.design.front.Fronts;
 import boughwright.modeller.design.shape.FrontPose;
-import boughwright.modeller.file.TreeFile;
+import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
@@ -17,12 +17,10 @@ import boughwright.modeller.problem.Problem;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Finds the sides and planting angles from which a tree looks best. */
 @Command(
@@ -49,12 +47,7 @@ import picocli.CommandLine.Parameters;
       "docs/user/fronts.md explains the answer."
     })
 final class FrontsVerb extends Verb {
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Mixin private FrontsOptions options;
 
@@ -64,16 +57,19 @@ final class FrontsVerb extends Verb {
 
   /** Where pictures are written, and how large. */
   private record Pictures(
-      Optional<Path> fronts, Optional<Path> map, Optional<Path> roots, PictureSize pixels) {}
+      Optional<Path> fronts, Optional<Path> map, Optional<Path> roots, Optional<PictureSize> size) {
+    PictureSize pixels() {
+      return size.orElse(PictureSize.DEFAULT);
+    }
+  }
 
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    Pictures pictures = pictures(file, faults);
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    TreeArgument.Given given = tree.read(faults);
+    Pictures pictures = pictures(given.path(), faults);
     FrontsReading reading = new FrontsReading(options, faults);
-    Optional<FrontsAnswer.Asked> asked = reading.read(tree);
+    Optional<FrontsAnswer.Asked> asked = reading.read(given.file());
     Optional<FrontPose> at = reading.at();
     alone(faults);
     int choice = choice(faults);
@@ -84,33 +80,27 @@ final class FrontsVerb extends Verb {
     FrontsAnswer answer =
         at.isPresent()
             ? explained(asked.orElseThrow(), at.get(), pictures)
-            : found(asked.orElseThrow(), pictures, choice, file.orElseThrow());
+            : found(asked.orElseThrow(), pictures, choice, given.path().orElseThrow());
     console().answer(json() ? FrontsJson.of(answer) : FrontsText.of(answer));
     return ExitCode.DONE;
   }
 
   private Pictures pictures(Optional<Path> file, Faults faults) {
     boolean none = options.picture == null && options.map == null && options.roots == null;
-    if (options.size != null && none) {
+    if (options.pictures.isSizeGiven() && none) {
       faults.add(
           "--size", "no-picture", "there is no picture", "Add --picture OUT.png or --map OUT.png");
     }
-    Optional<Path> fronts = picture(options.picture, file, faults);
-    Optional<Path> map = picture(options.map, file, faults);
+    Optional<Path> fronts = PictureOptions.place(options.picture, file, faults);
+    Optional<Path> map = PictureOptions.place(options.map, file, faults);
     if (fronts.isPresent() && fronts.equals(map)) {
       faults.add("--map", "one-name", "is the name of the other picture", "Give another name");
     }
     if (options.roots != null && options.at == null) {
       faults.add("--roots", "no-front", "there is no front to draw it of", "Add --at AZ[,R,T]");
     }
-    Optional<Path> roots = picture(options.roots, file, faults);
-    return new Pictures(fronts, map, roots, new OptionValues(faults).size(options.size));
-  }
-
-  private static Optional<Path> picture(String name, Optional<Path> file, Faults faults) {
-    return name == null
-        ? Optional.empty()
-        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(name, read)));
+    Optional<Path> roots = PictureOptions.place(options.roots, file, faults);
+    return new Pictures(fronts, map, roots, options.pictures.size(faults));
   }
 
   /** A front that is only explained is neither drawn nor kept. */
@@ -272,7 +262,7 @@ final class FrontsVerb extends Verb {
 
   /** A new plan, with the cuts and apex of the one judged. */
   private static Plan like(String id, Optional<Plan> judged) {
-    Plan bare = KeptPlan.bare(id);
+    Plan bare = PlanEdits.empty(id);
     return new Plan(
         id,
         bare.frontAzimuth(),

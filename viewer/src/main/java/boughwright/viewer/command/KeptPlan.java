@@ -5,28 +5,10 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Plans that an answer is kept in. */
 final class KeptPlan {
   private KeptPlan() {}
-
-  /** A plan of which nothing is said: the tree as measured. */
-  static Plan bare(String id) {
-    return new Plan(
-        id,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
-  }
 
   /** Notes a fault where a new plan cannot have an id. */
   static void isFree(Document document, String id, Faults faults) {

@@ -211,7 +211,7 @@ class ReviewVerbTest {
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
         .contains("there is no plan \"z\"")
-        .contains("\"windy\" is no style")
+        .contains("\"windy\" is none of upright")
         .contains("Did you mean branch-caliper")
         .contains("--limits twig-caliper-mm")
         .contains("\"x\" is no limit with its value")
