@@ -79,7 +79,7 @@ final class ApexVerb extends Verb {
     Optional<Plan> plan =
         given.document().flatMap(document -> search.plan(document, NO_PLAN, faults));
     if (options.addTo != null && given.document().isPresent()) {
-      KeptPlan.isFree(given.document().get(), options.addTo, faults);
+      AddToPlan.requireNew(given.document().get(), options.addTo, Optional.empty(), faults);
     }
     faults.throwIfAny();
     TreeFile file = given.file().orElseThrow();

@@ -10,15 +10,18 @@ import boughwright.modeller.design.front.Fronts;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
+import boughwright.viewer.scene.FrontScene;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -73,8 +76,8 @@ final class FrontsVerb extends Verb {
     Optional<FrontPose> at = reading.at();
     alone(faults);
     int choice = choice(faults);
-    if (options.addTo != null && options.addTo.isBlank()) {
-      faults.add("--add-to-plan", "no-value", "is no id", "Give the id of a plan, such as f");
+    if (options.addTo != null) {
+      AddToPlan.isId(options.addTo, faults);
     }
     faults.throwIfAny();
     FrontsAnswer answer =
@@ -144,17 +147,18 @@ final class FrontsVerb extends Verb {
       found = search(asked, progress);
     }
     requireChoice(found, choice);
+    Optional<Document> changed = changed(asked, found, choice);
     FrontsAnswer.Kept kept =
         new FrontsAnswer.Kept(
             choice,
             pictures.fronts().map(Path::toString),
             pictures.map().map(Path::toString),
             Optional.empty(),
-            plan(asked, found, choice));
+            changed.flatMap(document -> document.plan(options.addTo)));
     FrontsAnswer answer = new FrontsAnswer(asked, Optional.of(found), Optional.empty(), kept);
     draw(answer, pictures);
-    if (kept.plan().isPresent()) {
-      TreeFiles.write(KeptPlan.with(asked.file().document(), kept.plan().get()), file);
+    if (changed.isPresent()) {
+      TreeFiles.write(changed.get(), file);
     }
     return answer;
   }
@@ -237,42 +241,23 @@ final class FrontsVerb extends Verb {
     }
   }
 
-  /** The plan with the chosen front: the one of that id, or a new one like the one judged. */
-  private Optional<Plan> plan(FrontsAnswer.Asked asked, FrontsAnswer.Found found, int choice) {
+  /** The document with the chosen front in its plan, a new one like the one judged if need be. */
+  private Optional<Document> changed(FrontsAnswer.Asked asked, FrontsAnswer.Found found, int choice)
+      throws InputException {
     if (options.addTo == null) {
       return Optional.empty();
     }
+    Document document = asked.file().document();
+    if (document.plan(options.addTo).isEmpty()) {
+      Plan like =
+          new PlanDraft(options.addTo)
+              .cuts(asked.plan().map(Plan::cuts).orElse(List.of()))
+              .apex(asked.plan().flatMap(Plan::apex))
+              .build();
+      document = PlanEdits.add(like).of(document);
+    }
     FrontPose pose = found.fronts().fronts().get(choice - 1).pose();
-    Optional<Plan> there = asked.file().document().plan(options.addTo);
-    Plan plan = there.orElseGet(() -> like(options.addTo, asked.plan()));
     return Optional.of(
-        new Plan(
-            plan.id(),
-            OptionalDouble.of(pose.azimuth()),
-            pose.tilt() == 0 ? Optional.empty() : Optional.of(pose.planting()),
-            plan.cuts(),
-            plan.apex(),
-            plan.proposals(),
-            plan.selfWeight(),
-            plan.stance(),
-            plan.clamp(),
-            plan.schedule(),
-            plan.extras()));
-  }
-
-  /** A new plan, with the cuts and apex of the one judged. */
-  private static Plan like(String id, Optional<Plan> judged) {
-    Plan bare = PlanEdits.empty(id);
-    return new Plan(
-        id,
-        bare.frontAzimuth(),
-        bare.planting(),
-        judged.map(Plan::cuts).orElse(bare.cuts()),
-        judged.flatMap(Plan::apex),
-        bare.proposals(),
-        bare.selfWeight(),
-        bare.stance(),
-        bare.clamp(),
-        bare.extras());
+        PlanEdits.standing(options.addTo, pose.azimuth(), FrontScene.planting(pose)).of(document));
   }
 }

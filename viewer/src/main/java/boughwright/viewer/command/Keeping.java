@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
+import boughwright.modeller.plan.Schedule;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
@@ -37,9 +40,7 @@ record Keeping(Path file, Optional<Wanted> picture, Optional<String> planId) {
    * @param picture the name of the picture
    * @param plan the plan as it stands in the file
    */
-  record Kept(Optional<String> picture, Optional<Plan> plan) {
-    static final Kept NOTHING = new Kept(Optional.empty(), Optional.empty());
-  }
+  record Kept(Optional<String> picture, Optional<Plan> plan) {}
 
   /**
    * Draws the choice and puts it into the file, as far as that was asked for.
@@ -53,10 +54,17 @@ record Keeping(Path file, Optional<Wanted> picture, Optional<String> planId) {
               chosen.document, chosen.plan, chosen.trial, chosen.course, picture.get().pixels())
           .write(picture.get().file());
     }
-    Optional<Plan> plan = planId.map(id -> KeptPlan.renamed(chosen.plan, id));
+    Optional<Plan> plan = planId.map(id -> named(chosen.plan, id));
     if (plan.isPresent()) {
-      TreeFiles.write(KeptPlan.with(chosen.document, plan.get()), file);
+      TreeFiles.write(PlanEdits.put(plan.get()).of(chosen.document), file);
     }
     return new Kept(picture.map(Wanted::name), plan);
+  }
+
+  /** A plan under a new id has no schedule: that is of other bends. */
+  private static Plan named(Plan plan, String id) {
+    return plan.id().equals(id)
+        ? plan
+        : new PlanDraft(plan).id(id).schedule(Schedule.UNSAID).build();
   }
 }

@@ -108,13 +108,12 @@ final class ReachVerb extends Verb {
       return;
     }
     boolean itself = options.keep && search.planId().equals(Optional.of(options.addTo));
-    if (document.plan(options.addTo).isPresent() && !itself) {
-      KeptPlan.isThere(
+    if (!itself) {
+      AddToPlan.requireNew(
+          document,
           options.addTo,
-          "Give a new id; or add --plan " + options.addTo + " --keep, to try it with that plan",
+          Optional.of("--plan " + options.addTo + " --keep, to try it with that plan"),
           faults);
-    } else if (options.addTo.isBlank()) {
-      KeptPlan.isBlank(faults);
     }
   }
 
