@@ -7,6 +7,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeRules;
 import java.util.Optional;
 
@@ -19,12 +20,11 @@ final class Finish {
   }
 
   Document document() throws InputException {
-    Tree old = draft.before.tree();
-    Judging.require("", TreeRules.findings(draft.built(), draft.wounds, old.bark()));
+    Judging.require("", tree().findings());
     Judging.require("", TreeRules.woodFindings(draft.ids(), draft.overrides));
-    Skeleton skeleton = new Skeleton(tree());
+    Skeleton skeleton = new Skeleton(tree().build());
     if (keepJoints(skeleton)) {
-      skeleton = new Skeleton(tree());
+      skeleton = new Skeleton(tree().build());
     }
     Document document =
         RoundPlaces.kept(
@@ -39,14 +39,14 @@ final class Finish {
     return document;
   }
 
-  private Tree tree() {
-    TreeDraft tree = new TreeDraft(draft.before.tree());
-    tree.segments = draft.built();
-    tree.wounds = draft.wounds;
-    tree.overrides = draft.overrides;
-    tree.pullTests = draft.pullTests;
-    tree.foliage = tree.foliage.withPads(draft.pads);
-    return tree.build();
+  private TreeDraft tree() {
+    Tree old = draft.before.tree();
+    return new TreeDraft(old)
+        .segments(draft.built())
+        .wounds(draft.wounds)
+        .overrides(draft.overrides)
+        .pullTests(draft.pullTests)
+        .foliage(old.foliage().withPads(draft.pads));
   }
 
   /** Writes down how a segment joins where the order of the file would now say otherwise. */

@@ -8,8 +8,8 @@ import boughwright.modeller.tree.Features;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,17 +48,12 @@ public final class NewTree {
             Optional.empty(),
             Features.NONE,
             Map.of());
-    return new Document(
-        new Tree(
-            TreeEdits.checkedName("the name", name),
-            new TreeWood.OfSpecies(TreeEdits.checkedName("the species", species)),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            Unions.SURFACE,
-            List.of(trunk),
-            List.of(),
-            List.of()),
-        List.of(),
-        Map.of());
+    Tree tree =
+        new TreeDraft(
+                TreeEdits.checkedName("the name", name),
+                new TreeWood.OfSpecies(TreeEdits.checkedName("the species", species)),
+                List.of(trunk))
+            .build();
+    return new Document(tree, List.of(), Map.of());
   }
 }

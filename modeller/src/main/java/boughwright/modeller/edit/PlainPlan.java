@@ -6,6 +6,7 @@ import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
 import java.util.OptionalDouble;
@@ -15,11 +16,11 @@ final class PlainPlan {
   private PlainPlan() {}
 
   static Plan of(Plan from) {
-    PlanDraft plan = new PlanDraft(from);
-    plan.frontAzimuth = of(from.frontAzimuth());
-    plan.planting = from.planting().map(PlainPlan::of);
-    plan.proposals = from.proposals().stream().map(PlainPlan::of).toList();
-    return plan.build();
+    return new PlanDraft(from)
+        .frontAzimuth(of(from.frontAzimuth()))
+        .planting(from.planting().map(PlainPlan::of))
+        .proposals(from.proposals().stream().map(PlainPlan::of).toList())
+        .build();
   }
 
   static Planting of(Planting angle) {

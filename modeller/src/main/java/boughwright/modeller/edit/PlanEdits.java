@@ -3,6 +3,7 @@ package boughwright.modeller.edit;
 
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Schedule;
 import boughwright.modeller.plan.Spot;
@@ -10,7 +11,6 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,7 +21,7 @@ public final class PlanEdits {
   private PlanEdits() {}
 
   interface Change {
-    void on(PlanDraft plan) throws InputException;
+    Plan on(Plan plan) throws InputException;
   }
 
   private interface Changes {
@@ -35,9 +35,7 @@ public final class PlanEdits {
         document -> {
           List<Plan> all = new ArrayList<>(document.plans());
           int at = Named.at(WHAT, all, Plan::id, id);
-          PlanDraft draft = new PlanDraft(all.get(at));
-          change.on(draft);
-          Plan plan = PlainPlan.of(draft.build());
+          Plan plan = PlainPlan.of(change.on(all.get(at)));
           Judging.require(new Skeleton(document.tree()), plan);
           all.set(at, plan);
           return document.withPlans(all);
@@ -71,17 +69,7 @@ public final class PlanEdits {
 
   /** A plan in which nothing is said yet. */
   public static Plan empty(String id) {
-    return new Plan(
-        id,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft(id).build();
   }
 
   /** Adds a plan at the end. */
@@ -98,6 +86,16 @@ public final class PlanEdits {
         });
   }
 
+  /** Puts a plan in the place of the one of its name, or at the end where there is none. */
+  public static Edit put(Plan plan) {
+    return new Edit(
+        "Keep plan " + plan.id(),
+        document ->
+            document.plan(plan.id()).isPresent()
+                ? edit("", plan.id(), old -> plan).of(document)
+                : add(plan).of(document));
+  }
+
   /** Adds a copy of a plan after it. */
   public static Edit duplicate(String id, String newId) {
     return list(
@@ -105,9 +103,7 @@ public final class PlanEdits {
         all -> {
           int at = Named.at(WHAT, all, Plan::id, id);
           Named.requireFree(WHAT, newId, ids(all));
-          PlanDraft copy = new PlanDraft(all.get(at));
-          copy.id = newId;
-          all.add(at + 1, copy.build());
+          all.add(at + 1, new PlanDraft(all.get(at)).id(newId).build());
         });
   }
 
@@ -116,9 +112,9 @@ public final class PlanEdits {
     return list(
         "Rename plan " + id + " to " + newId,
         all -> {
-          PlanDraft plan = new PlanDraft(all.get(Named.at(WHAT, all, Plan::id, id)));
-          plan.id = newId;
-          Named.replace(WHAT, all, Plan::id, new Named.Swap<>(id, plan.build()));
+          Plan old = all.get(Named.at(WHAT, all, Plan::id, id));
+          Plan named = new PlanDraft(old).id(newId).build();
+          Named.replace(WHAT, all, Plan::id, new Named.Swap<>(id, named));
         });
   }
 
@@ -136,13 +132,16 @@ public final class PlanEdits {
           if (azimuth.isPresent()) {
             Refusal.angle("the front", "it", azimuth.getAsDouble());
           }
-          plan.frontAzimuth = azimuth;
+          return new PlanDraft(plan).frontAzimuth(azimuth).build();
         });
   }
 
   /** Sets the planting angle; empty for as measured. */
   public static Edit planting(String id, Optional<Planting> planting) {
-    return edit("Set the planting angle of plan " + id, id, plan -> plan.planting = planting);
+    return edit(
+        "Set the planting angle of plan " + id,
+        id,
+        plan -> new PlanDraft(plan).planting(planting).build());
   }
 
   /**
@@ -156,21 +155,32 @@ public final class PlanEdits {
         "Set front and planting angle of plan " + id,
         id,
         plan -> {
-          plan.frontAzimuth = OptionalDouble.of(Refusal.angle("the front", "it", azimuth));
-          plan.planting = planting;
+          double front = Refusal.angle("the front", "it", azimuth);
+          return new PlanDraft(plan)
+              .frontAzimuth(OptionalDouble.of(front))
+              .planting(planting)
+              .build();
+        });
+  }
+
+  private interface CutChange {
+    void on(List<Spot> cuts) throws InputException;
+  }
+
+  private static Edit cuts(String name, String id, CutChange change) {
+    return edit(
+        name,
+        id,
+        plan -> {
+          List<Spot> all = new ArrayList<>(plan.cuts());
+          change.on(all);
+          return new PlanDraft(plan).cuts(all).build();
         });
   }
 
   /** Adds a cut. */
   public static Edit addCut(String id, Spot cut) {
-    return edit(
-        "Cut " + cut.segment() + " in plan " + id,
-        id,
-        plan -> {
-          List<Spot> all = new ArrayList<>(plan.cuts);
-          all.add(cut);
-          plan.cuts = all;
-        });
+    return cuts("Cut " + cut.segment() + " in plan " + id, id, all -> all.add(cut));
   }
 
   /**
@@ -179,14 +189,12 @@ public final class PlanEdits {
    * @param at place in the list of cuts, from 0
    */
   public static Edit changeCut(String id, int at, Spot cut) {
-    return edit(
+    return cuts(
         "Change a cut of plan " + id,
         id,
-        plan -> {
-          List<Spot> all = new ArrayList<>(plan.cuts);
+        all -> {
           Named.requireIn("cut", all, at);
           all.set(at, cut);
-          plan.cuts = all;
         });
   }
 
@@ -196,39 +204,44 @@ public final class PlanEdits {
    * @param at place in the list of cuts, from 0
    */
   public static Edit deleteCut(String id, int at) {
-    return edit(
+    return cuts(
         "Delete a cut of plan " + id,
         id,
-        plan -> {
-          List<Spot> all = new ArrayList<>(plan.cuts);
+        all -> {
           Named.requireIn("cut", all, at);
           all.remove(at);
-          plan.cuts = all;
         });
   }
 
   /** Says which segment becomes the apex. */
   public static Edit apex(String id, Optional<String> segment) {
-    return edit("Set the apex of plan " + id, id, plan -> plan.apex = segment);
+    return edit(
+        "Set the apex of plan " + id, id, plan -> new PlanDraft(plan).apex(segment).build());
   }
 
   /** Says when the bends are made and let go. */
   public static Edit schedule(String id, Schedule schedule) {
-    return edit("Set the stages of plan " + id, id, plan -> plan.schedule = schedule);
+    return edit(
+        "Set the stages of plan " + id, id, plan -> new PlanDraft(plan).schedule(schedule).build());
   }
 
   /** Says whether the tree's own weight takes part. */
   public static Edit selfWeight(String id, boolean takesPart) {
-    return edit("Set the own weight in plan " + id, id, plan -> plan.selfWeight = takesPart);
+    return edit(
+        "Set the own weight in plan " + id,
+        id,
+        plan -> new PlanDraft(plan).selfWeight(takesPart).build());
   }
 
   /** Says whether gravity acts on the tree as measured or as planted. */
   public static Edit stance(String id, Plan.Stance stance) {
-    return edit("Set the stance of plan " + id, id, plan -> plan.stance = stance);
+    return edit(
+        "Set the stance of plan " + id, id, plan -> new PlanDraft(plan).stance(stance).build());
   }
 
   /** Says where the tree is held; empty for the trunk base. */
   public static Edit clamp(String id, Optional<Spot> clamp) {
-    return edit("Set the clamp of plan " + id, id, plan -> plan.clamp = clamp);
+    return edit(
+        "Set the clamp of plan " + id, id, plan -> new PlanDraft(plan).clamp(clamp).build());
   }
 }

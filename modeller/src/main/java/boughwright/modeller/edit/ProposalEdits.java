@@ -37,17 +37,30 @@ public final class ProposalEdits {
   }
 
   static Edit edit(String name, Where where, Change change) {
-    return PlanEdits.edit(
+    return list(
         name,
         where.plan(),
-        plan -> {
-          List<Proposal> all = new ArrayList<>(plan.proposals);
+        all -> {
           int at = Named.at(WHAT, all, Proposal::id, where.proposal());
           ProposalDraft draft = new ProposalDraft(all.get(at));
           change.on(draft);
           all.set(at, draft.build());
+        });
+  }
+
+  private interface ListChange {
+    void on(List<Proposal> proposals) throws InputException;
+  }
+
+  private static Edit list(String name, String plan, ListChange change) {
+    return PlanEdits.edit(
+        name,
+        plan,
+        old -> {
+          List<Proposal> all = new ArrayList<>(old.proposals());
+          change.on(all);
           requireUnique(all);
-          plan.proposals = all;
+          return old.withProposals(all);
         });
   }
 
@@ -100,41 +113,30 @@ public final class ProposalEdits {
 
   /** Adds a proposal to a plan. */
   public static Edit add(String plan, Proposal proposal) {
-    return PlanEdits.edit(
+    return list(
         "Add proposal " + proposal.id() + " to plan " + plan,
         plan,
-        draft -> {
-          List<Proposal> all = new ArrayList<>(draft.proposals);
+        all -> {
           Named.requireFree(WHAT, proposal.id(), all.stream().map(Proposal::id).toList());
           all.add(proposal);
-          requireUnique(all);
-          draft.proposals = all;
         });
   }
 
   /** Puts another proposal in the place of one; it may have another name. */
   public static Edit replace(Where where, Proposal proposal) {
-    return PlanEdits.edit(
+    return list(
         "Change proposal " + where,
         where.plan(),
-        draft -> {
-          List<Proposal> all = new ArrayList<>(draft.proposals);
-          Named.replace(WHAT, all, Proposal::id, new Named.Swap<>(where.proposal(), proposal));
-          requireUnique(all);
-          draft.proposals = all;
-        });
+        all ->
+            Named.replace(WHAT, all, Proposal::id, new Named.Swap<>(where.proposal(), proposal)));
   }
 
   /** Takes a proposal out. */
   public static Edit delete(Where where) {
-    return PlanEdits.edit(
+    return list(
         "Delete proposal " + where,
         where.plan(),
-        draft -> {
-          List<Proposal> all = new ArrayList<>(draft.proposals);
-          all.remove(Named.at(WHAT, all, Proposal::id, where.proposal()));
-          draft.proposals = all;
-        });
+        all -> all.remove(Named.at(WHAT, all, Proposal::id, where.proposal())));
   }
 
   /** Says which segment a proposal is about; empty for not said. */

@@ -7,6 +7,7 @@ import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Pad;
@@ -70,12 +71,12 @@ final class Relocated {
   }
 
   private Plan plan(Plan old) {
-    PlanDraft plan = new PlanDraft(old);
-    plan.cuts = spots(old.cuts());
-    plan.apex = old.apex().flatMap(id -> apex(id, old.cuts()));
-    plan.clamp = old.clamp().flatMap(relocation::spot);
-    plan.proposals = old.proposals().stream().flatMap(one -> proposal(one).stream()).toList();
-    return plan.build();
+    return new PlanDraft(old)
+        .cuts(spots(old.cuts()))
+        .apex(old.apex().flatMap(id -> apex(id, old.cuts())))
+        .clamp(old.clamp().flatMap(relocation::spot))
+        .proposals(old.proposals().stream().flatMap(one -> proposal(one).stream()).toList())
+        .build();
   }
 
   /** The outer end of the segment that was the apex, unless the cuts take that. */

@@ -14,6 +14,7 @@ import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.Wound;
 import java.util.HashMap;
 import java.util.List;
@@ -60,16 +61,19 @@ final class RoundPlaces {
     if (places.tilted.isEmpty()) {
       return after;
     }
-    TreeDraft tree = new TreeDraft(after.tree());
-    tree.segments = tree.segments.stream().map(places::segment).toList();
-    tree.wounds = tree.wounds.stream().map(places::wound).toList();
+    Tree old = after.tree();
+    Tree tree =
+        new TreeDraft(old)
+            .segments(old.segments().stream().map(places::segment).toList())
+            .wounds(old.wounds().stream().map(places::wound).toList())
+            .build();
     List<Plan> plans =
         after.plans().stream()
             .map(
                 plan ->
                     plan.withProposals(plan.proposals().stream().map(places::proposal).toList()))
             .toList();
-    return after.withTree(tree.build()).withPlans(plans);
+    return after.withTree(tree).withPlans(plans);
   }
 
   /** The same features with the dead side elsewhere. */

@@ -10,6 +10,8 @@ import boughwright.modeller.tree.Growing;
 import boughwright.modeller.tree.NameRules;
 import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeRules;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
@@ -25,16 +27,15 @@ public final class TreeEdits {
   private TreeEdits() {}
 
   private interface Change {
-    void on(TreeDraft tree) throws InputException;
+    TreeDraft on(Tree tree) throws InputException;
   }
 
   private static Edit edit(String name, Change change) {
     return new Edit(
         name,
         document -> {
-          TreeDraft tree = new TreeDraft(document.tree());
-          change.on(tree);
-          Judging.require("", TreeRules.findings(tree.segments, tree.wounds, tree.bark));
+          TreeDraft tree = change.on(document.tree());
+          Judging.require("", tree.findings());
           Document changed = document.withTree(tree.build());
           Skeleton skeleton = new Skeleton(changed.tree());
           for (var plan : changed.plans()) {
@@ -46,7 +47,7 @@ public final class TreeEdits {
 
   /** Names the tree. */
   public static Edit name(String name) {
-    return edit("Name the tree", tree -> tree.name = checkedName("the name", name));
+    return edit("Name the tree", tree -> new TreeDraft(tree).name(checkedName("the name", name)));
   }
 
   static String checkedName(String what, String name) throws InputException {
@@ -65,7 +66,7 @@ public final class TreeEdits {
           checkedName(
               "the species",
               wood instanceof TreeWood.Own own ? own.name() : ((TreeWood.OfSpecies) wood).key());
-          tree.wood = wood;
+          return new TreeDraft(tree).wood(wood);
         });
   }
 
@@ -74,15 +75,15 @@ public final class TreeEdits {
     return edit(
         "Set the wood",
         tree -> {
-          List<String> ids = tree.segments.stream().map(segment -> segment.id()).toList();
+          List<String> ids = tree.segments().stream().map(segment -> segment.id()).toList();
           Judging.require("", TreeRules.woodFindings(ids, overrides));
-          tree.overrides = List.copyOf(overrides);
+          return new TreeDraft(tree).overrides(overrides);
         });
   }
 
   /** Says when it was measured. */
   public static Edit measuredOn(Optional<LocalDate> day) {
-    return edit("Set the day of measuring", tree -> tree.measuredOn = day);
+    return edit("Set the day of measuring", tree -> new TreeDraft(tree).measuredOn(day));
   }
 
   /** Sets the thickness of one layer of bark; empty for not said [m]. */
@@ -93,13 +94,13 @@ public final class TreeEdits {
           if (bark.isPresent()) {
             Refusal.sizeOrNone("the bark", "it", bark.getAsDouble());
           }
-          tree.bark = bark;
+          return new TreeDraft(tree).bark(bark);
         });
   }
 
   /** Says where branches start to bend. */
   public static Edit unions(Unions unions) {
-    return edit("Set where branches bend from", tree -> tree.unions = unions);
+    return edit("Set where branches bend from", tree -> new TreeDraft(tree).unions(unions));
   }
 
   /** Sets how far nine readings in ten lie from the truth; empty for the usual [m]. */
@@ -110,29 +111,32 @@ public final class TreeEdits {
           if (error.isPresent()) {
             Refusal.size("the caliper error", "it", error.getAsDouble());
           }
-          tree.caliperError = error;
+          return new TreeDraft(tree).caliperError(error);
         });
   }
 
   /** Says what the tree has been through. */
   public static Edit condition(Condition condition) {
-    return edit("Set the condition", tree -> tree.condition = condition);
+    return edit("Set the condition", tree -> new TreeDraft(tree).condition(condition));
   }
 
   /** Says what the tree stands in. */
   public static Edit container(Optional<Container> container) {
-    return edit(
-        "Set the container",
-        tree ->
-            tree.setting = new Setting(container, tree.setting.growing(), tree.setting.anchors()));
+    return setting(
+        "Set the container", old -> new Setting(container, old.growing(), old.anchors()));
   }
 
   /** Says how fast it thickens. */
   public static Edit growing(Growing growing) {
-    return edit(
-        "Set the growth",
-        tree ->
-            tree.setting = new Setting(tree.setting.container(), growing, tree.setting.anchors()));
+    return setting("Set the growth", old -> new Setting(old.container(), growing, old.anchors()));
+  }
+
+  private interface SettingChange {
+    Setting of(Setting setting) throws InputException;
+  }
+
+  private static Edit setting(String name, SettingChange change) {
+    return edit(name, tree -> new TreeDraft(tree).setting(change.of(tree.setting())));
   }
 
   /** Adds a point that lines can be tied to. */
@@ -163,12 +167,12 @@ public final class TreeEdits {
   }
 
   private static Edit anchors(String name, Anchors change) {
-    return edit(
+    return setting(
         name,
-        tree -> {
-          List<AnchorPoint> anchors = new ArrayList<>(tree.setting.anchors());
+        old -> {
+          List<AnchorPoint> anchors = new ArrayList<>(old.anchors());
           change.on(anchors);
-          tree.setting = new Setting(tree.setting.container(), tree.setting.growing(), anchors);
+          return new Setting(old.container(), old.growing(), anchors);
         });
   }
 }

@@ -8,6 +8,7 @@ import boughwright.modeller.problem.Problem;
 import boughwright.modeller.tree.Finding;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeRules;
 import boughwright.modeller.tree.TreeWood;
 import java.io.IOException;
@@ -164,15 +165,11 @@ public final class TapeSheet {
     }
     problems.throwIfFaulty();
     Tree tree =
-        new Tree(
-            title.name(),
-            new TreeWood.OfSpecies(title.species()),
-            title.measuredOn(),
-            title.bark(),
-            title.unions(),
-            segments,
-            List.of(),
-            List.of());
+        new TreeDraft(title.name(), new TreeWood.OfSpecies(title.species()), segments)
+            .measuredOn(title.measuredOn())
+            .bark(title.bark())
+            .unions(title.unions())
+            .build();
     return new MeasuredTree(new Document(tree, List.of(), Map.of()), problems.inOrder());
   }
 }

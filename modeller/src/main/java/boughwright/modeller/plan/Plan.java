@@ -93,34 +93,12 @@ public record Plan(
 
   /** The same plan with other proposals. */
   public Plan withProposals(List<Proposal> others) {
-    return new Plan(
-        id,
-        frontAzimuth,
-        planting,
-        cuts,
-        apex,
-        others,
-        selfWeight,
-        stance,
-        clamp,
-        schedule,
-        extras);
+    return new PlanDraft(this).proposals(others).build();
   }
 
   /** The same plan at other times. */
   public Plan withSchedule(Schedule other) {
-    return new Plan(
-        id,
-        frontAzimuth,
-        planting,
-        cuts,
-        apex,
-        proposals,
-        selfWeight,
-        stance,
-        clamp,
-        other,
-        extras);
+    return new PlanDraft(this).schedule(other).build();
   }
 
   /**

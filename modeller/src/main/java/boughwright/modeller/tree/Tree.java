@@ -69,64 +69,6 @@ public record Tree(
     PadRules.requireFitting(segments, foliage.pads());
   }
 
-  /** A tree of whose foliage nothing is said. */
-  public Tree(
-      String name,
-      TreeWood wood,
-      Optional<LocalDate> measuredOn,
-      OptionalDouble bark,
-      Unions unions,
-      List<Segment> segments,
-      List<WoodOverride> overrides,
-      List<Wound> wounds,
-      OptionalDouble caliperError,
-      Condition condition,
-      List<PullTest> pullTests,
-      Setting setting) {
-    this(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        overrides,
-        wounds,
-        caliperError,
-        condition,
-        pullTests,
-        setting,
-        Foliage.UNSAID);
-  }
-
-  /** A tree of whose setting nothing is said. */
-  public Tree(
-      String name,
-      TreeWood wood,
-      Optional<LocalDate> measuredOn,
-      OptionalDouble bark,
-      Unions unions,
-      List<Segment> segments,
-      List<WoodOverride> overrides,
-      List<Wound> wounds,
-      OptionalDouble caliperError,
-      Condition condition,
-      List<PullTest> pullTests) {
-    this(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        overrides,
-        wounds,
-        caliperError,
-        condition,
-        pullTests,
-        Setting.UNSAID);
-  }
-
   /** A tree of which nothing more is said. */
   public Tree(
       String name,
@@ -148,79 +90,29 @@ public record Tree(
         wounds,
         OptionalDouble.empty(),
         Condition.UNKNOWN,
-        List.of());
+        List.of(),
+        Setting.UNSAID,
+        Foliage.UNSAID);
   }
 
   /** The same tree with other values known better than the species table. */
   public Tree withOverrides(List<WoodOverride> others) {
-    return new Tree(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        others,
-        wounds,
-        caliperError,
-        condition,
-        pullTests,
-        setting,
-        foliage);
+    return new TreeDraft(this).overrides(others).build();
   }
 
   /** The same tree with other pull tests. */
   public Tree withPullTests(List<PullTest> others) {
-    return new Tree(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        overrides,
-        wounds,
-        caliperError,
-        condition,
-        others,
-        setting,
-        foliage);
+    return new TreeDraft(this).pullTests(others).build();
   }
 
   /** The same tree, standing and growing otherwise. */
   public Tree withSetting(Setting other) {
-    return new Tree(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        overrides,
-        wounds,
-        caliperError,
-        condition,
-        pullTests,
-        other,
-        foliage);
+    return new TreeDraft(this).setting(other).build();
   }
 
   /** The same tree in other foliage. */
   public Tree withFoliage(Foliage other) {
-    return new Tree(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        overrides,
-        wounds,
-        caliperError,
-        condition,
-        pullTests,
-        setting,
-        other);
+    return new TreeDraft(this).foliage(other).build();
   }
 
   /** What is known better than the species table about a segment: the closest pattern wins. */

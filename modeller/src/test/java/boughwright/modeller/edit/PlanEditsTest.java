@@ -16,6 +16,7 @@ import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.InputException;
@@ -178,6 +179,20 @@ class PlanEditsTest {
     assertThat(two.plan("b").orElseThrow().proposals())
         .isEqualTo(two.plan("c").orElseThrow().proposals());
     assertThat(after(two, PlanEdits.delete("b"), PlanEdits.rename("c", "a"))).isEqualTo(document());
+  }
+
+  @Test
+  void plan_isPutInThePlaceOfItsName_orAtTheEnd() throws Exception {
+    Document two = after(document(), PlanEdits.duplicate("a", "b"));
+    Plan other = new PlanDraft("a").apex(Optional.of("b1")).build();
+    assertThat(after(two, PlanEdits.put(other)).plans())
+        .containsExactly(other, two.plan("b").orElseThrow());
+    Plan third = PlanEdits.empty("c");
+    assertThat(after(two, PlanEdits.put(third)).plans())
+        .containsExactly(two.plans().get(0), two.plans().get(1), third);
+    Plan unfit = new PlanDraft("a").apex(Optional.of("x")).build();
+    assertThat(refusal(PlanEdits.put(unfit), two).kind()).isEqualTo("unknown-segment");
+    assertThat(refusal(PlanEdits.put(PlanEdits.empty("c*")), two).kind()).isEqualTo("bad-id");
   }
 
   @Test

@@ -10,7 +10,6 @@ import boughwright.modeller.plan.FrontWishes;
 import boughwright.modeller.plan.MarkedFront;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.TreeStyle;
-import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.DeadFace;
 import boughwright.modeller.tree.Features;
 import boughwright.modeller.tree.Foliage;
@@ -20,8 +19,8 @@ import boughwright.modeller.tree.Leaves;
 import boughwright.modeller.tree.Pad;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Segment;
-import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.WoodOverride;
@@ -102,20 +101,14 @@ public final class RandomDocuments {
               Optional.empty(),
               Map.of("note", "kept")));
     }
-    return new Tree(
-        "random",
-        new TreeWood.OfSpecies("carpinus-betulus"),
-        Optional.empty(),
-        OptionalDouble.of(0.0004),
-        random.nextBoolean() ? Unions.SURFACE : Unions.AXIS,
-        segments,
-        overrides(segments),
-        wounds,
-        OptionalDouble.empty(),
-        Condition.UNKNOWN,
-        tests(segments),
-        Setting.UNSAID,
-        foliage(segments));
+    return new TreeDraft("random", new TreeWood.OfSpecies("carpinus-betulus"), segments)
+        .bark(OptionalDouble.of(0.0004))
+        .unions(random.nextBoolean() ? Unions.SURFACE : Unions.AXIS)
+        .overrides(overrides(segments))
+        .wounds(wounds)
+        .pullTests(tests(segments))
+        .foliage(foliage(segments))
+        .build();
   }
 
   private Foliage foliage(List<Segment> segments) {

@@ -14,6 +14,7 @@ import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Material;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
@@ -59,18 +60,20 @@ final class RandomPlans {
     PlanDraft draft = new PlanDraft(plan);
     int what = random.nextInt(11);
     switch (what) {
-      case 0 -> draft.cuts = List.of(spot(skeleton));
-      case 1 -> draft.apex = Optional.of(spot(skeleton).segment());
-      case 2 -> draft.clamp = Optional.of(spot(skeleton));
+      case 0 -> draft.cuts(List.of(spot(skeleton)));
+      case 1 -> draft.apex(Optional.of(spot(skeleton).segment()));
+      case 2 -> draft.clamp(Optional.of(spot(skeleton)));
       case 3 -> {
-        draft.schedule =
+        Schedule schedule =
             new Schedule(
                 List.of(new Stage(0, 0.5), new Stage(86_400 * 14, 1)),
                 OptionalDouble.of(86_400 * 200));
-        draft.planting = Optional.of(new Planting(0.1, 1.5));
-        draft.frontAzimuth = OptionalDouble.of(0.4);
+        draft
+            .schedule(schedule)
+            .planting(Optional.of(new Planting(0.1, 1.5)))
+            .frontAzimuth(OptionalDouble.of(0.4));
       }
-      default -> draft.proposals = proposals(skeleton, plan, what);
+      default -> draft.proposals(proposals(skeleton, plan, what));
     }
     return draft.build();
   }

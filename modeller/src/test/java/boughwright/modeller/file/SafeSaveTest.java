@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -133,16 +134,7 @@ class SafeSaveTest {
   @Test
   void nameNoFileCanHold_isRefused_beforeTheDiskIsTouched() throws Exception {
     Tree tree = document("one").tree();
-    Tree unnameable =
-        new Tree(
-            "nul \u0000",
-            tree.wood(),
-            tree.measuredOn(),
-            tree.bark(),
-            tree.unions(),
-            tree.segments(),
-            tree.overrides(),
-            tree.wounds());
+    Tree unnameable = new TreeDraft(tree).name("nul \u0000").build();
     Document document = new Document(unnameable, java.util.List.of(), java.util.Map.of());
     assertThatExceptionOfType(InputException.class)
         .isThrownBy(() -> TreeFiles.write(document, folder.resolve(NAME)))

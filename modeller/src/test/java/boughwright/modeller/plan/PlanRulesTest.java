@@ -34,17 +34,12 @@ class PlanRulesTest {
   private static Plan plan(List<Spot> cuts, GuyLine... lines) {
     Proposal proposal =
         new Proposal("p", Optional.of("b"), List.of(lines), List.of(), List.of(), Map.of());
-    return new Plan(
-        "a",
-        OptionalDouble.empty(),
-        Optional.empty(),
-        cuts,
-        Optional.of("b"),
-        List.of(proposal),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.of(new Spot("t", 0)),
-        Map.of());
+    return new PlanDraft("a")
+        .cuts(cuts)
+        .apex(Optional.of("b"))
+        .proposals(List.of(proposal))
+        .clamp(Optional.of(new Spot("t", 0)))
+        .build();
   }
 
   private static List<String> kinds(Plan plan) {

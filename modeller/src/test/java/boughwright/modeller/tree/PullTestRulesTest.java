@@ -9,7 +9,6 @@ import boughwright.modeller.tree.PullTest.Reading;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class PullTestRulesTest {
@@ -25,18 +24,9 @@ class PullTestRulesTest {
   }
 
   private static Tree tree(PullTest... tests) {
-    return new Tree(
-        "test",
-        new TreeWood.OfSpecies("unknown"),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Unions.SURFACE,
-        List.of(TRUNK),
-        List.of(),
-        List.of(),
-        OptionalDouble.empty(),
-        Condition.UNKNOWN,
-        List.of(tests));
+    return new TreeDraft("test", new TreeWood.OfSpecies("unknown"), List.of(TRUNK))
+        .pullTests(List.of(tests))
+        .build();
   }
 
   @Test

@@ -46,14 +46,6 @@ public final class Sticks {
   }
 
   public static Tree tree(Segment... segments) {
-    return new Tree(
-        "test",
-        new TreeWood.OfSpecies("unknown"),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Unions.SURFACE,
-        List.of(segments),
-        List.of(),
-        List.of());
+    return new TreeDraft("test", new TreeWood.OfSpecies("unknown"), List.of(segments)).build();
   }
 }

@@ -7,14 +7,13 @@ import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.tree.AnchorKind;
 import boughwright.modeller.tree.AnchorPoint;
-import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Growing;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -57,19 +56,7 @@ final class BushyTree {
       anchors.add(
           new AnchorPoint("s" + n, Point3.ORIGIN.plus(out), AnchorKind.SCREW, Map.of()));
     }
-    return new Tree(
-        "invented for measuring times",
-        new TreeWood.OfSpecies("carpinus-betulus"),
-        Optional.empty(),
-        OptionalDouble.of(0.0004),
-        Unions.SURFACE,
-        segments,
-        List.of(),
-        List.of(),
-        OptionalDouble.empty(),
-        Condition.UNKNOWN,
-        List.of(),
-        new Setting(Optional.empty(), Growing.UNSAID, anchors));
+    return new TreeDraft("invented for measuring times", new TreeWood.OfSpecies("carpinus-betulus"), segments).bark(OptionalDouble.of(0.0004)).setting(new Setting(Optional.empty(), Growing.UNSAID, anchors)).build();
   }
 
   private void limb(int n, int on) {

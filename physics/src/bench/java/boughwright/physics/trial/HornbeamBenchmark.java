@@ -7,6 +7,7 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.WoodOverride;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,15 +69,7 @@ public class HornbeamBenchmark {
             Optional.of(Response.ELASTIC),
             Optional.empty(),
             Map.of());
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        tree.segments(),
-        List.of(every),
-        tree.wounds());
+    return new TreeDraft(tree).overrides(List.of(every)).build();
   }
 
   @Benchmark

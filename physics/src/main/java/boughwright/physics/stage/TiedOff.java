@@ -4,6 +4,7 @@ package boughwright.physics.stage;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.LineTrial;
@@ -36,20 +37,7 @@ final class TiedOff {
     Map<String, LineTrial> found =
         full.lines().stream().collect(Collectors.toMap(LineTrial::id, line -> line));
     List<Proposal> tried = request.proposals().stream().map(one -> tied(one, found)).toList();
-    Plan plan = request.plan();
-    Plan standing =
-        new Plan(
-            plan.id(),
-            plan.frontAzimuth(),
-            plan.planting(),
-            plan.cuts(),
-            plan.apex(),
-            tried,
-            false,
-            plan.stance(),
-            plan.clamp(),
-            plan.schedule(),
-            plan.extras());
+    Plan standing = new PlanDraft(request.plan()).proposals(tried).selfWeight(false).build();
     return new TrialRequest(request.tree(), standing, tried, request.species(), options);
   }
 

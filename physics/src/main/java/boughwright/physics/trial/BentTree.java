@@ -8,11 +8,13 @@ import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.tree.DeadFace;
 import boughwright.modeller.tree.Features;
+import boughwright.modeller.tree.Foliage;
 import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Slot;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,19 +79,12 @@ public record BentTree(Tree tree) {
       for (int i = 0; i < skeleton.size(); i++) {
         segments.add(segment(i));
       }
-      return new Tree(
-          tree.name(),
-          tree.wood(),
-          tree.measuredOn(),
-          tree.bark(),
-          tree.unions(),
-          segments,
-          tree.overrides(),
-          tree.wounds().stream().map(this::wound).toList(),
-          tree.caliperError(),
-          tree.condition(),
-          List.of(),
-          tree.setting());
+      return new TreeDraft(tree)
+          .segments(segments)
+          .wounds(tree.wounds().stream().map(this::wound).toList())
+          .pullTests(List.of())
+          .foliage(Foliage.UNSAID)
+          .build();
     }
 
     private Segment segment(int i) {

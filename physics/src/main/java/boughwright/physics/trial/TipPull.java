@@ -9,14 +9,15 @@ import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.Standing;
 import boughwright.modeller.species.Species;
-import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.WoodOverride;
@@ -94,18 +95,12 @@ public record TipPull(
                     Optional.empty(),
                     Optional.of("given for this branch"),
                     Map.of()));
-    return new Tree(
-        "plain branch",
-        new TreeWood.OfSpecies(species.key()),
-        Optional.empty(),
-        OptionalDouble.of(branch.bark()),
-        Unions.AXIS,
-        List.of(segment),
-        known,
-        List.of(),
-        branch.caliperError(),
-        Condition.UNKNOWN,
-        List.of());
+    return new TreeDraft("plain branch", new TreeWood.OfSpecies(species.key()), List.of(segment))
+        .bark(OptionalDouble.of(branch.bark()))
+        .unions(Unions.AXIS)
+        .overrides(known)
+        .caliperError(branch.caliperError())
+        .build();
   }
 
   /**
@@ -145,17 +140,7 @@ public record TipPull(
   }
 
   private static Plan plan(Proposal proposal) {
-    return new Plan(
-        "tip",
-        OptionalDouble.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        List.of(proposal),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft("tip").proposals(List.of(proposal)).build();
   }
 
   /** Tries pulls until the tip is where it should be. */

@@ -4,9 +4,11 @@ package boughwright.physics.apex;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
+import boughwright.modeller.tree.Foliage;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,19 +36,15 @@ final class MovedTree {
                         old.live(),
                         old.extras()))
             .toList();
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        Optional.empty(),
-        times(tree.bark(), size),
-        tree.unions(),
-        segments,
-        tree.overrides(),
-        List.of(),
-        tree.caliperError(),
-        tree.condition(),
-        List.of(),
-        Setting.UNSAID);
+    return new TreeDraft(tree)
+        .measuredOn(Optional.empty())
+        .bark(times(tree.bark(), size))
+        .segments(segments)
+        .wounds(List.of())
+        .pullTests(List.of())
+        .setting(Setting.UNSAID)
+        .foliage(Foliage.UNSAID)
+        .build();
   }
 
   private static OptionalDouble times(OptionalDouble value, double size) {

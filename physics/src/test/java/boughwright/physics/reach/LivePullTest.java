@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Spot;
 import boughwright.physics.rod.RodOptions;
 import boughwright.physics.trial.SegmentTrial;
@@ -17,9 +18,7 @@ import boughwright.physics.trial.Trial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -246,18 +245,7 @@ class LivePullTest {
   @Test
   void cutAwaySpotGrabbed_isRefused() {
     RandomBranch.Grown grown = RandomBranch.of(1);
-    Plan cut =
-        new Plan(
-            "a",
-            OptionalDouble.empty(),
-            Optional.empty(),
-            List.of(new Spot("b2", 0.5)),
-            Optional.empty(),
-            List.of(),
-            false,
-            Plan.Stance.AS_MEASURED,
-            Optional.empty(),
-            Map.of());
+    Plan cut = new PlanDraft("a").cuts(List.of(new Spot("b2", 0.5))).build();
     Grab grab = Grab.anew(grown.tree(), cut, RandomBranch.Grown.species(), new Spot("b3", 0.5));
     assertThatIllegalArgumentException().isThrownBy(() -> LivePull.of(grab));
   }

@@ -6,18 +6,18 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.AnchorKind;
 import boughwright.modeller.tree.AnchorPoint;
-import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Growing;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,17 +47,7 @@ final class RandomBranch {
    */
   record Grown(Tree tree, List<String> limb) {
     Plan plan() {
-      return new Plan(
-          "a",
-          OptionalDouble.empty(),
-          Optional.empty(),
-          List.of(),
-          Optional.empty(),
-          List.of(),
-          false,
-          Plan.Stance.AS_MEASURED,
-          Optional.empty(),
-          Map.of());
+      return new PlanDraft("a").build();
     }
 
     static Species species() {
@@ -100,19 +90,10 @@ final class RandomBranch {
 
   private Grown grown(List<AnchorPoint> anchors) {
     Tree tree =
-        new Tree(
-            "invented by chance",
-            new TreeWood.OfSpecies("carpinus-betulus"),
-            Optional.empty(),
-            OptionalDouble.of(0.0004),
-            Unions.SURFACE,
-            segments,
-            List.of(),
-            List.of(),
-            OptionalDouble.empty(),
-            Condition.UNKNOWN,
-            List.of(),
-            new Setting(Optional.empty(), Growing.UNSAID, anchors));
+        new TreeDraft("invented by chance", new TreeWood.OfSpecies("carpinus-betulus"), segments)
+            .bark(OptionalDouble.of(0.0004))
+            .setting(new Setting(Optional.empty(), Growing.UNSAID, anchors))
+            .build();
     return new Grown(tree, List.copyOf(limb));
   }
 

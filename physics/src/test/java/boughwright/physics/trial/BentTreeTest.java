@@ -14,6 +14,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.Wound;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -112,16 +113,7 @@ class BentTreeTest {
     List<Wound> wounds = new ArrayList<>(document.tree().wounds());
     wounds.add(new Wound("w9", "a5", 0.5, 1.2, 0.004, 0.005, Optional.empty(), Map.of()));
     Tree tree = document.tree();
-    Tree hurt =
-        new Tree(
-            tree.name(),
-            tree.wood(),
-            tree.measuredOn(),
-            tree.bark(),
-            tree.unions(),
-            tree.segments(),
-            tree.overrides(),
-            wounds);
+    Tree hurt = new TreeDraft(tree).wounds(wounds).build();
     Skeleton before = new Skeleton(hurt);
     Skeleton after = new Skeleton(bent(hurt, plan()));
     int i = before.indexOf("a5");

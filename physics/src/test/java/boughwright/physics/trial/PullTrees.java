@@ -3,12 +3,12 @@ package boughwright.physics.trial;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
-import boughwright.modeller.tree.Condition;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.PullTest;
 import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import java.util.List;
@@ -70,18 +70,11 @@ final class PullTrees {
   }
 
   private static Tree tree(TreeWood wood, PullTest[] tests, Segment... segments) {
-    return new Tree(
-        "pulled",
-        wood,
-        Optional.empty(),
-        OptionalDouble.of(0),
-        Unions.AXIS,
-        List.of(segments),
-        List.of(),
-        List.of(),
-        OptionalDouble.empty(),
-        Condition.UNKNOWN,
-        List.of(tests));
+    return new TreeDraft("pulled", wood, List.of(segments))
+        .bark(OptionalDouble.of(0))
+        .unions(Unions.AXIS)
+        .pullTests(List.of(tests))
+        .build();
   }
 
   private static Segment segment(String id, Kind kind, Point3 end, double start, double thin) {

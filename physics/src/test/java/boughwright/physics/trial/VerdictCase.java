@@ -6,6 +6,7 @@ import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.species.SpeciesTable;
@@ -13,8 +14,8 @@ import boughwright.modeller.tree.Features;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -60,16 +61,7 @@ record VerdictCase(String species, Hold hold, Features features, Optional<Boolea
             live,
             features,
             Map.of()));
-    Tree tree =
-        new Tree(
-            "case",
-            new TreeWood.OfSpecies(species),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            Unions.SURFACE,
-            segments,
-            List.of(),
-            List.of());
+    Tree tree = new TreeDraft("case", new TreeWood.OfSpecies(species), segments).build();
     return TrialRequest.of(tree, plan(), SpeciesTable.bundled().woodFor(species));
   }
 
@@ -84,17 +76,10 @@ record VerdictCase(String species, Hold hold, Features features, Optional<Boolea
             Map.of());
     Proposal proposal =
         new Proposal("p1", Optional.of("b1"), List.of(line), List.of(), List.of(), Map.of());
-    return new Plan(
-        "a",
-        OptionalDouble.of(0),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        List.of(proposal),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft("a")
+        .frontAzimuth(OptionalDouble.of(0))
+        .proposals(List.of(proposal))
+        .build();
   }
 
   /** The trial of this case, with a risk put in by hand. */

@@ -7,6 +7,7 @@ import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.species.Species;
@@ -16,6 +17,7 @@ import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Knots;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.WoodOverride;
@@ -69,18 +71,7 @@ record Bench(
   }
 
   private TrialRequest request(Proposal proposal) {
-    Plan plan =
-        new Plan(
-            "a",
-            OptionalDouble.empty(),
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            List.of(proposal),
-            false,
-            Plan.Stance.AS_MEASURED,
-            Optional.empty(),
-            Map.of());
+    Plan plan = new PlanDraft("a").proposals(List.of(proposal)).build();
     return TrialRequest.of(tree(), plan, wood());
   }
 
@@ -120,14 +111,9 @@ record Bench(
                     Optional.empty(),
                     Optional.empty(),
                     Map.of()));
-    return new Tree(
-        "bench",
-        new TreeWood.OfSpecies(species),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Unions.AXIS,
-        List.of(branch),
-        given,
-        List.of());
+    return new TreeDraft("bench", new TreeWood.OfSpecies(species), List.of(branch))
+        .unions(Unions.AXIS)
+        .overrides(given)
+        .build();
   }
 }

@@ -3,15 +3,12 @@ package boughwright.viewer.bench;
 
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Tree;
 import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.scene.Bending;
 import boughwright.viewer.scene.Shoots;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 
 /** An invented tree with a given number of segments, and one branch of ten that is bent. */
@@ -21,17 +18,7 @@ final class BigTree {
 
   final Tree tree;
   final Plan plan =
-      new Plan(
-          "a",
-          OptionalDouble.empty(),
-          Optional.empty(),
-          List.of(),
-          Optional.empty(),
-          List.of(),
-          false,
-          Plan.Stance.AS_MEASURED,
-          Optional.empty(),
-          Map.of());
+      new PlanDraft("a").build();
 
   BigTree(int segments) {
     Random random = new Random(1);

@@ -9,18 +9,27 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
 
-/** What lines may be tied to, as {@code --anchors} says it. */
+/** What lines may be tied to. */
 final class AnchorOption {
-  private AnchorOption() {}
+  @Option(
+      names = "--anchors",
+      paramLabel = "SORT,SORT",
+      order = 12,
+      description = {
+        "What lines may be tied to: root, trunk, branch (stiff ones), point (the file's",
+        "\"anchors\"), rim (of the file's \"container\"). All that is there by default."
+      })
+  private String anchors;
 
   /** The sorts that are named, all where nothing is; what is none is noted as a fault. */
-  static Set<AnchorSort> read(String words, Faults faults) {
-    if (words == null) {
+  Set<AnchorSort> read(Faults faults) {
+    if (anchors == null) {
       return ReachRequest.Wishes.USUAL.anchors();
     }
     Set<AnchorSort> sorts = EnumSet.noneOf(AnchorSort.class);
-    for (String word : words.strip().split("\\s*,\\s*", -1)) {
+    for (String word : anchors.strip().split("\\s*,\\s*", -1)) {
       Optional<AnchorSort> sort =
           Arrays.stream(AnchorSort.values())
               .filter(one -> one.word().equals(word.toLowerCase(Locale.ROOT)))

@@ -2,8 +2,6 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.file.TreeFile;
-import boughwright.modeller.file.TreeFiles;
-import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
@@ -14,23 +12,17 @@ import boughwright.physics.apex.ApexSearch;
 import boughwright.physics.apex.Apexes;
 import boughwright.physics.reach.AnchorSort;
 import boughwright.physics.reach.ReachRequest;
-import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.Hardware;
-import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.TrialSpecies;
-import boughwright.viewer.picture.PictureSize;
-import boughwright.viewer.picture.PrintedPicture;
-import java.nio.file.Path;
-import java.util.List;
+import boughwright.viewer.command.PictureOptions.Wanted;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Ranks the leaders of a tree as its top. */
 @Command(
@@ -60,66 +52,51 @@ final class ApexVerb extends Verb {
   /** The id of the plan that is tried where the person named none. */
   private static final String NO_PLAN = "apex";
 
-  /** Draws for the choice told in full when nothing is said. */
-  private static final int DRAWS = 500;
-
   private static final int MOST_LEADERS = 30;
 
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Mixin private ApexOptions options;
 
-  @Mixin private Sampling sampling;
-
-  @Mixin private CourseAsked course;
-
-  @Mixin private OccasionOptions occasion;
+  @Mixin private SearchOptions search;
 
   ApexVerb(Console console) {
     super(console);
   }
 
-  /** How the choice is told, and where its picture goes. */
-  private record Doing(
-      Path file, Optional<Path> picture, PictureSize pixels, OptionalInt choice, Trying trying) {}
+  /** How the choice is told, and where it is kept. */
+  private record Doing(OptionalInt choice, Trying trying, Keeping keeping) {}
 
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    PictureSize pixels = new OptionValues(faults).size(options.size);
-    Optional<Path> picture = picture(file, faults);
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
-    double mostRisk = course.mostRisk(faults, ReachRequest.Wishes.USUAL.mostRisk());
-    Optional<Trying.Draws> draws = sampling.read(faults, DRAWS);
-    Said said = occasion.read(faults);
-    Optional<CourseOptions> asked = course.read(faults, said, mostRisk);
+    TreeArgument.Given given = tree.read(faults);
+    Optional<Wanted> picture = search.picture(given.path(), faults);
+    TryingOptions.Search asked = search.trying(faults);
     OptionalInt choice = choice(faults);
     int most = most(faults);
-    Set<AnchorSort> anchors = AnchorOption.read(options.anchors, faults);
-    Optional<Plan> plan = tree.flatMap(read -> plan(read.document(), faults));
-    if (options.addTo != null && tree.isPresent()) {
-      KeptPlan.isFree(tree.get().document(), options.addTo, faults);
+    Set<AnchorSort> anchors = search.anchors(faults);
+    Optional<Plan> plan =
+        given.document().flatMap(document -> search.plan(document, NO_PLAN, faults));
+    if (options.addTo != null && given.document().isPresent()) {
+      AddToPlan.requireNew(given.document().get(), options.addTo, Optional.empty(), faults);
     }
     faults.throwIfAny();
+    TreeFile file = given.file().orElseThrow();
+    Trying trying = asked.trying();
     ApexRequest request =
         new ApexRequest(
-            tree.orElseThrow().document().tree(),
+            file.document().tree(),
             plan.orElseThrow(),
-            TrialSpecies.of(tree.get().document().tree()),
-            new ReachRequest.Wishes(anchors, mostRisk, ReachRequest.Wishes.USUAL.lines()),
-            new Trying(draws.map(ApexVerb::fewer), said, Optional.empty()),
+            TrialSpecies.of(file.document().tree()),
+            new ReachRequest.Wishes(anchors, asked.mostRisk(), ReachRequest.Wishes.USUAL.lines()),
+            new Trying(trying.draws().map(ApexVerb::fewer), trying.said(), Optional.empty()),
             most);
-    Doing doing =
-        new Doing(file.orElseThrow(), picture, pixels, choice, new Trying(draws, said, asked));
+    Keeping keeping =
+        new Keeping(given.path().orElseThrow(), picture, Optional.ofNullable(options.addTo));
     ApexAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
-      answer = answer(tree.get(), request, doing, progress);
+      answer = answer(file, request, new Doing(choice, trying, keeping), progress);
     }
     console().answer(json() ? ApexJson.of(answer) : ApexText.of(answer));
     return ExitCode.DONE;
@@ -128,12 +105,6 @@ final class ApexVerb extends Verb {
   /** Enough to rank by. */
   private static Trying.Draws fewer(Trying.Draws draws) {
     return new Trying.Draws(Math.min(draws.samples(), ApexRequest.USUAL_DRAWS), draws.seed());
-  }
-
-  private Optional<Plan> plan(Document document, Faults faults) {
-    return options.plan == null
-        ? Optional.of(KeptPlan.bare(NO_PLAN))
-        : faults.tryTo(() -> PlanChoice.named(document, options.plan));
   }
 
   private int most(Faults faults) {
@@ -146,7 +117,7 @@ final class ApexVerb extends Verb {
   }
 
   private OptionalInt choice(Faults faults) {
-    boolean wanted = options.picture != null || options.addTo != null;
+    boolean wanted = search.asksPicture() || options.addTo != null;
     if (options.choice == null) {
       return wanted ? OptionalInt.of(1) : OptionalInt.empty();
     }
@@ -154,15 +125,6 @@ final class ApexVerb extends Verb {
         new OptionValues.Range(
             "--choice", 1, MOST_LEADERS, "the number of a leader in the answer, such as 1");
     return OptionalInt.of((int) new OptionValues(faults).whole(options.choice, range, 1));
-  }
-
-  private Optional<Path> picture(Optional<Path> file, Faults faults) {
-    if (options.size != null && options.picture == null) {
-      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    return options.picture == null
-        ? Optional.empty()
-        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(options.picture, read)));
   }
 
   private ApexAnswer answer(TreeFile tree, ApexRequest request, Doing doing, Progress progress)
@@ -214,20 +176,14 @@ final class ApexVerb extends Verb {
         as.number, drawn, trial, Hardware.of(request, trial), as.trying.course(request, trial));
   }
 
-  private ApexAnswer kept(ApexAnswer answer, ApexAnswer.Told told, Doing doing, Progress progress)
+  private static ApexAnswer kept(
+      ApexAnswer answer, ApexAnswer.Told told, Doing doing, Progress progress)
       throws InputException {
-    Document document = answer.file().document();
-    if (doing.picture.isPresent()) {
-      progress.now("Drawing the picture");
-      PrintedPicture.beforeAfter(
-              document, told.option().plan(), told.trial(), told.course(), doing.pixels)
-          .write(doing.picture.get());
-    }
-    Optional<Plan> plan =
-        Optional.ofNullable(options.addTo).map(id -> KeptPlan.renamed(told.option().plan(), id));
-    if (plan.isPresent()) {
-      TreeFiles.write(KeptPlan.with(document, plan.get()), doing.file);
-    }
-    return answer.kept(doing.picture.map(Path::toString), plan);
+    Keeping.Kept kept =
+        doing.keeping.keep(
+            new Keeping.Chosen(
+                answer.file().document(), told.option().plan(), told.trial(), told.course()),
+            progress);
+    return answer.kept(kept.picture(), kept.plan());
   }
 }

@@ -2,25 +2,21 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.file.TreeFile;
-import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.rod.RodOptions;
-import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.stage.Trying;
-import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialSpecies;
+import boughwright.viewer.command.PictureOptions.Wanted;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Tries the proposals of a plan. */
 @Command(
@@ -51,12 +47,7 @@ import picocli.CommandLine.Parameters;
       "Lines under tension fly: wear eye protection."
     })
 final class BendVerb extends Verb {
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Option(
       names = "--plan",
@@ -75,34 +66,25 @@ final class BendVerb extends Verb {
   @Option(
       names = "--picture",
       paramLabel = "OUT.png",
-      order = 3,
+      order = 20,
       description = "Draw the tree before and after, from the front and from a side.")
   private String picture;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      order = 4,
-      description = "Width and height of the picture in pixels, such as 1800x1200.")
-  private String size;
+  @Mixin private PictureOptions pictures;
 
   @Option(
       names = "--in-leaf",
-      order = 5,
+      order = 22,
       description = "Show the picture in leaf: the pads of the file, or a guess.")
   private boolean inLeaf;
 
   @Option(
       names = "--details",
-      order = 6,
+      order = 23,
       description = "Show also what decides most, all strains, and what the numbers rest on.")
   private boolean details;
 
-  @Mixin private Sampling sampling;
-
-  @Mixin private CourseAsked course;
-
-  @Mixin private OccasionOptions occasion;
+  @Mixin private TryingOptions options;
 
   BendVerb(Console console) {
     super(console);
@@ -111,15 +93,16 @@ final class BendVerb extends Verb {
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    PictureSize pixels = new OptionValues(faults).size(size);
-    Optional<Path> out = out(file, faults);
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    TreeArgument.Given given = tree.read(faults);
+    Optional<Wanted> out = pictures.read(picture, given.path(), faults);
+    PictureOptions.needsPicture("--in-leaf", inLeaf && picture == null, faults);
     Optional<List<PlanChoice>> choices =
-        tree.flatMap(
-            read ->
-                faults.tryTo(
-                    () -> PlanChoice.of(read.document(), Optional.ofNullable(plan), proposals)));
+        given
+            .document()
+            .flatMap(
+                document ->
+                    faults.tryTo(
+                        () -> PlanChoice.of(document, Optional.ofNullable(plan), proposals)));
     if (picture != null && choices.isPresent() && choices.get().size() > 1) {
       faults.add(
           "--picture",
@@ -127,37 +110,21 @@ final class BendVerb extends Verb {
           "one picture shows one plan, and the file has " + choices.get().size(),
           "Say which one with --plan");
     }
-    Optional<Trying.Draws> draws = sampling.read(faults);
-    Said said = occasion.read(faults);
-    Optional<CourseOptions> asked = course.read(faults, said);
+    Trying trying = options.read(faults);
     faults.throwIfAny();
     BendAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
+      TreeFile file = given.file().orElseThrow();
       List<BendAnswer.Tried> tried =
-          tried(
-              tree.orElseThrow(),
-              choices.orElseThrow(),
-              new TrialRun(new Trying(draws, said, asked), progress));
-      answer = new BendAnswer(tree.get(), tried, out.map(Path::toString), said, details);
+          tried(file.document(), choices.orElseThrow(), new TrialRun(trying, progress));
+      answer = new BendAnswer(file, tried, out.map(Wanted::name), trying.said(), details);
       if (out.isPresent()) {
         progress.now("Drawing the picture");
-        draw(answer, inLeaf, pixels).write(out.get());
+        draw(answer, inLeaf, out.get().pixels()).write(out.get().file());
       }
     }
     console().answer(json() ? BendJson.of(answer) : BendText.of(answer));
     return ExitCode.DONE;
-  }
-
-  private Optional<Path> out(Optional<Path> file, Faults faults) {
-    if (size != null && picture == null) {
-      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    if (inLeaf && picture == null) {
-      faults.add("--in-leaf", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    return picture == null
-        ? Optional.empty()
-        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(picture, read)));
   }
 
   private static PrintedPicture draw(BendAnswer answer, boolean inLeaf, PictureSize pixels)
@@ -173,8 +140,7 @@ final class BendVerb extends Verb {
   }
 
   private static List<BendAnswer.Tried> tried(
-      TreeFile tree, List<PlanChoice> choices, TrialRun run) {
-    Document document = tree.document();
+      Document document, List<PlanChoice> choices, TrialRun run) {
     List<BendAnswer.Tried> tried = new ArrayList<>();
     for (PlanChoice choice : choices) {
       TrialRequest request =

@@ -2,20 +2,17 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.file.TreeFile;
-import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.choice.PlanFigures;
 import boughwright.physics.grow.CutTime;
-import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.stage.Trying;
-import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialSpecies;
+import boughwright.viewer.command.PictureOptions.Wanted;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,7 +20,6 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Tells what plans of one tree risk, cost and leave, beside one another. */
 @Command(
@@ -53,12 +49,7 @@ final class CompareVerb extends Verb {
   /** More do not fit beside one another. */
   private static final int MOST = 4;
 
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Option(
       names = "--plans",
@@ -70,22 +61,13 @@ final class CompareVerb extends Verb {
   @Option(
       names = "--picture",
       paramLabel = "OUT.png",
-      order = 3,
+      order = 20,
       description = "Draw the bent trees side by side, each from its own front, planted.")
   private String picture;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      order = 4,
-      description = "Width and height of the picture in pixels, such as 2400x1200.")
-  private String size;
+  @Mixin private PictureOptions pictures;
 
-  @Mixin private Sampling sampling;
-
-  @Mixin private CourseAsked course;
-
-  @Mixin private OccasionOptions occasion;
+  @Mixin private TryingOptions options;
 
   CompareVerb(Console console) {
     super(console);
@@ -94,31 +76,20 @@ final class CompareVerb extends Verb {
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    PictureSize pixels = new OptionValues(faults).size(size);
-    if (size != null && picture == null) {
-      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    Optional<Path> out =
-        picture == null
-            ? Optional.empty()
-            : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(picture, read)));
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
-    List<Plan> chosen = tree.map(read -> chosen(read.document(), faults)).orElse(List.of());
-    Optional<Trying.Draws> draws = sampling.read(faults);
-    Said said = occasion.read(faults);
-    Optional<CourseOptions> asked = course.read(faults, said);
+    TreeArgument.Given given = tree.read(faults);
+    Optional<Wanted> out = pictures.read(picture, given.path(), faults);
+    List<Plan> chosen = given.document().map(read -> chosen(read, faults)).orElse(List.of());
+    Trying trying = options.read(faults);
     faults.throwIfAny();
     CompareAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
-      TrialRun run = new TrialRun(new Trying(draws, said, asked), progress);
-      List<PlanFigures> figures = figures(tree.orElseThrow().document(), chosen, run);
-      answer = new CompareAnswer(tree.get(), figures, out.map(Path::toString));
+      TreeFile file = given.file().orElseThrow();
+      List<PlanFigures> figures = figures(file.document(), chosen, new TrialRun(trying, progress));
+      answer = new CompareAnswer(file, figures, out.map(Wanted::name));
       if (out.isPresent()) {
         progress.now("Drawing the picture");
-        PrintedPicture.plans(
-                subjects(answer), size == null ? PictureSize.ofPlans(chosen.size()) : pixels)
-            .write(out.get());
+        PictureSize size = out.get().size().orElse(PictureSize.ofPlans(chosen.size()));
+        PrintedPicture.plans(subjects(answer), size).write(out.get().file());
       }
     }
     console().answer(json() ? CompareJson.of(answer) : CompareText.of(answer));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** By what fronts are judged, and what is done with the answer. */
@@ -12,31 +13,26 @@ final class FrontsOptions {
       description = "Judge the tree as this plan's cuts leave it, up to its apex; uncut without.")
   String plan;
 
-  @Option(
-      names = "--style",
-      paramLabel = "S",
-      order = 2,
-      description = "upright (default), slanting, cascade, broom, clump or twin-trunk.")
-  String style;
+  @Mixin StyleOption style;
 
   @Option(
       names = "--eye-mm",
       paramLabel = "H",
-      order = 3,
+      order = 4,
       description = "Height of the eye above the soil line.")
   String eye;
 
   @Option(
       names = "--eye-distance-mm",
       paramLabel = "D",
-      order = 4,
+      order = 5,
       description = "Distance of the eye from the trunk base.")
   String distance;
 
   @Option(
       names = "--tilt-deg",
       paramLabel = "N",
-      order = 5,
+      order = 6,
       description = {
         "Most tilt to each side, toward the viewer and away, 0 to 90; 25 by default, but 45",
         "to the sides for slanting and 90 to the sides for cascade."
@@ -46,7 +42,7 @@ final class FrontsOptions {
   @Option(
       names = "--weights",
       paramLabel = "M=W,M=W",
-      order = 6,
+      order = 7,
       description = {
         "What counts how much, in place of the style's weight; 0 for not at all: movement,",
         "taper, root-base, wounds, at-viewer, apex-lean, sides, over-base, depth,",
@@ -57,7 +53,7 @@ final class FrontsOptions {
   @Option(
       names = "--container",
       paramLabel = "LxWxD",
-      order = 7,
+      order = 8,
       description = {
         "Plant it in a container of these inner sizes in mm, its length across the front;",
         "the container in the file without."
@@ -66,7 +62,7 @@ final class FrontsOptions {
 
   @Option(
       names = "--in-leaf",
-      order = 7,
+      order = 9,
       description = {
         "Judge it in leaf: the pads of the file, or a guess, hide what is behind them."
       })
@@ -85,30 +81,25 @@ final class FrontsOptions {
   @Option(
       names = "--picture",
       paramLabel = "OUT.png",
-      order = 20,
+      order = 18,
       description = "Draw the fronts side by side, each as it stands.")
   String picture;
 
   @Option(
       names = "--map",
       paramLabel = "OUT.png",
-      order = 21,
+      order = 19,
       description = "Draw the score over azimuth and tilt.")
   String map;
 
   @Option(
       names = "--roots",
       paramLabel = "OUT.png",
-      order = 22,
+      order = 20,
       description = "With --at: draw the root base of that front from above, with heights.")
   String roots;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      order = 22,
-      description = "Width and height of the pictures in pixels, such as 1800x1200.")
-  String size;
+  @Mixin PictureOptions pictures;
 
   @Option(
       names = "--choice",

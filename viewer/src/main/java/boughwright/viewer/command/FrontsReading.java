@@ -11,13 +11,11 @@ import boughwright.modeller.plan.FrontMeasure;
 import boughwright.modeller.plan.FrontWishes;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.TreeStyle;
-import boughwright.modeller.problem.NearNames;
 import boughwright.modeller.tree.Container;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.scene.FrontWords;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -109,7 +107,7 @@ final class FrontsReading {
   }
 
   private FrontWishes wishes(FrontWishes saved) {
-    Optional<TreeStyle> style = options.style == null ? saved.style() : style();
+    Optional<TreeStyle> style = options.style.read(saved.style(), faults);
     OptionalDouble eye = or(length(options.eye, "--eye-mm", -FARTHEST), saved.eyeHeight());
     OptionalDouble distance =
         or(length(options.distance, "--eye-distance-mm", 1), saved.eyeDistance());
@@ -135,28 +133,6 @@ final class FrontsReading {
         ? OptionalDouble.empty()
         : values.length(
             text, new OptionValues.Range(option, low, FARTHEST, "a length, such as 400"));
-  }
-
-  private Optional<TreeStyle> style() {
-    String word = options.style.strip().toLowerCase(Locale.ROOT).replace('_', '-');
-    Optional<TreeStyle> style =
-        Arrays.stream(TreeStyle.values())
-            .filter(one -> FrontWords.style(one).equals(word))
-            .findFirst();
-    if (style.isEmpty()) {
-      List<String> known = Arrays.stream(TreeStyle.values()).map(FrontWords::style).toList();
-      unknown("--style", "unknown-style", options.style, known);
-    }
-    return style;
-  }
-
-  private void unknown(String option, String kind, String word, List<String> known) {
-    List<String> near = NearNames.of(word, known);
-    faults.add(
-        option,
-        kind,
-        UsageFaults.quoted(word) + " is none of " + String.join(", ", known),
-        near.isEmpty() ? "Give one of them" : "Did you mean " + String.join(" or ", near) + "?");
   }
 
   private Map<FrontMeasure, Double> weights() {
@@ -194,11 +170,12 @@ final class FrontsReading {
         return Optional.of(measure);
       }
     }
-    unknown(
-        "--weights",
-        "unknown-measure",
-        word,
-        Arrays.stream(FrontMeasure.values()).map(FrontWords::key).toList());
+    faults.add(
+        UsageFaults.noneOf(
+            "--weights",
+            "unknown-measure",
+            word,
+            Arrays.stream(FrontMeasure.values()).map(FrontWords::key).toList()));
     return Optional.empty();
   }
 

@@ -8,21 +8,22 @@ import boughwright.modeller.design.front.FrontSearch;
 import boughwright.modeller.design.front.FrontWatch;
 import boughwright.modeller.design.front.Fronts;
 import boughwright.modeller.design.shape.FrontPose;
-import boughwright.modeller.file.TreeFile;
+import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.file.TreeFiles;
+import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
+import boughwright.viewer.scene.FrontScene;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Finds the sides and planting angles from which a tree looks best. */
 @Command(
@@ -49,12 +50,7 @@ import picocli.CommandLine.Parameters;
       "docs/user/fronts.md explains the answer."
     })
 final class FrontsVerb extends Verb {
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Mixin private FrontsOptions options;
 
@@ -64,53 +60,50 @@ final class FrontsVerb extends Verb {
 
   /** Where pictures are written, and how large. */
   private record Pictures(
-      Optional<Path> fronts, Optional<Path> map, Optional<Path> roots, PictureSize pixels) {}
+      Optional<Path> fronts, Optional<Path> map, Optional<Path> roots, Optional<PictureSize> size) {
+    PictureSize pixels() {
+      return size.orElse(PictureSize.DEFAULT);
+    }
+  }
 
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    Pictures pictures = pictures(file, faults);
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    TreeArgument.Given given = tree.read(faults);
+    Pictures pictures = pictures(given.path(), faults);
     FrontsReading reading = new FrontsReading(options, faults);
-    Optional<FrontsAnswer.Asked> asked = reading.read(tree);
+    Optional<FrontsAnswer.Asked> asked = reading.read(given.file());
     Optional<FrontPose> at = reading.at();
     alone(faults);
     int choice = choice(faults);
-    if (options.addTo != null && options.addTo.isBlank()) {
-      faults.add("--add-to-plan", "no-value", "is no id", "Give the id of a plan, such as f");
+    if (options.addTo != null) {
+      AddToPlan.isId(options.addTo, faults);
     }
     faults.throwIfAny();
     FrontsAnswer answer =
         at.isPresent()
             ? explained(asked.orElseThrow(), at.get(), pictures)
-            : found(asked.orElseThrow(), pictures, choice, file.orElseThrow());
+            : found(asked.orElseThrow(), pictures, choice, given.path().orElseThrow());
     console().answer(json() ? FrontsJson.of(answer) : FrontsText.of(answer));
     return ExitCode.DONE;
   }
 
   private Pictures pictures(Optional<Path> file, Faults faults) {
     boolean none = options.picture == null && options.map == null && options.roots == null;
-    if (options.size != null && none) {
+    if (options.pictures.isSizeGiven() && none) {
       faults.add(
           "--size", "no-picture", "there is no picture", "Add --picture OUT.png or --map OUT.png");
     }
-    Optional<Path> fronts = picture(options.picture, file, faults);
-    Optional<Path> map = picture(options.map, file, faults);
+    Optional<Path> fronts = PictureOptions.place(options.picture, file, faults);
+    Optional<Path> map = PictureOptions.place(options.map, file, faults);
     if (fronts.isPresent() && fronts.equals(map)) {
       faults.add("--map", "one-name", "is the name of the other picture", "Give another name");
     }
     if (options.roots != null && options.at == null) {
       faults.add("--roots", "no-front", "there is no front to draw it of", "Add --at AZ[,R,T]");
     }
-    Optional<Path> roots = picture(options.roots, file, faults);
-    return new Pictures(fronts, map, roots, new OptionValues(faults).size(options.size));
-  }
-
-  private static Optional<Path> picture(String name, Optional<Path> file, Faults faults) {
-    return name == null
-        ? Optional.empty()
-        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(name, read)));
+    Optional<Path> roots = PictureOptions.place(options.roots, file, faults);
+    return new Pictures(fronts, map, roots, options.pictures.size(faults));
   }
 
   /** A front that is only explained is neither drawn nor kept. */
@@ -154,17 +147,18 @@ final class FrontsVerb extends Verb {
       found = search(asked, progress);
     }
     requireChoice(found, choice);
+    Optional<Document> changed = changed(asked, found, choice);
     FrontsAnswer.Kept kept =
         new FrontsAnswer.Kept(
             choice,
             pictures.fronts().map(Path::toString),
             pictures.map().map(Path::toString),
             Optional.empty(),
-            plan(asked, found, choice));
+            changed.flatMap(document -> document.plan(options.addTo)));
     FrontsAnswer answer = new FrontsAnswer(asked, Optional.of(found), Optional.empty(), kept);
     draw(answer, pictures);
-    if (kept.plan().isPresent()) {
-      TreeFiles.write(KeptPlan.with(asked.file().document(), kept.plan().get()), file);
+    if (changed.isPresent()) {
+      TreeFiles.write(changed.get(), file);
     }
     return answer;
   }
@@ -247,42 +241,23 @@ final class FrontsVerb extends Verb {
     }
   }
 
-  /** The plan with the chosen front: the one of that id, or a new one like the one judged. */
-  private Optional<Plan> plan(FrontsAnswer.Asked asked, FrontsAnswer.Found found, int choice) {
+  /** The document with the chosen front in its plan, a new one like the one judged if need be. */
+  private Optional<Document> changed(FrontsAnswer.Asked asked, FrontsAnswer.Found found, int choice)
+      throws InputException {
     if (options.addTo == null) {
       return Optional.empty();
     }
+    Document document = asked.file().document();
+    if (document.plan(options.addTo).isEmpty()) {
+      Plan like =
+          new PlanDraft(options.addTo)
+              .cuts(asked.plan().map(Plan::cuts).orElse(List.of()))
+              .apex(asked.plan().flatMap(Plan::apex))
+              .build();
+      document = PlanEdits.add(like).of(document);
+    }
     FrontPose pose = found.fronts().fronts().get(choice - 1).pose();
-    Optional<Plan> there = asked.file().document().plan(options.addTo);
-    Plan plan = there.orElseGet(() -> like(options.addTo, asked.plan()));
     return Optional.of(
-        new Plan(
-            plan.id(),
-            OptionalDouble.of(pose.azimuth()),
-            pose.tilt() == 0 ? Optional.empty() : Optional.of(pose.planting()),
-            plan.cuts(),
-            plan.apex(),
-            plan.proposals(),
-            plan.selfWeight(),
-            plan.stance(),
-            plan.clamp(),
-            plan.schedule(),
-            plan.extras()));
-  }
-
-  /** A new plan, with the cuts and apex of the one judged. */
-  private static Plan like(String id, Optional<Plan> judged) {
-    Plan bare = KeptPlan.bare(id);
-    return new Plan(
-        id,
-        bare.frontAzimuth(),
-        bare.planting(),
-        judged.map(Plan::cuts).orElse(bare.cuts()),
-        judged.flatMap(Plan::apex),
-        bare.proposals(),
-        bare.selfWeight(),
-        bare.stance(),
-        bare.clamp(),
-        bare.extras());
+        PlanEdits.standing(options.addTo, pose.azimuth(), FrontScene.planting(pose)).of(document));
   }
 }

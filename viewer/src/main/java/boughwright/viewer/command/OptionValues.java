@@ -8,16 +8,11 @@ import boughwright.modeller.units.DecimalText;
 import boughwright.modeller.units.LengthText;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.modeller.units.UnreadableException;
-import boughwright.viewer.picture.PictureSize;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads the values of options; notes a fault for each that cannot be used. */
 final class OptionValues {
-  private static final Pattern SIZE = Pattern.compile("([0-9]{1,6})[xX\u00D7]([0-9]{1,6})");
-
   /** A vector shorter than this points nowhere. */
   private static final double NO_DIRECTION = 1e-9;
 
@@ -134,33 +129,5 @@ final class OptionValues {
             + unit,
         "Give " + range.what);
     return false;
-  }
-
-  /** The size of a picture [pixels]; the default if nothing usable is said. */
-  PictureSize size(String text) {
-    if (text == null) {
-      return PictureSize.DEFAULT;
-    }
-    String limits =
-        "Give a size from "
-            + PictureSize.SMALLEST_WIDTH
-            + "x"
-            + PictureSize.SMALLEST_HEIGHT
-            + " to "
-            + PictureSize.LARGEST
-            + "x"
-            + PictureSize.LARGEST
-            + " pixels, such as 1800x1200";
-    Matcher match = SIZE.matcher(text.strip());
-    if (!match.matches()) {
-      faults.add("--size", "no-size", UsageFaults.quoted(text) + " is no width and height", limits);
-      return PictureSize.DEFAULT;
-    }
-    try {
-      return new PictureSize(Integer.parseInt(match.group(1)), Integer.parseInt(match.group(2)));
-    } catch (IllegalArgumentException e) {
-      faults.add("--size", "no-size", "a picture of " + text + " cannot be drawn", limits);
-      return PictureSize.DEFAULT;
-    }
   }
 }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The command line without a verb: opens the window; without a display, says what there is. */
@@ -36,17 +36,7 @@ final class Program implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      description = "Show this page.")
-  private boolean help;
-
-  @Option(
-      names = {"-V", "--version"},
-      versionHelp = true,
-      description = "Show the version.")
-  private boolean version;
+  @Mixin private HelpOptions help;
 
   Program(Console console, WindowOpener opener) {
     this.console = console;

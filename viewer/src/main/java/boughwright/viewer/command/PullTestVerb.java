@@ -1,19 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
-import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.problem.InputException;
-import boughwright.modeller.tree.Tree;
 import boughwright.physics.trial.PullAnswer;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Learns the stiffness of a branch from a pull test and keeps it in the tree file. */
 @Command(
@@ -39,12 +35,7 @@ import picocli.CommandLine.Parameters;
       "docs/user/pull-test.md shows how it is done."
     })
 final class PullTestVerb extends Verb {
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Mixin private PullTestOptions options;
 
@@ -76,18 +67,18 @@ final class PullTestVerb extends Verb {
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> path = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    Optional<TreeFile> file = path.flatMap(one -> faults.tryTo(() -> TreeFiles.read(one)));
-    Optional<Tree> tree = file.map(read -> read.document().tree());
-    Optional<PullTestReading.Given> given = new PullTestReading(options, faults).read(tree);
+    TreeArgument.Given given = tree.read(faults);
+    Optional<PullTestReading.Given> test =
+        new PullTestReading(options, faults).read(given.document().map(Document::tree));
     faults.throwIfAny();
-    PullTestCheck check = new PullTestCheck(tree.orElseThrow(), given.orElseThrow());
+    Document before = given.document().orElseThrow();
+    PullTestCheck check = new PullTestCheck(before.tree(), test.orElseThrow());
     check.beforehand(replace);
-    PullTestAnswer answer = answer(check, file.orElseThrow().document());
-    if (!dryRun) {
-      TreeFiles.write(answer.after(), path.orElseThrow());
+    PullTestAnswer answer = answer(check, before);
+    Optional<Path> written = dryRun ? Optional.empty() : given.path();
+    if (written.isPresent()) {
+      TreeFiles.write(answer.after(), written.get());
     }
-    Optional<Path> written = dryRun ? Optional.empty() : path;
     console().answer(json() ? PullTestJson.of(answer, written) : PullTestText.of(answer, written));
     return ExitCode.DONE;
   }

@@ -45,25 +45,8 @@ final class ReachOptions {
       })
   boolean upright;
 
-  @Option(
-      names = "--plan",
-      paramLabel = "ID",
-      order = 10,
-      description = "Its cuts, clamp and planting angle count; its proposals do not.")
-  String plan;
-
   @Option(names = "--keep", order = 11, description = "Its proposals act as well.")
   boolean keep;
-
-  @Option(
-      names = "--anchors",
-      paramLabel = "SORT,SORT",
-      order = 12,
-      description = {
-        "What lines may be tied to: root, trunk, branch (stiff ones), point (the file's",
-        "\"anchors\"), rim (of the file's \"container\"). All that is there by default."
-      })
-  String anchors;
 
   @Option(
       names = "--lines",
@@ -87,20 +70,6 @@ final class ReachOptions {
         "two by default."
       })
   String metal;
-
-  @Option(
-      names = "--picture",
-      paramLabel = "OUT.png",
-      order = 20,
-      description = "Draw the tree before and after the choice.")
-  String picture;
-
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      order = 21,
-      description = "Width and height of the picture in pixels, such as 1800x1200.")
-  String size;
 
   @Option(
       names = "--choice",

@@ -36,28 +36,27 @@ final class ReachReading {
       EnumSet.of(Material.COPPER_ANNEALED, Material.ALUMINIUM);
 
   private final ReachOptions options;
-  private final double mostRisk;
+  private final SearchOptions search;
   private final Faults faults;
   private final OptionValues values;
 
-  /**
-   * A reading.
-   *
-   * @param mostRisk most that breaking may risk [1]
-   */
-  ReachReading(ReachOptions options, double mostRisk, Faults faults) {
+  ReachReading(ReachOptions options, SearchOptions search, Faults faults) {
     this.options = options;
-    this.mostRisk = mostRisk;
+    this.search = search;
     this.faults = faults;
     values = new OptionValues(faults);
   }
 
-  /** The request; empty, with faults noted, if anything is amiss. */
-  Optional<ReachRequest> read(Optional<Document> document) {
+  /**
+   * The request; empty, with faults noted, if anything is amiss.
+   *
+   * @param mostRisk most that breaking may risk [1]
+   */
+  Optional<ReachRequest> read(Optional<Document> document, double mostRisk) {
     int before = faults.all().size();
     Optional<Plan> plan = document.flatMap(this::plan);
     Optional<Spot> spot = spot(document.map(Document::tree));
-    Optional<ReachRequest.Wishes> wishes = wishes();
+    Optional<ReachRequest.Wishes> wishes = wishes(mostRisk);
     Optional<Point3> point = point();
     Optional<Direction3> direction =
         options.direction == null
@@ -94,17 +93,14 @@ final class ReachReading {
   }
 
   private Optional<Plan> plan(Document document) {
-    if (options.plan != null) {
-      return faults.tryTo(() -> PlanChoice.named(document, options.plan));
-    }
-    if (options.keep) {
+    if (options.keep && search.planId().isEmpty()) {
       faults.add(
           "--keep",
           "no-plan",
           "it is not said whose proposals are kept",
           "Add --plan ID, or leave --keep out");
     }
-    return Optional.of(KeptPlan.bare(NO_PLAN));
+    return search.plan(document, NO_PLAN, faults);
   }
 
   private Optional<Spot> spot(Optional<Tree> tree) {
@@ -171,9 +167,9 @@ final class ReachReading {
         .map(v -> new Point3(v[0] / 1000, v[1] / 1000, v[2] / 1000));
   }
 
-  private Optional<ReachRequest.Wishes> wishes() {
+  private Optional<ReachRequest.Wishes> wishes(double mostRisk) {
     ReachRequest.Wishes usual = ReachRequest.Wishes.USUAL;
-    Set<AnchorSort> sorts = AnchorOption.read(options.anchors, faults);
+    Set<AnchorSort> sorts = search.anchors(faults);
     long lines =
         values.whole(
             options.lines, new OptionValues.Range("--lines", 1, 2, "1 or 2"), usual.lines());

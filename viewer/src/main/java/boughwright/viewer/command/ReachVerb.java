@@ -2,9 +2,7 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.file.TreeFile;
-import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
-import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
 import boughwright.modeller.problem.Problem;
@@ -14,22 +12,17 @@ import boughwright.physics.reach.Reach;
 import boughwright.physics.reach.ReachRequest;
 import boughwright.physics.reach.Reached;
 import boughwright.physics.rod.RodOptions;
-import boughwright.physics.stage.CourseOptions;
 import boughwright.physics.stage.Trying;
 import boughwright.physics.trial.CoilHold;
 import boughwright.physics.trial.Hardware;
-import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
-import boughwright.viewer.picture.PictureSize;
-import boughwright.viewer.picture.PrintedPicture;
-import java.nio.file.Path;
+import boughwright.viewer.command.PictureOptions.Wanted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Finds lines that bring a place of the tree where it is wanted. */
 @Command(
@@ -60,71 +53,44 @@ import picocli.CommandLine.Parameters;
       "Lines under tension fly: wear eye protection."
     })
 final class ReachVerb extends Verb {
-  /** Draws for each choice when nothing is said: choices are compared, and one is tried again. */
-  private static final int DRAWS = 500;
-
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Mixin private ReachOptions options;
 
-  @Mixin private Sampling sampling;
-
-  @Mixin private CourseAsked course;
-
-  @Mixin private OccasionOptions occasion;
+  @Mixin private SearchOptions search;
 
   ReachVerb(Console console) {
     super(console);
   }
 
   /** How the choices are drawn and kept. */
-  private record Doing(
-      Path file, Optional<Path> picture, PictureSize pixels, int choice, TrialRun run) {}
+  private record Doing(int choice, TrialRun run, Keeping keeping) {}
 
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    PictureSize pixels = new OptionValues(faults).size(options.size);
-    Optional<Path> picture = picture(file, faults);
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    TreeArgument.Given given = tree.read(faults);
+    Optional<Wanted> picture = search.picture(given.path(), faults);
+    TryingOptions.Search asked = search.trying(faults);
     Optional<ReachRequest> request =
-        new ReachReading(
-                options, course.mostRisk(faults, ReachRequest.Wishes.USUAL.mostRisk()), faults)
-            .read(tree.map(TreeFile::document));
-    tree.ifPresent(read -> planIsFree(read.document(), faults));
-    Optional<Trying.Draws> draws = sampling.read(faults, DRAWS);
-    Said said = occasion.read(faults);
-    Optional<CourseOptions> asked =
-        request.flatMap(one -> course.read(faults, said, one.wishes().mostRisk()));
-    int choice = choice(faults, draws.isPresent() || asked.isPresent());
+        new ReachReading(options, search, faults).read(given.document(), asked.mostRisk());
+    given.document().ifPresent(document -> planIsFree(document, faults));
+    Trying trying = asked.trying();
+    int choice = choice(faults, trying.draws().isPresent() || trying.asked().isPresent());
     faults.throwIfAny();
+    Keeping keeping =
+        new Keeping(given.path().orElseThrow(), picture, Optional.ofNullable(options.addTo));
     ReachAnswer answer;
     try (Progress progress = Progress.of(console(), json())) {
-      TrialRun run = new TrialRun(new Trying(draws, said, asked), progress);
-      Doing doing = new Doing(file.orElseThrow(), picture, pixels, choice, run);
-      answer = answer(tree.orElseThrow(), request.orElseThrow(), doing, progress);
+      Doing doing = new Doing(choice, new TrialRun(trying, progress), keeping);
+      answer = answer(given.file().orElseThrow(), request.orElseThrow(), doing);
     }
     console().answer(json() ? ReachJson.of(answer) : ReachText.of(answer));
     return ExitCode.DONE;
   }
 
-  private Optional<Path> picture(Optional<Path> file, Faults faults) {
-    if (options.size != null && options.picture == null) {
-      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    return options.picture == null
-        ? Optional.empty()
-        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(options.picture, read)));
-  }
-
   private int choice(Faults faults, boolean told) {
-    if (options.choice != null && options.picture == null && options.addTo == null && !told) {
+    if (options.choice != null && !search.asksPicture() && options.addTo == null && !told) {
       faults.add(
           "--choice",
           "nothing-done",
@@ -141,20 +107,19 @@ final class ReachVerb extends Verb {
     if (options.addTo == null) {
       return;
     }
-    boolean itself = options.keep && options.addTo.equals(options.plan);
-    if (document.plan(options.addTo).isPresent() && !itself) {
-      KeptPlan.isThere(
+    boolean itself = options.keep && search.planId().equals(Optional.of(options.addTo));
+    if (!itself) {
+      AddToPlan.requireNew(
+          document,
           options.addTo,
-          "Give a new id; or add --plan " + options.addTo + " --keep, to try it with that plan",
+          Optional.of("--plan " + options.addTo + " --keep, to try it with that plan"),
           faults);
-    } else if (options.addTo.isBlank()) {
-      KeptPlan.isBlank(faults);
     }
   }
 
-  private ReachAnswer answer(TreeFile tree, ReachRequest request, Doing doing, Progress progress)
+  private ReachAnswer answer(TreeFile file, ReachRequest request, Doing doing)
       throws InputException {
-    progress.now("Looking for lines");
+    doing.run.progress().now("Looking for lines");
     Reached reached = Reach.of(request);
     if (reached.unreachable().isPresent()) {
       throw new InputException(
@@ -178,13 +143,13 @@ final class ReachVerb extends Verb {
       drawn.add(chosen ? chosen(request, choice, doing) : guessed(request, choice));
     }
     return new ReachAnswer(
-        tree,
+        file,
         request.target(),
         request.wishes().mostRisk(),
         doing.run.said().on(),
         reached,
         drawn,
-        kept(tree.document(), drawn.get(doing.choice - 1), doing));
+        kept(file.document(), drawn.get(doing.choice - 1), doing));
   }
 
   /** A choice as it was found, its risk guessed. */
@@ -246,20 +211,12 @@ final class ReachVerb extends Verb {
         RodOptions.DEFAULT);
   }
 
-  private ReachAnswer.Kept kept(Document document, ReachAnswer.Drawn drawn, Doing doing)
+  private static ReachAnswer.Kept kept(Document document, ReachAnswer.Drawn drawn, Doing doing)
       throws InputException {
-    Optional<Plan> plan = Optional.empty();
-    if (options.addTo != null) {
-      plan = Optional.of(KeptPlan.renamed(drawn.choice().plan(), options.addTo));
-    }
-    if (doing.picture.isPresent()) {
-      PrintedPicture.beforeAfter(
-              document, drawn.choice().plan(), drawn.trial(), drawn.course(), doing.pixels)
-          .write(doing.picture.get());
-    }
-    if (plan.isPresent()) {
-      TreeFiles.write(KeptPlan.with(document, plan.get()), doing.file);
-    }
-    return new ReachAnswer.Kept(doing.choice, doing.picture.map(Path::toString), plan);
+    Keeping.Kept kept =
+        doing.keeping.keep(
+            new Keeping.Chosen(document, drawn.choice().plan(), drawn.trial(), drawn.course()),
+            doing.run.progress());
+    return new ReachAnswer.Kept(doing.choice, kept.picture(), kept.plan());
   }
 }

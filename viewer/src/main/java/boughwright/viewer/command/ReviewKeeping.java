@@ -46,7 +46,13 @@ final class ReviewKeeping {
       faults.add("--remove", "nothing-done", "no plan takes the cuts", "Add --add-to-plan ID");
       return List.of();
     }
-    planIsFree(document);
+    if (document.isPresent() && !options.addTo.equals(options.plan)) {
+      AddToPlan.requireNew(
+          document.get(),
+          options.addTo,
+          Optional.of("--plan " + options.addTo + ", to judge and change that plan"),
+          faults);
+    }
     Set<Integer> numbers = new LinkedHashSet<>();
     for (String one : options.remove.split(",", -1)) {
       OptionValues.Range range =
@@ -54,19 +60,6 @@ final class ReviewKeeping {
       numbers.add((int) new OptionValues(faults).whole(one.strip(), range, 1));
     }
     return List.copyOf(numbers);
-  }
-
-  private void planIsFree(Optional<Document> document) {
-    boolean isThere = document.flatMap(one -> one.plan(options.addTo)).isPresent();
-    if (options.addTo.isBlank()) {
-      faults.add("--add-to-plan", "no-value", "is no id", "Give a new id, such as r");
-    } else if (isThere && !options.addTo.equals(options.plan)) {
-      faults.add(
-          "--add-to-plan",
-          "plan-is-there",
-          "there is a plan " + UsageFaults.quoted(options.addTo) + " already",
-          "Give a new id; or add --plan " + options.addTo + ", to judge and change that plan");
-    }
   }
 
   /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** By what a tree is reviewed, and what is done with the answer. */
@@ -22,15 +23,7 @@ final class ReviewOptions {
       description = "The azimuth of the front, in place of the plan's.")
   String front;
 
-  @Option(
-      names = "--style",
-      paramLabel = "S",
-      order = 3,
-      description = {
-        "upright, slanting, cascade, broom, clump or twin-trunk: what is a fault in one is",
-        "none in another. Without it the style in the file, else upright."
-      })
-  String style;
+  @Mixin StyleOption style;
 
   @Option(
       names = "--limits",
@@ -45,28 +38,23 @@ final class ReviewOptions {
   @Option(
       names = "--picture",
       paramLabel = "OUT.png",
-      order = 10,
+      order = 20,
       description = "Draw the tree with a number at each fault, and the list beside it.")
   String picture;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      order = 11,
-      description = "Size of the picture in pixels, such as 1800x1200.")
-  String size;
+  @Mixin PictureOptions pictures;
 
   @Option(
       names = "--remove",
       paramLabel = "N,N",
-      order = 20,
+      order = 22,
       description = "Numbers of faults whose cut (\"remove\") goes into the plan, and")
   String remove;
 
   @Option(
       names = "--add-to-plan",
       paramLabel = "ID",
-      order = 21,
+      order = 23,
       description = {
         "the plan: a new one, or the one that is judged. The file is changed then; the old",
         "one is kept as NAME~."

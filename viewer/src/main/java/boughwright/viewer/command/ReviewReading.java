@@ -11,7 +11,6 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.NearNames;
 import boughwright.physics.grow.CutBearing;
 import boughwright.physics.trial.TrialSpecies;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,37 +70,18 @@ final class ReviewReading {
   /** The rules for a tree. */
   ReviewRules rules(Document document) {
     ReviewRules rules =
-        ReviewRules.of(style(document), CutBearing.of(TrialSpecies.of(document.tree())));
+        ReviewRules.of(
+            options
+                .style
+                .read(document.fronts().wishes().style(), faults)
+                .orElse(TreeStyle.UPRIGHT),
+            CutBearing.of(TrialSpecies.of(document.tree())));
     if (options.limits != null) {
       for (String one : options.limits.split(",", -1)) {
         rules = with(rules, one.strip());
       }
     }
     return rules;
-  }
-
-  /** What was typed, else what the file wishes. */
-  private TreeStyle style(Document document) {
-    if (options.style == null) {
-      return document.fronts().wishes().style().orElse(TreeStyle.UPRIGHT);
-    }
-    String typed = options.style.strip().toLowerCase(Locale.ROOT).replace('_', '-');
-    Optional<TreeStyle> style =
-        Arrays.stream(TreeStyle.values()).filter(one -> word(one).equals(typed)).findFirst();
-    if (style.isEmpty()) {
-      List<String> all = Arrays.stream(TreeStyle.values()).map(ReviewReading::word).toList();
-      faults.add(
-          "--style",
-          "unknown-style",
-          UsageFaults.quoted(options.style) + " is no style",
-          "Give one of " + String.join(", ", all));
-    }
-    return style.orElse(TreeStyle.UPRIGHT);
-  }
-
-  /** Such as {@code twin-trunk}. */
-  static String word(TreeStyle style) {
-    return style.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private ReviewRules with(ReviewRules rules, String text) {

@@ -8,6 +8,7 @@ import boughwright.modeller.design.review.Review;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.viewer.scene.FaultWords;
+import boughwright.viewer.scene.FrontWords;
 import boughwright.viewer.scene.Wording;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -53,7 +54,7 @@ final class ReviewText {
   private String opening() {
     String count = ReviewWords.count(review);
     return switch (review.faults().size()) {
-      case 0 -> count + ", judged as " + ReviewReading.word(review.rules().style()) + ".";
+      case 0 -> count + ", judged as " + FrontWords.style(review.rules().style()) + ".";
       case 1 -> count + ": " + FaultWords.name(review.faults().get(0).kind()) + ".";
       default -> count + "; what matters most comes first.";
     };
@@ -76,7 +77,7 @@ final class ReviewText {
         looked.twigs() == 0 ? "" : "; " + counted(looked.twigs(), "twig", "twigs") + " left out";
     page.inner(
         "Judged as "
-            + ReviewReading.word(review.rules().style())
+            + FrontWords.style(review.rules().style())
             + front()
             + ": the trunk line "
             + trunk(looked.trunk())

@@ -7,7 +7,6 @@ import boughwright.modeller.design.review.ReviewRules;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.design.shape.TrunkLine;
 import boughwright.modeller.design.shape.WoodLeft;
-import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
@@ -16,16 +15,14 @@ import boughwright.modeller.plan.Planting;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.grow.YearlyRing;
-import boughwright.viewer.picture.PictureSize;
+import boughwright.viewer.command.PictureOptions.Wanted;
 import boughwright.viewer.picture.PrintedPicture;
 import boughwright.viewer.scene.Mark;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Says what a grower would find amiss in the structure of a tree. */
 @Command(
@@ -50,12 +47,7 @@ import picocli.CommandLine.Parameters;
       "docs/user/review.md explains the answer and lists the limits."
     })
 final class ReviewVerb extends Verb {
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Mixin private ReviewOptions options;
 
@@ -66,49 +58,39 @@ final class ReviewVerb extends Verb {
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    PictureSize pixels = new OptionValues(faults).size(options.size);
-    Optional<Path> picture = picture(file, faults);
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
+    TreeArgument.Given given = tree.read(faults);
+    Optional<Wanted> picture = options.pictures.read(options.picture, given.path(), faults);
     ReviewReading reading = new ReviewReading(options, faults);
-    Optional<ReviewReading.Seen> seen = tree.flatMap(one -> reading.seen(one.document()));
-    Optional<ReviewRules> rules = tree.map(one -> reading.rules(one.document()));
+    Optional<ReviewReading.Seen> seen = given.document().flatMap(reading::seen);
+    Optional<ReviewRules> rules = given.document().map(reading::rules);
     ReviewKeeping keeping = new ReviewKeeping(options, faults);
-    List<Integer> numbers = keeping.numbers(tree.map(TreeFile::document));
+    List<Integer> numbers = keeping.numbers(given.document());
     faults.throwIfAny();
     ReviewReading.Seen judged = seen.orElseThrow();
-    Document document = tree.orElseThrow().document();
+    Document document = given.document().orElseThrow();
     Optional<FrontPose> front = front(judged.plan());
     Review review = review(document, judged.plan(), front, rules.orElseThrow());
     Optional<Document> changed = keeping.changed(document, judged, keeping.cuts(review, numbers));
     if (picture.isPresent()) {
-      PrintedPicture.review(pictured(document, judged, front, review), pixels).write(picture.get());
+      PrintedPicture.review(pictured(document, judged, front, review), picture.get().pixels())
+          .write(picture.get().file());
     }
     if (changed.isPresent()) {
-      TreeFiles.write(changed.get(), file.orElseThrow());
+      TreeFiles.write(changed.get(), given.path().orElseThrow());
     }
     ReviewAnswer answer =
         new ReviewAnswer(
-            tree.get(),
+            given.file().orElseThrow(),
             judged.isNamed() ? judged.plan() : Optional.empty(),
             front,
             review,
             YearlyRing.of(document.tree().setting()),
             new ReviewAnswer.Kept(
-                picture.map(Path::toString),
+                picture.map(Wanted::name),
                 changed.flatMap(one -> one.plan(options.addTo)),
                 numbers));
     console().answer(json() ? ReviewJson.of(answer) : ReviewText.of(answer));
     return ExitCode.DONE;
-  }
-
-  private Optional<Path> picture(Optional<Path> file, Faults faults) {
-    if (options.size != null && options.picture == null) {
-      faults.add("--size", "no-picture", "there is no picture", "Add --picture OUT.png");
-    }
-    return options.picture == null
-        ? Optional.empty()
-        : file.flatMap(read -> faults.tryTo(() -> OutputFile.forPicture(options.picture, read)));
   }
 
   /** A plan that names no front has none. */

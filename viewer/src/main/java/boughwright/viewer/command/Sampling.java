@@ -17,7 +17,7 @@ final class Sampling {
       names = "--samples",
       paramLabel = "N",
       order = 40,
-      description = "Draws for the risk, 100 to 200000; 4000 by default, for reach 500.")
+      description = "Draws for the risk, 100 to 200000; 4000 by default, 500 for reach and apex.")
   private String samples;
 
   @Option(

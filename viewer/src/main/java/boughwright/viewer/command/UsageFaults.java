@@ -78,6 +78,16 @@ final class UsageFaults {
     return Problem.fault(Place.of(where), kind, found, remedy);
   }
 
+  /** A word that is none of those an option takes. */
+  static Problem noneOf(String option, String kind, String word, List<String> known) {
+    List<String> near = NearNames.of(word, known);
+    return fault(
+        option,
+        kind,
+        quoted(word) + " is none of " + String.join(", ", known),
+        near.isEmpty() ? "Give one of them" : "Did you mean " + String.join(" or ", near) + "?");
+  }
+
   static String quoted(String word) {
     return '"' + word + '"';
   }

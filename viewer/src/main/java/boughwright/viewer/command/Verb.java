@@ -4,6 +4,7 @@ package boughwright.viewer.command;
 import boughwright.modeller.problem.InputException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What every verb has: the switch to JSON, a page of help, a version. */
@@ -24,19 +25,7 @@ abstract class Verb implements Callable<Integer> {
       description = "Print the answer as JSON, for programs, and nothing else.")
   private boolean json;
 
-  @Option(
-      names = {"-h", "--help"},
-      usageHelp = true,
-      order = 91,
-      description = "Show this page.")
-  private boolean help;
-
-  @Option(
-      names = {"-V", "--version"},
-      versionHelp = true,
-      order = 92,
-      description = "Show the version.")
-  private boolean version;
+  @Mixin private HelpOptions help;
 
   Verb(Console console) {
     this.console = console;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
-import boughwright.modeller.file.TreeFile;
-import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.InputException;
@@ -11,18 +9,16 @@ import boughwright.physics.trial.Said;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.TrialSpecies;
+import boughwright.viewer.command.PictureOptions.Wanted;
 import boughwright.viewer.picture.PictureSize;
 import boughwright.viewer.picture.PrintedPicture;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.window.shell.Start;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Opens the window on a tree, or draws one view of it. */
 @Command(
@@ -46,38 +42,28 @@ import picocli.CommandLine.Parameters;
       "                                    --plan a --front 330"
     })
 final class ViewVerb extends Verb {
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..*",
-      hideParamSyntax = true,
-      description = "A tree file, NAME.tree.json.")
-  private List<String> files;
+  @Mixin private TreeArgument tree;
 
   @Option(
       names = "--screenshot",
       paramLabel = "OUT.png",
-      order = 1,
+      order = 20,
       description = "The picture to write.")
   private String screenshot;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      order = 2,
-      description = "Width and height in pixels, such as 1800x1200.")
-  private String size;
+  @Mixin private PictureOptions pictures;
 
   @Option(
       names = "--plan",
       paramLabel = "ID",
-      order = 3,
+      order = 22,
       description = "Show this plan, its proposals tried.")
   private String plan;
 
   @Option(
       names = "--front",
       paramLabel = "DEGREES",
-      order = 4,
+      order = 23,
       description = {
         "Azimuth to look from: 0 is where the viewer stood when measuring, 90 the",
         "viewer's left. By default the front of the plan, else 0."
@@ -86,7 +72,7 @@ final class ViewVerb extends Verb {
 
   @Option(
       names = "--in-leaf",
-      order = 5,
+      order = 24,
       description = {"Show the tree in leaf: the pads of the file, or a guess where it has none."})
   private boolean inLeaf;
 
@@ -108,7 +94,7 @@ final class ViewVerb extends Verb {
 
   private int openWindow() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
+    TreeArgument.Given given = tree.read(faults);
     if (!opener.hasDisplay()) {
       faults.add(
           "view",
@@ -116,44 +102,35 @@ final class ViewVerb extends Verb {
           "there is no display to open a window on",
           "Add --screenshot OUT.png for a picture, or start it where there is a screen");
     }
-    if (size != null || front != null || inLeaf || json()) {
+    if (pictures.isSizeGiven() || front != null || inLeaf || json()) {
       faults.add(
           "view",
           "picture-only",
           "--size, --front, --in-leaf and --json are about a picture",
           "Add --screenshot OUT.png, or leave them out");
     }
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
-    if (plan != null && tree.isPresent()) {
-      faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
-    }
+    chosen(given, faults);
     faults.throwIfAny();
     opener.open(
         Optional.of(
-            new Start.Given(tree.orElseThrow(), file.orElseThrow(), Optional.ofNullable(plan))));
+            new Start.Given(
+                given.file().orElseThrow(),
+                given.path().orElseThrow(),
+                Optional.ofNullable(plan))));
     return ExitCode.DONE;
   }
 
   private int drawPicture() throws InputException {
     Faults faults = new Faults();
-    Optional<Path> file = faults.tryTo(() -> InputFiles.only(files, "FILE"));
-    OptionValues values = new OptionValues(faults);
-    PictureSize pixels = values.size(size);
-    Optional<Double> azimuth = azimuth(values);
-    Optional<Path> out = Optional.empty();
-    if (file.isPresent()) {
-      out = faults.tryTo(() -> OutputFile.forPicture(screenshot, file.get()));
-    }
-    Optional<TreeFile> tree = file.flatMap(path -> faults.tryTo(() -> TreeFiles.read(path)));
-    Optional<Plan> chosen = Optional.empty();
-    if (plan != null && tree.isPresent()) {
-      chosen = faults.tryTo(() -> PlanChoice.named(tree.get().document(), plan));
-    }
+    TreeArgument.Given given = tree.read(faults);
+    Optional<Wanted> out = pictures.read(screenshot, given.path(), faults);
+    Optional<Double> azimuth = azimuth(new OptionValues(faults));
+    Optional<Plan> chosen = chosen(given, faults);
     Optional<Trying.Draws> draws = sampling.read(faults);
     Said said = occasion.read(faults);
     faults.throwIfAny();
     try (Progress progress = Progress.of(console(), json())) {
-      Document document = tree.orElseThrow().document();
+      Document document = given.document().orElseThrow();
       Optional<TrialResult> trial =
           chosen.map(
               one ->
@@ -162,11 +139,22 @@ final class ViewVerb extends Verb {
                       one,
                       new TrialRun(new Trying(draws, said, Optional.empty()), progress)));
       progress.now("Drawing the picture");
-      draw(new PrintedPicture.Subject(document, chosen, trial, inLeaf), azimuth, pixels)
-          .write(out.orElseThrow());
+      draw(
+              new PrintedPicture.Subject(document, chosen, trial, inLeaf),
+              azimuth,
+              out.orElseThrow().pixels())
+          .write(out.get().file());
     }
-    console().answer(answer(out.get(), pixels));
+    console().answer(answer(out.get()));
     return ExitCode.DONE;
+  }
+
+  private Optional<Plan> chosen(TreeArgument.Given given, Faults faults) {
+    return plan == null
+        ? Optional.empty()
+        : given
+            .document()
+            .flatMap(document -> faults.tryTo(() -> PlanChoice.named(document, plan)));
   }
 
   private Optional<Double> azimuth(OptionValues values) {
@@ -194,15 +182,16 @@ final class ViewVerb extends Verb {
     return plan.frontAzimuth().stream().boxed().findFirst();
   }
 
-  private String answer(Path out, PictureSize pixels) {
+  private String answer(Wanted out) {
+    PictureSize pixels = out.pixels();
     if (json()) {
       ObjectNode node = JsonAnswer.object();
-      node.put("picture", out.toString());
+      node.put("picture", out.name());
       node.put("width_px", pixels.width());
       node.put("height_px", pixels.height());
       return JsonAnswer.text(node);
     }
     String size = pixels.width() + " x " + pixels.height() + " pixels";
-    return new TextPage().words("Picture: " + out + " (" + size + ")").toString();
+    return new TextPage().words("Picture: " + out.name() + " (" + size + ")").toString();
   }
 }

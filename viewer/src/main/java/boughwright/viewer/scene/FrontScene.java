@@ -4,10 +4,10 @@ package boughwright.viewer.scene;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -46,18 +46,18 @@ public final class FrontScene {
         Optional.empty());
   }
 
-  private static Plan standing(Optional<Plan> plan, FrontPose pose) {
-    Planting planting = pose.planting();
-    return new Plan(
-        plan.map(Plan::id).orElse(""),
-        OptionalDouble.of(pose.azimuth()),
-        planting.tilt() == 0 ? Optional.empty() : Optional.of(planting),
-        plan.map(Plan::cuts).orElse(List.of()),
-        plan.flatMap(Plan::apex),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+  /** What a plan leaves of the tree, standing so, without its bends; only to be drawn. */
+  public static Plan standing(Optional<Plan> plan, FrontPose pose) {
+    return new PlanDraft(plan.map(Plan::id).orElse(""))
+        .frontAzimuth(OptionalDouble.of(pose.azimuth()))
+        .planting(planting(pose))
+        .cuts(plan.map(Plan::cuts).orElse(List.of()))
+        .apex(plan.flatMap(Plan::apex))
+        .build();
+  }
+
+  /** The planting angle that a pose takes; empty for the tree as measured. */
+  public static Optional<Planting> planting(FrontPose pose) {
+    return pose.tilt() == 0 ? Optional.empty() : Optional.of(pose.planting());
   }
 }

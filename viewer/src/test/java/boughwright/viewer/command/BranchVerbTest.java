@@ -9,6 +9,7 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The answer for a plain branch, against the elastica. */
 class BranchVerbTest {
@@ -32,20 +33,10 @@ class BranchVerbTest {
   void force_isThatOfTheElastica(double load, double drop, double shortening) {
     double length = TreeFixture.LENGTH;
     JsonNode answer =
-        Ran.command(
-                "branch",
-                "--species",
-                "larch",
-                "--moe-GPa",
-                "8",
-                "--length-mm",
-                "400",
-                "--calipers-mm",
-                "1,1",
-                "--tip-mm",
-                Double.toString(drop * length),
-                "--no-risk",
-                "--json")
+        Ran.typed(
+                "branch --species larch --moe-GPa 8 --length-mm 400 --calipers-mm 1,1 --tip-mm "
+                    + Double.toString(drop * length)
+                    + " --no-risk --json")
             .json();
     double force = load * SLENDER / Math.pow(length / 1000, 2);
     double moment = force * (1 - shortening) * length / 1000;
@@ -64,48 +55,14 @@ class BranchVerbTest {
    * Small movement of a cone held at its thick end: d = 4 P L3 / (3 pi E r1 r0^3), from integrating
    * P x2 / EI along a linear radius (virtual work).
    */
-  @Test
-  void smallMovement_isThatOfACone() {
+  @ParameterizedTest
+  @ValueSource(strings = {"16,10", "17,11 --bark-mm 0.5"})
+  void smallMovement_isThatOfTheConeUnderTheBark(String calipers) {
     JsonNode answer =
-        Ran.command(
-                "branch",
-                "--species",
-                "larch",
-                "--moe-GPa",
-                "8",
-                "--length-mm",
-                "300",
-                "--calipers-mm",
-                "16,10",
-                "--tip-mm",
-                "1",
-                "--no-risk",
-                "--json")
-            .json();
-    double stiffness = 3 * Math.PI * 8e9 * 0.005 * Math.pow(0.008, 3) / (4 * Math.pow(0.3, 3));
-    assertThat(answer.get("force_N").doubleValue())
-        .isCloseTo(stiffness * 0.001, within(1e-3 * stiffness * 0.001));
-  }
-
-  @Test
-  void bark_takesWoodAway() {
-    JsonNode answer =
-        Ran.command(
-                "branch",
-                "--species",
-                "larch",
-                "--moe-GPa",
-                "8",
-                "--length-mm",
-                "300",
-                "--calipers-mm",
-                "17,11",
-                "--tip-mm",
-                "1",
-                "--bark-mm",
-                "0.5",
-                "--no-risk",
-                "--json")
+        Ran.typed(
+                "branch --species larch --moe-GPa 8 --length-mm 300 --tip-mm 1 --no-risk --json"
+                    + " --calipers-mm "
+                    + calipers)
             .json();
     double stiffness = 3 * Math.PI * 8e9 * 0.005 * Math.pow(0.008, 3) / (4 * Math.pow(0.3, 3));
     assertThat(answer.get("force_N").doubleValue())
@@ -126,18 +83,10 @@ class BranchVerbTest {
   }
 
   private static JsonNode deepest(String calipers) {
-    return Ran.command(
-            "branch",
-            "--species",
-            "larch",
-            "--length-mm",
-            "400",
-            "--calipers-mm",
-            calipers,
-            "--tip-mm",
-            "360",
-            "--no-risk",
-            "--json")
+    return Ran.typed(
+            "branch --species larch --length-mm 400 --calipers-mm "
+                + calipers
+                + " --tip-mm 360 --no-risk --json")
         .json();
   }
 
@@ -195,24 +144,10 @@ class BranchVerbTest {
 
   @Test
   void answer_saysVerdict_forceAsARange_strainAndOdds() {
-    String[] words = {
-      "branch",
-      "--species",
-      "hornbeam",
-      "--length-mm",
-      "300",
-      "--calipers-mm",
-      "14,8",
-      "--tip-mm",
-      "60",
-      "--samples",
-      "200",
-      "--on",
-      "2026-01-20",
-      "--hemisphere",
-      "north"
-    };
-    Ran ran = Ran.command((Object[]) words);
+    Ran ran =
+        Ran.typed(
+            "branch --species hornbeam --length-mm 300 --calipers-mm 14,8 --tip-mm 60"
+                + " --samples 200 --on 2026-01-20 --hemisphere north");
     assertThat(ran.code()).isZero();
     assertThat(ran.out().lines().findFirst().orElseThrow()).matches("[A-Z][^.]+\\.");
     assertThat(ran.words())
@@ -233,21 +168,10 @@ class BranchVerbTest {
   /** Width of the range of the force over its middle. */
   private static double width(String caliperError) {
     JsonNode force =
-        Ran.command(
-                "branch",
-                "--species",
-                "larch",
-                "--length-mm",
-                "300",
-                "--calipers-mm",
-                "10,8",
-                "--tip-mm",
-                "30",
-                "--samples",
-                "400",
-                "--caliper-error-mm",
-                caliperError,
-                "--json")
+        Ran.typed(
+                "branch --species larch --length-mm 300 --calipers-mm 10,8 --tip-mm 30 --json"
+                    + " --samples 400 --caliper-error-mm "
+                    + caliperError)
             .json()
             .get("force_range_N");
     return (force.get("high").doubleValue() - force.get("low").doubleValue())

@@ -72,21 +72,11 @@ class KeptPartsTest {
   @Test
   void reach_keepsPhotosFrontsAndFoliage() throws IOException {
     Ran ran =
-        Ran.command(
+        Ran.line(
             "reach",
             file,
-            "--segment",
-            "b1",
-            "--to-mm",
-            "195,0,140",
-            "--anchors",
-            "root,trunk",
-            "--lines",
-            "1",
-            "--no-risk",
-            "--no-course",
-            "--add-to-plan",
-            "r");
+            "--segment b1 --to-mm 195,0,140 --anchors root,trunk --lines 1"
+                + " --no-risk --no-course --add-to-plan r");
     assertThat(ran.code()).as(ran.err()).isZero();
     assertKept();
   }
@@ -94,21 +84,11 @@ class KeptPartsTest {
   @Test
   void pulltest_keepsPhotosFrontsAndFoliage() throws IOException {
     Ran ran =
-        Ran.command(
+        Ran.line(
             "pulltest",
             file,
-            "--segment",
-            "b1",
-            "--along",
-            "1",
-            "--hung-kg",
-            "0.3",
-            "--moved-mm",
-            "6",
-            "--done-on",
-            "2026-03-05",
-            "--no-risk",
-            "--accept");
+            "--segment b1 --along 1 --hung-kg 0.3 --moved-mm 6 --done-on 2026-03-05"
+                + " --no-risk --accept");
     assertThat(ran.code()).as(ran.err()).isZero();
     assertKept();
   }

@@ -27,6 +27,9 @@ class PullTestVerbTest {
   /** A weight that bends the branch a little [kg]. */
   private static final String WEIGHT = "0.5";
 
+  /** A pull with it at the end of the branch; how far it moved is to be added. */
+  private static final String PULL = "--segment b1 --along 1 --hung-kg " + WEIGHT + " --moved-mm ";
+
   @TempDir private Path folder;
   private Path file;
 
@@ -201,19 +204,7 @@ class PullTestVerbTest {
 
   @Test
   void dayNotGiven_isToday() throws InputException {
-    Ran ran =
-        Ran.command(
-            "pulltest",
-            file,
-            "--segment",
-            "b1",
-            "--along",
-            "1",
-            "--hung-kg",
-            WEIGHT,
-            "--no-risk",
-            "--moved-mm",
-            mm(usual));
+    Ran ran = Ran.line("pulltest", file, PULL + mm(usual) + " --no-risk");
     assertThat(ran.code()).isZero();
     assertThat(tree().pullTests().get(0).doneOn().orElseThrow())
         .isBetween(LocalDate.now().minusDays(1), LocalDate.now());
@@ -221,21 +212,7 @@ class PullTestVerbTest {
 
   @Test
   void text_saysWhatWasLearned_whenToRead_andWhatToMind() {
-    Ran ran =
-        Ran.command(
-            "pulltest",
-            file,
-            "--segment",
-            "b1",
-            "--along",
-            "1",
-            "--hung-kg",
-            WEIGHT,
-            "--moved-mm",
-            mm(usual),
-            "--done-on",
-            "2026-03-05",
-            "--no-risk");
+    Ran ran = Ran.line("pulltest", file, PULL + mm(usual) + " --done-on 2026-03-05 --no-risk");
     assertThat(ran.code()).isZero();
     assertThat(ran.words())
         .contains("Pull test pt1 on b1, 2026-03-05")
@@ -254,20 +231,7 @@ class PullTestVerbTest {
     int first = text.indexOf("{\"id\": \"a\"");
     int second = text.indexOf("{\"id\": \"b\"");
     Files.writeString(file, text.substring(0, first) + text.substring(second));
-    Ran ran =
-        Ran.command(
-            "pulltest",
-            file,
-            "--segment",
-            "b1",
-            "--along",
-            "1",
-            "--hung-kg",
-            WEIGHT,
-            "--json",
-            "--moved-mm",
-            mm(usual),
-            "--dry-run");
+    Ran ran = Ran.line("pulltest", file, PULL + mm(usual) + " --json --dry-run");
     JsonNode plan = ran.json().get("plans").get(0);
     assertThat(width(plan.get("after"))).isLessThan(0.7 * width(plan.get("before")));
     assertThat(plan.get("after").get("risk").get("crack").get("p").doubleValue())

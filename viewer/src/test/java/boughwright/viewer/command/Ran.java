@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A command that was run in this process.
@@ -31,6 +32,31 @@ public record Ran(int code, String out, String err) {
     int code = Boughwright.run(console, args);
     return new Ran(
         code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  /** Runs the program with words as a person types them, none of which holds a space. */
+  static Ran typed(String line) {
+    return command((Object[]) line.split(" "));
+  }
+
+  /** Runs a verb on a file with options as given. */
+  static Ran verb(String verb, Path file, Object... options) {
+    return command(Stream.concat(Stream.of(verb, file), Stream.of(options)).toArray());
+  }
+
+  /** The same with options as a person types them, none of which holds a space. */
+  static Ran line(String verb, Path file, String options) {
+    return verb(verb, file, (Object[]) options.split(" "));
+  }
+
+  /** The one of a list that has a word under a key. */
+  static JsonNode one(JsonNode list, String key, String word) {
+    for (JsonNode one : list) {
+      if (one.get(key).asText().equals(word)) {
+        return one;
+      }
+    }
+    throw new AssertionError("no " + word + " in " + list);
   }
 
   static PrintStream stream(ByteArrayOutputStream bytes) {

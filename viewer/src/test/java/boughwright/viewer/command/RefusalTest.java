@@ -104,6 +104,11 @@ class RefusalTest {
           bend F/branched.tree.json --months-since-hard-work x        | 1 | --months-since-hard-work
           bend F/branched.tree.json --frost=maybe                     | 1 | --frost
           bend F/branched.tree.json --on soon --samples 1 --hemisphere up | 3 | --on
+          reach F/branched.tree.json --segment b1 --upright --add-to-plan b* | 1 | ends in *
+          apex F/branched.tree.json --add-to-plan a                   | 1 | Give a new id
+          review F/branched.tree.json --remove 1 --add-to-plan a      | 1 | --plan a, to judge
+          fronts F/branched.tree.json --style briar                   | 1 | none of upright
+          review F/branched.tree.json --style slantig                 | 1 | Did you mean slanting
           view F/branched.tree.json                                   | 1 | no display
           view F/branched.tree.json --screenshot F/x.png --front north | 1 | --front
           view F/branched.tree.json --screenshot F/x.png --front 1234 | 1 | -360

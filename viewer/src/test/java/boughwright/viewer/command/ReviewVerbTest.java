@@ -13,8 +13,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,27 +28,15 @@ class ReviewVerbTest {
   }
 
   private static Ran review(Path file, Object... more) {
-    List<Object> words = new ArrayList<>(List.of("review", file));
-    words.addAll(List.of(more));
-    return Ran.command(words.toArray());
+    return Ran.verb("review", file, more);
   }
 
   private static JsonNode fault(JsonNode answer, String kind) {
-    for (JsonNode one : answer.get("faults")) {
-      if (one.get("kind").asText().equals(kind)) {
-        return one;
-      }
-    }
-    throw new AssertionError("no " + kind + " in " + answer);
+    return Ran.one(answer.get("faults"), "kind", kind);
   }
 
   private static JsonNode option(JsonNode fault, String action) {
-    for (JsonNode one : fault.get("options")) {
-      if (one.get("action").asText().equals(action)) {
-        return one;
-      }
-    }
-    throw new AssertionError("no " + action + " in " + fault);
+    return Ran.one(fault.get("options"), "action", action);
   }
 
   @Test
@@ -211,7 +197,7 @@ class ReviewVerbTest {
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err())
         .contains("there is no plan \"z\"")
-        .contains("\"windy\" is no style")
+        .contains("\"windy\" is none of upright")
         .contains("Did you mean branch-caliper")
         .contains("--limits twig-caliper-mm")
         .contains("\"x\" is no limit with its value")

@@ -9,14 +9,13 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
 import boughwright.viewer.window.sketch.Sketches;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -161,18 +160,7 @@ class CapsulesTest {
                 Shoots.way(70, 25, 180),
                 Shoots.taper(14, 10))
             .tree("slanting");
-    Plan tilted =
-        new Plan(
-            "a",
-            OptionalDouble.empty(),
-            Optional.of(new Planting(0.4, 1)),
-            List.of(),
-            Optional.empty(),
-            List.of(),
-            false,
-            Plan.Stance.AS_MEASURED,
-            Optional.empty(),
-            Map.of());
+    Plan tilted = new PlanDraft("a").planting(Optional.of(new Planting(0.4, 1))).build();
     LiveTree tree = new LiveTree(slanting, Optional.of(tilted));
     int branch = tree.skeleton().indexOf("b1");
     double round = Math.toRadians(roundDeg);

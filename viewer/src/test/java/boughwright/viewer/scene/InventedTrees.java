@@ -8,6 +8,7 @@ import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Hold;
 import boughwright.modeller.plan.HungWeight;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
 import boughwright.modeller.plan.Spot;
@@ -128,17 +129,13 @@ public final class InventedTrees {
       List<Spot> cuts,
       Optional<String> apex,
       Optional<Planting> planting) {
-    return new Plan(
-        "a",
-        OptionalDouble.of(Math.toRadians(10)),
-        planting,
-        cuts,
-        apex,
-        proposals,
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft("a")
+        .frontAzimuth(OptionalDouble.of(Math.toRadians(10)))
+        .planting(planting)
+        .cuts(cuts)
+        .apex(apex)
+        .proposals(proposals)
+        .build();
   }
 
   /** The hedge tree with its plan. */

@@ -9,6 +9,7 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
@@ -39,17 +40,7 @@ class SceneTest {
 
   private static Plan apexPlan(Optional<Planting> planting, double frontDeg) {
     Plan plan = InventedTrees.plan(List.of(), List.of(), Optional.of("t1"), planting);
-    return new Plan(
-        plan.id(),
-        OptionalDouble.of(Math.toRadians(frontDeg)),
-        plan.planting(),
-        plan.cuts(),
-        plan.apex(),
-        plan.proposals(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft(plan).frontAzimuth(OptionalDouble.of(Math.toRadians(frontDeg))).build();
   }
 
   @Test

@@ -9,8 +9,8 @@ import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -126,14 +126,10 @@ public final class Shoots {
 
   /** The tree of all segments so far. */
   public Tree tree(String name) {
-    return new Tree(
-        name,
-        new TreeWood.OfSpecies("carpinus-betulus"),
-        Optional.of(java.time.LocalDate.of(2026, 3, 2)),
-        OptionalDouble.of(0.0008),
-        Unions.SURFACE,
-        segments,
-        List.of(),
-        wounds);
+    return new TreeDraft(name, new TreeWood.OfSpecies("carpinus-betulus"), segments)
+        .measuredOn(Optional.of(java.time.LocalDate.of(2026, 3, 2)))
+        .bark(OptionalDouble.of(0.0008))
+        .wounds(wounds)
+        .build();
   }
 }

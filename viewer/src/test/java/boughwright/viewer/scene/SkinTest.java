@@ -11,6 +11,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.physics.trial.PathSample;
 import boughwright.physics.trial.TrialResult;
 import java.util.ArrayList;
@@ -141,16 +142,7 @@ class SkinTest {
               s.extras()));
     }
     Tree t = HEDGE.tree();
-    Tree other =
-        new Tree(
-            t.name(),
-            t.wood(),
-            t.measuredOn(),
-            t.bark(),
-            t.unions(),
-            mirrored,
-            List.of(),
-            List.of());
+    Tree other = new TreeDraft(t).segments(mirrored).overrides(List.of()).wounds(List.of()).build();
     List<Mesh> left = meshes(measured(t), Body.Role.SOLID);
     List<Mesh> right = meshes(measured(other), Body.Role.SOLID);
     double cornersFallElsewhere = 5e-3;

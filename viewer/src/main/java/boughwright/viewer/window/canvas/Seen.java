@@ -5,9 +5,9 @@ import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.viewer.scene.Visibility;
-import java.util.List;
 
 /** What of a plan is drawn while some segments are not. */
 final class Seen {
@@ -18,20 +18,11 @@ final class Seen {
     if (visibility.isAll()) {
       return plan;
     }
-    List<Proposal> proposals =
-        plan.proposals().stream().map(proposal -> of(proposal, visibility)).toList();
-    return new Plan(
-        plan.id(),
-        plan.frontAzimuth(),
-        plan.planting(),
-        plan.cuts().stream().filter(cut -> isSeen(cut.segment(), visibility)).toList(),
-        plan.apex().filter(apex -> isSeen(apex, visibility)),
-        proposals,
-        plan.selfWeight(),
-        plan.stance(),
-        plan.clamp(),
-        plan.schedule(),
-        plan.extras());
+    return new PlanDraft(plan)
+        .cuts(plan.cuts().stream().filter(cut -> isSeen(cut.segment(), visibility)).toList())
+        .apex(plan.apex().filter(apex -> isSeen(apex, visibility)))
+        .proposals(plan.proposals().stream().map(proposal -> of(proposal, visibility)).toList())
+        .build();
   }
 
   private static Proposal of(Proposal all, Visibility visibility) {

@@ -4,11 +4,9 @@ package boughwright.viewer.window.canvas;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Planting;
-import java.util.List;
-import java.util.Map;
+import boughwright.viewer.scene.FrontScene;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How the tree stands before the viewer while its front is chosen.
@@ -26,21 +24,11 @@ public record Stance(FrontPose pose, double elevation) {
 
   /** The planting angle; empty for the tree as measured. */
   Optional<Planting> planting() {
-    return pose.tilt() == 0 ? Optional.empty() : Optional.of(pose.planting());
+    return FrontScene.planting(pose);
   }
 
   /** What a plan leaves of the tree, standing so, without its bends; only to be drawn. */
   Plan of(Optional<Plan> plan) {
-    return new Plan(
-        plan.map(Plan::id).orElse(""),
-        OptionalDouble.of(pose.azimuth()),
-        planting(),
-        plan.map(Plan::cuts).orElse(List.of()),
-        plan.flatMap(Plan::apex),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return FrontScene.standing(plan, pose);
   }
 }

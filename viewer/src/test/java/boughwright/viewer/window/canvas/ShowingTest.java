@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.modeller.history.History;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Segment;
@@ -17,9 +18,7 @@ import boughwright.viewer.scene.PoseStops;
 import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.work.Answer;
 import boughwright.viewer.window.work.Workspace;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,18 +28,13 @@ import org.junit.jupiter.api.Test;
 /** What is shown of a plan that cuts, plants at a slant and bends. */
 class ShowingTest {
   private static final Plan PLAN =
-      new Plan(
-          "a",
-          OptionalDouble.empty(),
-          Optional.of(new Planting(Math.toRadians(20), 0)),
-          Stream.concat(InventedCourses.lined().cuts().stream(), Stream.of(new Spot("b1", 0.5)))
-              .toList(),
-          Optional.empty(),
-          InventedCourses.lined().proposals(),
-          false,
-          Plan.Stance.AS_MEASURED,
-          Optional.empty(),
-          Map.of());
+      new PlanDraft("a")
+          .planting(Optional.of(new Planting(Math.toRadians(20), 0)))
+          .cuts(
+              Stream.concat(InventedCourses.lined().cuts().stream(), Stream.of(new Spot("b1", 0.5)))
+                  .toList())
+          .proposals(InventedCourses.lined().proposals())
+          .build();
   private static final Document DOCUMENT = InventedCourses.document(PLAN);
   private static final Document LINED = InventedCourses.document(InventedCourses.lined());
 

@@ -9,9 +9,8 @@ import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
-import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import boughwright.modeller.units.DisplayUnits;
 import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
@@ -123,15 +122,7 @@ public final class Sketches {
 
   private static Document of(List<Segment> segments) {
     return new Document(
-        new Tree(
-            "Invented",
-            new TreeWood.OfSpecies("unknown"),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            Unions.SURFACE,
-            segments,
-            List.of(),
-            List.of()),
+        new TreeDraft("Invented", new TreeWood.OfSpecies("unknown"), segments).build(),
         List.of(),
         Map.of());
   }

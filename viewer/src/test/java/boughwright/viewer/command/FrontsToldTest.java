@@ -1,97 +1,38 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import static boughwright.viewer.command.MovedTrunk.azimuth;
+import static boughwright.viewer.command.MovedTrunk.degreesApart;
+import static boughwright.viewer.command.MovedTrunk.few;
+import static boughwright.viewer.command.MovedTrunk.fronts;
+import static boughwright.viewer.command.MovedTrunk.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Small trees and few tilts, so that a search takes no time. */
-class FrontsVerbTest {
+/** What the verb tells of the fronts it finds, and of one it explains. */
+class FrontsToldTest {
   private static final double ROUNDING = 1e-9;
 
   @TempDir private Path folder;
 
-  /** A trunk that moves in one plane, a wound, three roots, two branches and two plans. */
-  private Path tree() {
-    return write(
-        """
-        {"format": "boughwright-tree", "version": 1, "name": "Moved trunk (invented)",
-         "species": "carpinus-betulus", "bark_mm": 0.5, "unions": "surface",
-         "segments": [
-          {"id": "t1", "parent": null, "kind": "trunk", "start_mm": [0, 0, 0],
-           "end_mm": [25, 0, 90], "caliper_start_mm": 50, "caliper_end_mm": 38},
-          {"id": "t2", "parent": "t1", "kind": "trunk", "end_mm": [-20, 8, 190],
-           "caliper_start_mm": 38, "caliper_end_mm": 24},
-          {"id": "t3", "parent": "t2", "kind": "trunk", "end_mm": [5, 0, 280],
-           "caliper_start_mm": 24, "caliper_end_mm": 8},
-          {"id": "b1", "parent": "t1", "kind": "branch", "end_mm": [150, 30, 110],
-           "caliper_start_mm": 12, "caliper_end_mm": 5},
-          {"id": "b2", "parent": "t2", "kind": "branch", "end_mm": [-120, 60, 215],
-           "caliper_start_mm": 9, "caliper_end_mm": 4},
-          {"id": "r1", "parent": "t1", "along": 0, "kind": "root", "end_mm": [80, -10, -4],
-           "caliper_start_mm": 22, "caliper_end_mm": 12},
-          {"id": "r2", "parent": "t1", "along": 0, "kind": "root", "end_mm": [-70, 20, -4],
-           "caliper_start_mm": 20, "caliper_end_mm": 12},
-          {"id": "r3", "parent": "t1", "along": 0, "kind": "root", "end_mm": [10, 75, -6],
-           "caliper_start_mm": 18, "caliper_end_mm": 10}],
-         "wounds": [{"id": "w1", "segment": "t1", "along": 0.6, "round_deg": 180,
-           "width_mm": 22, "height_mm": 26}],
-         "plans": [
-          {"id": "a", "cuts": [{"segment": "t3", "along": 0.5}], "apex": "t3", "proposals": []},
-          {"id": "b", "front_azimuth_deg": 77, "proposals": [{"id": "p1", "about": "b1",
-            "hung_weights": [{"segment": "b1", "along": 1, "mass_kg": 0.1}]}]}]}
-        """);
-  }
-
-  private Path write(String text) {
-    return TreeFixture.write(folder, "tree.tree.json", text);
-  }
-
-  private static Ran fronts(Path file, Object... more) {
-    List<Object> words = new ArrayList<>(List.of("fronts", file));
-    words.addAll(List.of(more));
-    return Ran.command(words.toArray());
-  }
-
-  private static Ran few(Path file, Object... more) {
-    List<Object> words = new ArrayList<>(List.of(more));
-    words.addAll(List.of("--tilt-deg", "2"));
-    return fronts(file, words.toArray());
-  }
-
-  private static double degreesApart(double one, double other) {
-    return Math.abs(Math.IEEEremainder(one - other, 360));
-  }
+  private static final String AS_GOOD = "As good as front 1";
 
   private static String score(JsonNode front) {
     return String.format(Locale.ROOT, "%.1f", 100 * front.get("score").asDouble());
   }
 
-  private static JsonNode measure(JsonNode front, String name) {
-    for (JsonNode one : front.get("measures")) {
-      if (one.get("measure").asText().equals(name)) {
-        return one;
-      }
-    }
-    throw new AssertionError("no " + name + " in " + front);
-  }
-
   @Test
   void fiveFronts_areToldTheBestFirst_andAgreeWithTheJson() {
-    Path file = tree();
+    Path file = MovedTrunk.write(folder);
     Ran ran = few(file);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isZero();
@@ -134,12 +75,10 @@ class FrontsVerbTest {
     assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(101));
   }
 
-  private static final String AS_GOOD = "As good as front 1";
-
   /** The sum of a score is what its measures add; worked out here from weights and merits. */
   @Test
   void json_addsUp_withUnitsInItsKeys() {
-    JsonNode answer = few(tree(), "--json").json();
+    JsonNode answer = few(MovedTrunk.write(folder), "--json").json();
     assertThat(answer.at("/style").asText()).isEqualTo("upright");
     assertThat(answer.at("/tilts/sideways_deg").asDouble()).isCloseTo(2, within(ROUNDING));
     assertThat(answer.at("/map/azimuth_step_deg").asDouble()).isCloseTo(2, within(ROUNDING));
@@ -168,7 +107,7 @@ class FrontsVerbTest {
   /** What speaks against a front is the worse of two sides, in words too. */
   @Test
   void reasons_sayTheSideTheySpeakFor() {
-    Ran ran = few(tree());
+    Ran ran = few(MovedTrunk.write(folder));
     boolean against = false;
     int told = 0;
     for (String line : ran.out().lines().map(String::strip).toList()) {
@@ -187,7 +126,7 @@ class FrontsVerbTest {
 
   @Test
   void plan_isJudgedAsItsCutsLeaveIt() {
-    Path file = tree();
+    Path file = MovedTrunk.write(folder);
     JsonNode uncut = fronts(file, "--at", "0", "--json").json();
     Ran ran = fronts(file, "--plan", "a", "--at", "0", "--json");
     assertThat(ran.code()).as(ran.err()).isZero();
@@ -204,7 +143,7 @@ class FrontsVerbTest {
 
   @Test
   void oneFront_isExplained() {
-    Path file = tree();
+    Path file = MovedTrunk.write(folder);
     Ran ran = fronts(file, "--at", "-20, 3, -2");
     assertThat(ran.code()).as(ran.err()).isZero();
     JsonNode at = fronts(file, "--at", "-20,3,-2", "--json").json().get("at");
@@ -224,11 +163,14 @@ class FrontsVerbTest {
 
   @Test
   void wishesOfTheFile_areTaken_andTheCommandLineComesFirst() throws IOException {
-    Path file = tree();
+    Path file = MovedTrunk.write(folder);
     String wishes =
         "\"fronts\": {\"style\": \"broom\", \"eye_mm\": 300, \"eye_distance_mm\": 500,"
             + " \"weights\": {\"taper\": 7}}, \"bark_mm\"";
-    write(Files.readString(file).replace("\"bark_mm\"", wishes));
+    TreeFixture.write(
+        folder,
+        file.getFileName().toString(),
+        Files.readString(file).replace("\"bark_mm\"", wishes));
     JsonNode saved = fronts(file, "--at", "0", "--json").json();
     assertThat(saved.get("style").asText()).isEqualTo("broom");
     assertThat(saved.at("/weights/taper").asDouble()).isEqualTo(7);
@@ -255,7 +197,7 @@ class FrontsVerbTest {
 
   @Test
   void leaves_hideAndAreSaidToBeAGuess() {
-    Path file = tree();
+    Path file = MovedTrunk.write(folder);
     JsonNode bare = fronts(file, "--at", "0", "--json").json();
     JsonNode leaf = fronts(file, "--at", "0", "--in-leaf", "--json").json();
     assertThat(bare.get("in_leaf").asBoolean()).isFalse();
@@ -271,151 +213,12 @@ class FrontsVerbTest {
   }
 
   @Test
-  void chosenFront_goesIntoThePlan_andNothingElseIsChanged() throws IOException {
-    Path file = tree();
-    ObjectNode before = document(file);
-    Ran ran = few(file, "--choice", "2", "--add-to-plan", "b", "--json");
-    assertThat(ran.code()).as(ran.err()).isZero();
-    assertThat(ran.json().get("added_to_plan").asText()).isEqualTo("b");
-    JsonNode front = ran.json().get("fronts").get(1);
-    ObjectNode after = document(file);
-    ObjectNode plan = (ObjectNode) after.get("plans").get(1);
-    assertThat(degreesApart(plan.get("front_azimuth_deg").asDouble(), azimuth(front)))
-        .isCloseTo(0, within(1e-6));
-    assertThat(plan.has("planting")).isEqualTo(front.has("planting"));
-    for (String angle : List.of("tilt_deg", "toward_azimuth_deg")) {
-      assertThat(plan.at("/planting/" + angle).asDouble())
-          .isCloseTo(front.at("/planting/" + angle).asDouble(), within(1e-6));
-    }
-    plan.remove("planting");
-    plan.set("front_azimuth_deg", before.get("plans").get(1).get("front_azimuth_deg"));
-    assertThat(without(keys(before), keys(after))).isEmpty();
-    assertThat(without(keys(after), keys(before))).isEmpty();
-    assertThat(Ran.command("check", file).code()).isZero();
-    assertThat(folder.resolve("tree.tree.json~")).exists();
-  }
-
-  private static double azimuth(JsonNode front) {
-    return front.get("front_azimuth_deg").asDouble();
-  }
-
-  private static ObjectNode document(Path file) throws IOException {
-    return (ObjectNode) new ObjectMapper().readTree(Files.readString(file));
-  }
-
-  /** Every value with where it is, numbers as numbers. */
-  private static Set<String> keys(JsonNode node) {
-    Set<String> all = new HashSet<>();
-    collect(node, "", all);
-    return all;
-  }
-
-  private static Set<String> without(Set<String> all, Set<String> some) {
-    Set<String> left = new HashSet<>(all);
-    left.removeAll(some);
-    return left;
-  }
-
-  private static void collect(JsonNode node, String place, Set<String> all) {
-    if (node.isObject()) {
-      node.properties().forEach(f -> collect(f.getValue(), place + "/" + f.getKey(), all));
-    } else if (node.isArray()) {
-      for (int n = 0; n < node.size(); n++) {
-        collect(node.get(n), place + "/" + n, all);
-      }
-    } else {
-      all.add(place + "=" + (node.isNumber() ? String.valueOf(node.asDouble()) : node));
-    }
-  }
-
-  @Test
-  void newPlan_takesCutsAndApexOfTheOneJudged() throws IOException {
-    Path file = tree();
-    Ran ran = few(file, "--plan", "a", "--add-to-plan", "f");
-    assertThat(ran.code()).as(ran.err()).isZero();
-    assertThat(ran.words()).contains("Front 1 is in the file now, in plan f.");
-    JsonNode plan = document(file).get("plans").get(2);
-    assertThat(plan.get("id").asText()).isEqualTo("f");
-    assertThat(plan.get("apex").asText()).isEqualTo("t3");
-    assertThat(plan.at("/cuts/0/segment").asText()).isEqualTo("t3");
-    assertThat(plan.has("front_azimuth_deg")).isTrue();
-  }
-
-  @Test
-  void whatCannotBeUsed_isRefusedTogether_andNothingIsWritten() throws IOException {
-    Path file = tree();
-    String before = Files.readString(file);
-    Ran ran =
-        fronts(
-            file,
-            "--plan",
-            "z",
-            "--style",
-            "windy",
-            "--eye-mm",
-            "high",
-            "--eye-distance-mm",
-            "0",
-            "--tilt-deg",
-            "95",
-            "--weights",
-            "mouvement=2,taper,wounds=-1",
-            "--container",
-            "300x200",
-            "--at",
-            "20,5",
-            "--picture",
-            "p.jpg",
-            "--size",
-            "10x10",
-            "--choice",
-            "9",
-            "--add-to-plan",
-            " ");
-    assertThat(ran.code()).isEqualTo(2);
-    assertThat(ran.out()).isEmpty();
-    for (String option :
-        List.of(
-            "--plan",
-            "--style",
-            "--eye-mm",
-            "--eye-distance-mm",
-            "--tilt-deg",
-            "--container",
-            "--at",
-            "--size",
-            "--choice",
-            "--add-to-plan")) {
-      assertThat(ran.err().lines().filter(line -> line.startsWith(option + ":"))).isNotEmpty();
-    }
-    assertThat(ran.err().lines().filter(line -> line.startsWith("--weights:"))).hasSize(3);
-    assertThat(ran.err())
-        .contains("Did you mean movement?")
-        .contains("\"windy\" is none of upright")
-        .contains("p.jpg");
-    assertThat(Files.readString(file)).isEqualTo(before);
-    try (var files = Files.list(folder)) {
-      assertThat(files).containsExactly(file);
-    }
-  }
-
-  @Test
-  void optionsWithoutUse_areRefused() {
-    Path file = tree();
-    assertThat(fronts(file, "--choice", "2").err()).contains("nothing is done with it");
-    assertThat(fronts(file, "--size", "900x600").err()).contains("there is no picture");
-    assertThat(fronts(file, "--eye-distance-mm", "900").err()).contains("Add --eye-mm");
-    assertThat(fronts(file, "--at", "3", "--add-to-plan", "f").err()).contains("--at");
-    String none =
-        "movement=0,taper=0,root-base=0,wounds=0,at-viewer=0,apex-lean=0,sides=0,over-base=0,"
-            + "depth=0,first-branch=0,space=0,bulge=0,deadwood=0";
-    assertThat(fronts(file, "--weights", none).err()).contains("every weight is 0");
-  }
-
-  @Test
   void treeWithoutRoots_isJudgedWithoutThem() throws IOException {
-    Path file = tree();
-    write(Files.readString(file).replaceAll("(?s),\\s*\\{\"id\": \"r[123]\".*?\\}", ""));
+    Path file = MovedTrunk.write(folder);
+    TreeFixture.write(
+        folder,
+        file.getFileName().toString(),
+        Files.readString(file).replaceAll("(?s),\\s*\\{\"id\": \"r[123]\".*?\\}", ""));
     JsonNode answer = few(file, "--json").json();
     assertThat(answer.get("fronts")).isNotEmpty();
     for (JsonNode front : answer.get("fronts")) {
@@ -428,28 +231,6 @@ class FrontsVerbTest {
     assertThat(drawn.code()).isEqualTo(2);
     assertThat(drawn.err()).contains("no root leaves the trunk in this file");
     assertThat(folder.resolve("r.png")).doesNotExist();
-  }
-
-  /** An upright rod is the same from every side: there is no front, and none is made up. */
-  @Test
-  void oneStraightUprightSegment_hasNoFront() throws IOException {
-    Path file = TreeFixture.pulled(folder, "\"tension_N\": 5");
-    String before = Files.readString(file);
-    Ran ran = few(file);
-    assertThat(ran.code()).as(ran.err()).isZero();
-    assertThat(ran.words())
-        .startsWith("No side of this tree is better than another:")
-        .contains("no front is put forward")
-        .contains("the trunk line is one straight piece")
-        .contains("the tree has no branches");
-    JsonNode answer = few(file, "--json").json();
-    assertThat(answer.get("side_can_be_chosen").asBoolean()).isFalse();
-    assertThat(answer.get("fronts")).isEmpty();
-    Ran kept = few(file, "--add-to-plan", "f");
-    assertThat(kept.code()).isEqualTo(2);
-    assertThat(kept.out()).isEmpty();
-    assertThat(kept.err()).contains("no side of this tree is better than another");
-    assertThat(Files.readString(file)).isEqualTo(before);
   }
 
   /** Six even branches round an upright trunk. */
@@ -470,7 +251,9 @@ class FrontsVerbTest {
               100 * y));
     }
     Path file =
-        write(
+        TreeFixture.write(
+            folder,
+            "even.tree.json",
             """
             {"format": "boughwright-tree", "version": 1, "name": "Even (invented)",
              "species": "carpinus-betulus", "segments": [
