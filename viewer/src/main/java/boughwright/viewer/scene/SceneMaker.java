@@ -53,7 +53,8 @@ final class SceneMaker {
     Optional<TrialResult> holding = shown.filter(t -> t.outcome().holds());
     bent = holding.map(this::pose);
     // where nothing bends there are no colours, and the key says: as measured
-    scale = holding.flatMap(TrialResult::peak).map(Peak::bendingStrain).map(StrainScale::forPicture);
+    scale =
+        holding.flatMap(TrialResult::peak).map(Peak::bendingStrain).map(StrainScale::forPicture);
   }
 
   /** The same in leaf, or bare. */

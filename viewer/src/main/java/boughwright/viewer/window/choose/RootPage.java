@@ -154,9 +154,7 @@ final class RootPage {
     }
     List<String> soils = GroundWords.soil(base);
     soil.tell(
-        soils.isEmpty()
-            ? "Every root shows, none has air beneath."
-            : told(String.join(" ", soils)),
+        soils.isEmpty() ? "Every root shows, none has air beneath." : told(String.join(" ", soils)),
         about("Where the soil line belongs at this planting angle.", MEASURED));
   }
 
@@ -173,7 +171,9 @@ final class RootPage {
         about("How deep the lowest root goes below the soil line at the trunk.", MEASURED));
     int cuts = all.loss().cuts().size();
     String cut =
-        cuts == 0 ? "None is cut." : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container.";
+        cuts == 0
+            ? "None is cut."
+            : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container.";
     loss.show(
         GroundWords.share(all.loss().share()),
         (cut + " " + GroundWords.lifted(all.loss())).strip(),
@@ -248,7 +248,11 @@ final class RootPage {
       roots
           .get(n)
           .tell(
-              told(Wording.capital(GroundWords.state(one.then())) + "; " + GroundWords.rise(one) + "."),
+              told(
+                  Wording.capital(GroundWords.state(one.then()))
+                      + "; "
+                      + GroundWords.rise(one)
+                      + "."),
               about("How the start of this root lies to the soil line.", MEASURED));
     }
   }
