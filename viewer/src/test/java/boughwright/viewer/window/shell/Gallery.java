@@ -145,6 +145,7 @@ public final class Gallery {
     robot.reachAndClick("choose.best-2");
     mark(2);
     robot.reachAndClick("choose.best-1");
+    robot.patiently("all is drawn", () -> !robot.isThere("status.progress"));
     robot.reach("choose.best-2");
     shoot(fronts);
     robot.reachAndClick("choose.compare-f1");
