@@ -106,17 +106,8 @@ public record Plan(
    * when was said of this one.
    */
   public Plan under(String otherId) {
-    return new Plan(
-        otherId,
-        frontAzimuth,
-        planting,
-        cuts,
-        apex,
-        proposals,
-        selfWeight,
-        stance,
-        clamp,
-        otherId.equals(id) ? schedule : Schedule.UNSAID,
-        extras);
+    return otherId.equals(id)
+        ? this
+        : new PlanDraft(this).id(otherId).schedule(Schedule.UNSAID).build();
   }
 }

@@ -208,8 +208,8 @@ public final class CanvasBench {
   }
 
   private void hand() throws IOException, InterruptedException {
-    line("| the hornbeam by hand | until the measures show | until the picture shows |");
-    line("|---|---|---|");
+    line("| the hornbeam by hand | measures show | picture shows | event thread |");
+    line("|---|---|---|---|");
     line("%s", HandBench.rows());
   }
 

@@ -5,8 +5,6 @@ import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
-import boughwright.modeller.plan.PlanDraft;
-import boughwright.modeller.plan.Schedule;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
@@ -54,17 +52,10 @@ record Keeping(Path file, Optional<Wanted> picture, Optional<String> planId) {
               chosen.document, chosen.plan, chosen.trial, chosen.course, picture.get().pixels())
           .write(picture.get().file());
     }
-    Optional<Plan> plan = planId.map(id -> named(chosen.plan, id));
+    Optional<Plan> plan = planId.map(chosen.plan::under);
     if (plan.isPresent()) {
       TreeFiles.write(PlanEdits.put(plan.get()).of(chosen.document), file);
     }
     return new Kept(picture.map(Wanted::name), plan);
-  }
-
-  /** A plan under a new id has no schedule: that is of other bends. */
-  private static Plan named(Plan plan, String id) {
-    return plan.id().equals(id)
-        ? plan
-        : new PlanDraft(plan).id(id).schedule(Schedule.UNSAID).build();
   }
 }

@@ -33,10 +33,40 @@ final class Arrangement {
     this.area = area;
   }
 
+  /**
+   * How one view fits.
+   *
+   * @param scale the largest in which it does [pixels per metre]
+   * @param low how far down it reaches from the root base, negative [m]
+   */
+  record Fit(double scale, double low) {
+    /** What fits two pages alike. */
+    Fit and(Fit other) {
+      return new Fit(Math.min(scale, other.scale), Math.min(low, other.low));
+    }
+  }
+
+  /** How one view fits into the area. */
+  Fit fit(Wanted wanted) {
+    List<Shape> one = List.of(shape(wanted));
+    return new Fit(scale(one, area), low(one));
+  }
+
+  /** One view as large and as high over the foot of the area as on the pages beside it. */
+  ViewFrame arrange(Wanted wanted, Fit alike) {
+    Shape shape = shape(wanted);
+    Extent own = shape.extent();
+    Extent extent = new Extent(own.left(), own.right(), alike.low(), own.high());
+    return row(List.of(new Shape(wanted, extent)), area, alike.scale()).get(0);
+  }
+
+  private Shape shape(Wanted wanted) {
+    return new Shape(wanted, Extent.of(scene, wanted.angle()));
+  }
+
   /** Beside each other or one above the other, whichever shows the tree larger. */
   List<ViewFrame> arrange(List<Wanted> wanted) {
-    List<Shape> shapes =
-        wanted.stream().map(w -> new Shape(w, Extent.of(scene, w.angle()))).toList();
+    List<Shape> shapes = wanted.stream().map(this::shape).toList();
     double beside = scale(shapes, area);
     List<Rect> rows = rows(shapes.size());
     double stacked =

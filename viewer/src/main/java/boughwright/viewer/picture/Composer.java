@@ -26,6 +26,11 @@ final class Composer {
 
   private static final double LONGEST_BAR = 230;
 
+  /** From baseline to baseline of the notes at the foot, and how high their letters are. */
+  private static final double NOTE_STEP = 22;
+
+  private static final double NOTE_HEIGHT = 16;
+
   /** Where the verdict has told the trouble already. */
   private static final String NOTHING_BENT = "Shown as measured; nothing is bent.";
 
@@ -55,26 +60,39 @@ final class Composer {
    */
   List<ViewFrame> compose(
       List<Arrangement.Wanted> wanted, SceneRenderer renderer, Optional<Course> course) {
+    Rect area = drawAround(course);
+    List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
+    drawViews(frames, renderer);
+    return frames;
+  }
+
+  /** Draws the views and what is told under them. */
+  void drawViews(List<ViewFrame> frames, SceneRenderer renderer) {
+    Told told = new Told(frames.size());
+    for (ViewFrame frame : frames) {
+      drawView(frame, renderer, told);
+    }
+    drawFooter(frames.get(0).camera().pixelsPerMetre(), told.missing());
+  }
+
+  private double width() {
+    return page.image().getWidth() - 2 * page.u(MARGIN);
+  }
+
+  /** Draws all but the views, and gives the room that is left for them. */
+  Rect drawAround(Optional<Course> course) {
     double margin = page.u(MARGIN);
-    double width = page.image().getWidth() - 2 * margin;
+    double width = width();
     drawFrame(page);
     double top = drawHeading(margin, width);
     double bottom = footerTop(width) - page.u(FOOTER_GAP) - margin * 0.5;
     Rect whole = new Rect(margin, top, width, bottom - top);
     Rect free = new FlawPanel(page, Mark.flaws(scene.marks())).draw(whole);
     Rect beside = scene.risk().map(risk -> new RiskPanel(page, risk).draw(free)).orElse(free);
-    Rect area =
-        course
-            .filter(c -> scene.trouble().isEmpty())
-            .map(c -> new CoursePanel(page, c).draw(beside))
-            .orElse(beside);
-    List<ViewFrame> frames = new Arrangement(page, scene, area).arrange(wanted);
-    Told told = new Told(frames.size());
-    for (ViewFrame frame : frames) {
-      drawView(frame, renderer, told);
-    }
-    drawFooter(frames.get(0).camera().pixelsPerMetre(), margin, width, told.missing());
-    return frames;
+    return course
+        .filter(c -> scene.trouble().isEmpty())
+        .map(c -> new CoursePanel(page, c).draw(beside))
+        .orElse(beside);
   }
 
   /** The line round everything on a page. */
@@ -160,10 +178,19 @@ final class Composer {
   /** Where the middle of the footer's first row is [pixels]. */
   private double footerTop(double width) {
     int rows = key.rowCount(keyRoom(page.u(MARGIN), width));
-    return page.image().getHeight() - page.u(104) - page.u(Key.ROW) * (rows - 1);
+    double usual = page.image().getHeight() - page.u(104) - page.u(Key.ROW) * (rows - 1);
+    double underLegend = firstNote(footnote.size()) - page.u(NOTE_HEIGHT + Legend.BELOW);
+    return scene.scale().isPresent() ? Math.min(usual, underLegend) : usual;
   }
 
-  private void drawFooter(double pixelsPerMetre, double left, double width, long missing) {
+  /** Baseline of the first of so many notes at the foot [pixels]. */
+  private double firstNote(int count) {
+    return page.image().getHeight() - page.u(46) - page.u(NOTE_STEP) * (count - 1) / 2;
+  }
+
+  private void drawFooter(double pixelsPerMetre, long missing) {
+    double left = page.u(MARGIN);
+    double width = width();
     double y = footerTop(width);
     page.rule(new Line2D.Double(left, y - page.u(46), left + width, y - page.u(46)), 1, Ink.FRAME);
     ScaleBar.fitting(pixelsPerMetre, page.u(LONGEST_BAR)).draw(page, left, y);
@@ -173,16 +200,17 @@ final class Composer {
     if (missing > 0) {
       notes.add(missing + (missing == 1 ? " label" : " labels") + " found no room.");
     }
-    double step = page.u(22);
-    double foot = page.image().getHeight() - page.u(46) - step * (notes.size() - 1) / 2;
+    double foot = firstNote(notes.size());
     for (String note : notes) {
       page.write(fitted(note, width), left, foot, Page.Style.FOOT);
-      foot += step;
+      foot += page.u(NOTE_STEP);
     }
   }
 
   private String fitted(String words, double width) {
     double size = page.u(Page.Style.FOOT.size());
-    return Lettering.fitted(words, Page.Style.FOOT.weight(), size, width);
+    Paragraph.Room line = new Paragraph.Room(width, 1);
+    String whole = Sentences.fitting(words, Page.Style.FOOT.weight(), size, line);
+    return Lettering.fitted(whole, Page.Style.FOOT.weight(), size, width);
   }
 }

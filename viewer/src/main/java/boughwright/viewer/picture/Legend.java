@@ -13,6 +13,9 @@ final class Legend {
   /** Room it takes on the page of the default size, with some to its left [pixels]. */
   static final double ROOM = 420;
 
+  /** How far its numbers reach below the middle of the bar, with some room [pixels]. */
+  static final double BELOW = 38;
+
   private static final double WIDTH = 360;
 
   /** Between words that stand in one row, at least [pixels]. */

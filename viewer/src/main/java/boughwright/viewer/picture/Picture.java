@@ -17,12 +17,10 @@ import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.Stand;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Wording;
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /** Pictures of a tree, made without a window and without a display. */
 public final class Picture {
@@ -131,7 +129,7 @@ public final class Picture {
   }
 
   /**
-   * Trees beside one another, each from its own front.
+   * Trees beside one another, each from its own front, all in one scale and on one soil line.
    *
    * @param subjects what is drawn, from left to right
    * @param size of the whole; no part is made smaller than a picture can be
@@ -143,49 +141,36 @@ public final class Picture {
     PictureSize part =
         new PictureSize(
             Math.max(PictureSize.SMALLEST_WIDTH, size.width() / subjects.size()), size.height());
-    BufferedImage all =
-        new BufferedImage(
-            part.width() * subjects.size(), part.height(), BufferedImage.TYPE_INT_RGB);
-    Graphics2D pen = all.createGraphics();
-    try {
-      for (int n = 0; n < subjects.size(); n++) {
-        PrintedPicture.Subject subject = subjects.get(n);
-        Scene scene = subject.scene(Optional.empty());
-        ViewAngle front = ViewAngle.level(scene.front());
-        Drawn drawn = new Drawn(subject, scene, Optional.empty());
-        BufferedImage one =
-            draw(
-                drawn,
-                List.of(new Arrangement.Wanted(front, "Front", from(front))),
-                () -> new Page(part, part.unitBesideOthers()));
-        pen.drawImage(one, n * part.width(), 0, null);
-      }
-    } finally {
-      pen.dispose();
+    List<Drawn> all = new ArrayList<>();
+    for (PrintedPicture.Subject subject : subjects) {
+      all.add(new Drawn(subject, subject.scene(Optional.empty()), Optional.empty()));
     }
-    return all;
+    return SideBySide.draw(all, part);
   }
 
   /** What is drawn. */
-  private record Drawn(PrintedPicture.Subject subject, Scene scene, Optional<Course> course) {}
+  record Drawn(PrintedPicture.Subject subject, Scene scene, Optional<Course> course) {
+    /** What puts it on a page. */
+    Composer on(Page page) throws InputException {
+      Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
+      requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
+      return new Composer(page, scene, heading, Footnote.of(subject.trial()));
+    }
+  }
 
   private static BufferedImage draw(Drawn drawn, List<Arrangement.Wanted> views, PictureSize size)
       throws NoGraphicsException, InputException {
-    return draw(drawn, views, () -> new Page(size));
-  }
-
-  private static BufferedImage draw(
-      Drawn drawn, List<Arrangement.Wanted> views, Supplier<Page> sheet)
-      throws NoGraphicsException, InputException {
-    PrintedPicture.Subject subject = drawn.subject();
-    Heading heading = Heading.of(subject.document(), subject.plan(), subject.trial());
-    requireLetters(heading.name() + heading.about() + heading.reason() + heading.change());
     try (SceneRenderer renderer = SceneRenderer.open();
-        Page page = sheet.get()) {
-      new Composer(page, drawn.scene(), heading, Footnote.of(subject.trial()))
-          .compose(views, renderer, drawn.course());
+        Page page = new Page(size)) {
+      drawn.on(page).compose(views, renderer, drawn.course());
       return page.image();
     }
+  }
+
+  /** A tree from its front. */
+  static Arrangement.Wanted front(Scene scene) {
+    ViewAngle front = ViewAngle.level(scene.front());
+    return new Arrangement.Wanted(front, "Front", from(front));
   }
 
   private static String from(ViewAngle angle) {

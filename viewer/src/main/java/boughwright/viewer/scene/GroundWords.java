@@ -151,7 +151,11 @@ public final class GroundWords {
     long mm = Math.round(1000 * Math.abs(level.rise()));
     return mm == 0
         ? "its start as high as measured"
-        : "its start " + mm + " mm " + (level.rise() > 0 ? "higher" : "lower") + " than as measured";
+        : "its start "
+            + mm
+            + " mm "
+            + (level.rise() > 0 ? "higher" : "lower")
+            + " than as measured";
   }
 
   /** How deep the container is below the soil line. */

@@ -52,7 +52,9 @@ final class SceneMaker {
     measured = Pose.measured(skeleton, limbs, stand);
     Optional<TrialResult> holding = shown.filter(t -> t.outcome().holds());
     bent = holding.map(this::pose);
-    scale = holding.map(t -> StrainScale.forPicture(t.peak().map(Peak::bendingStrain).orElse(0.0)));
+    // where nothing bends there are no colours, and the key says: as measured
+    scale =
+        holding.flatMap(TrialResult::peak).map(Peak::bendingStrain).map(StrainScale::forPicture);
   }
 
   /** The same in leaf, or bare. */

@@ -41,13 +41,13 @@ public final class WindowRobot {
   /** How long anything may take before a test gives up, on a busy machine [ms]. */
   private static final long PATIENCE = 30_000;
 
+  private static final long LONG_PATIENCE = 180_000;
+
   /** Between two looks at what a window works out [ms]. */
   private static final long PAUSE = 20;
 
   /** Between two looks at what arrives [ms]. */
   private static final long SHORT_PAUSE = 5;
-
-  private static final long LONG_PATIENCE = 180_000;
 
   private static final int CLICKS = 10;
 

@@ -9,6 +9,8 @@ import java.awt.Component;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 
 /** Turns and tilts the hornbeam by hand where its front is chosen, in a window on the screen. */
@@ -24,6 +26,8 @@ public final class HandBench {
 
   private static final int ROUND = 40;
 
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
   private final TestDesk desk;
   private final CanvasView view;
 
@@ -38,7 +42,10 @@ public final class HandBench {
     System.exit(0);
   }
 
-  /** The rows of a table: what the hand does, until the measures show, until the picture shows. */
+  /**
+   * The rows of a table: what the hand does, until the measures show, until the picture shows, and
+   * the processor time of the event thread for all of it.
+   */
   public static String rows() throws IOException, InterruptedException {
     TestDesk desk = TestDesk.whole(Files.createTempDirectory("hand"));
     WindowRobot.doOnEvents(() -> desk.window.choose(CHOOSE));
@@ -68,17 +75,19 @@ public final class HandBench {
   private String row(String what, boolean shift) throws InterruptedException {
     Times told = new Times();
     Times drawn = new Times();
+    Times worked = new Times();
     WindowRobot.doOnEvents(() -> mouse(MouseEvent.MOUSE_PRESSED, 0, shift));
     for (int n = 1; n <= WARM_UPS + RUNS; n++) {
       int step = n;
-      LiveRenderer.Request before =
+      LiveRenderer.Request last =
           WindowRobot.onEvents(() -> view.picture().orElseThrow().frame().request());
+      long before = eventTime();
       long began = System.nanoTime();
       WindowRobot.doOnEvents(() -> mouse(MouseEvent.MOUSE_DRAGGED, step, shift));
       // what the drag lets be painted was queued before this
       WindowRobot.doOnEvents(() -> {});
       long shown = System.nanoTime();
-      while (!WindowRobot.onEvents(() -> isNew(before))) {
+      while (!WindowRobot.onEvents(() -> isNew(last))) {
         Thread.sleep(0, 200_000);
       }
       WindowRobot.doOnEvents(() -> {});
@@ -86,10 +95,15 @@ public final class HandBench {
       if (n > WARM_UPS) {
         told.add(shown - began);
         drawn.add(seen - began);
+        worked.add(eventTime() - before);
       }
     }
     WindowRobot.doOnEvents(() -> mouse(MouseEvent.MOUSE_RELEASED, 0, shift));
-    return String.format("| %s | %s | %s |%n", what, told, drawn);
+    return String.format("| %s | %s | %s | %s |%n", what, told, drawn, worked);
+  }
+
+  private static long eventTime() {
+    return WindowRobot.onEvents(THREADS::getCurrentThreadCpuTime);
   }
 
   /** Whether the picture is of what the hand has made of the tree, not a finer one of before. */

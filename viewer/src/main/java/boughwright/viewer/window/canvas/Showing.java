@@ -262,7 +262,12 @@ final class Showing {
     }
     Optional<Plan> plan = plan();
     if (isPreview()) {
-      return preview.flatMap(Preview::told).map(told -> "Shown now: " + told + ".").orElse("");
+      // where there are stops the slider says it
+      return preview
+          .flatMap(Preview::told)
+          .filter(told -> stops.stops().size() == 1)
+          .map(told -> "Shown now: " + told + ".")
+          .orElse("");
     }
     if (stops.trouble().isPresent()) {
       return stops.trouble().get();

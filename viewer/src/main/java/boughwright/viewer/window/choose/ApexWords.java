@@ -10,6 +10,7 @@ import boughwright.physics.apex.Chop;
 import boughwright.physics.apex.TipStand;
 import boughwright.physics.trial.Odds;
 import boughwright.viewer.scene.NoBendWords;
+import boughwright.viewer.scene.Wording;
 import boughwright.viewer.scene.YearsWords;
 import boughwright.viewer.window.work.Workspace;
 import java.util.Locale;
@@ -23,7 +24,7 @@ final class ApexWords {
   }
 
   private String length(double metres) {
-    return workspace.units().length(Math.round(metres * 1000) / 1000.0);
+    return workspace.units().inWords(Wording.millimetres(metres));
   }
 
   String opening(Apexes apexes) {
@@ -33,7 +34,11 @@ final class ApexWords {
     }
     ApexOption first = apexes.options().get(0);
     String left =
-        apexes.leftOut() == 0 ? "" : " " + apexes.leftOut() + " thinner ones were left out.";
+        switch (apexes.leftOut()) {
+          case 0 -> "";
+          case 1 -> " One thinner one was left out.";
+          default -> " " + apexes.leftOut() + " thinner ones were left out.";
+        };
     return switch (first.state()) {
       case STANDS, REACHES -> "The best comes first." + left;
       case NEARER ->
@@ -102,8 +107,8 @@ final class ApexWords {
     return "the tip "
         + length(stand.beside())
         + " beside it, leaning "
-        + workspace.units().angle(stand.lean())
-        + ", "
+        + Math.round(Math.toDegrees(stand.lean()))
+        + "°, "
         + length(stand.height())
         + " high";
   }

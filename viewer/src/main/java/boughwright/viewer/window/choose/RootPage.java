@@ -49,6 +49,7 @@ final class RootPage {
   private final List<Reading> readings = List.of(level, soil, depth, loss, steps, mass, ties);
   private final JPanel list = Controls.stack();
   private final List<Reading> roots = new ArrayList<>();
+  private final JComponent each;
   private final JPanel column = Controls.column();
   private Optional<Ground> ground = Optional.empty();
   private Optional<Turning.Basis> basis = Optional.empty();
@@ -65,7 +66,8 @@ final class RootPage {
     column.add(
         Controls.section("Roots and container", depth, loss, steps), "gaptop " + Controls.APART);
     column.add(Controls.section("Balance", mass, ties), "gaptop " + Controls.APART);
-    column.add(Controls.section("Each root", list), "gaptop " + Controls.APART);
+    each = Controls.section("Each root", list);
+    column.add(each, "gaptop " + Controls.APART);
     turning.listen(this::follow);
   }
 
@@ -98,7 +100,7 @@ final class RootPage {
     }
     if (turning.judge().isEmpty()) {
       readings.forEach(reading -> reading.clear(""));
-      list.removeAll();
+      list(List.of());
       say(turning.trouble());
       return;
     }
@@ -152,9 +154,7 @@ final class RootPage {
     }
     List<String> soils = GroundWords.soil(base);
     soil.tell(
-        soils.isEmpty()
-            ? "Every root shows, none has air beneath."
-            : told(String.join(" ", soils)),
+        soils.isEmpty() ? "Every root shows, none has air beneath." : told(String.join(" ", soils)),
         about("Where the soil line belongs at this planting angle.", MEASURED));
   }
 
@@ -171,7 +171,9 @@ final class RootPage {
         about("How deep the lowest root goes below the soil line at the trunk.", MEASURED));
     int cuts = all.loss().cuts().size();
     String cut =
-        cuts == 0 ? "None is cut." : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container.";
+        cuts == 0
+            ? "None is cut."
+            : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container.";
     loss.show(
         GroundWords.share(all.loss().share()),
         (cut + " " + GroundWords.lifted(all.loss())).strip(),
@@ -229,6 +231,7 @@ final class RootPage {
   }
 
   private void list(List<RootLevel> levels) {
+    each.setVisible(!levels.isEmpty());
     if (roots.size() != levels.size()) {
       list.removeAll();
       roots.clear();
@@ -245,7 +248,11 @@ final class RootPage {
       roots
           .get(n)
           .tell(
-              told(Wording.capital(GroundWords.state(one.then())) + "; " + GroundWords.rise(one) + "."),
+              told(
+                  Wording.capital(GroundWords.state(one.then()))
+                      + "; "
+                      + GroundWords.rise(one)
+                      + "."),
               about("How the start of this root lies to the soil line.", MEASURED));
     }
   }

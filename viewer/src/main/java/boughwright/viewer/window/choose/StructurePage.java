@@ -152,7 +152,7 @@ final class StructurePage {
     boolean inHand = isFocusInside();
     list.removeAll();
     for (int n = 0; n < faults.size(); n++) {
-      list.add(card(n + 1, faults.get(n)), "wmin 0, growx, gaptop " + Controls.NEAR);
+      list.add(card(n + 1, faults.get(n)), "wmin 0, growx, gaptop " + Controls.APART);
     }
     list.revalidate();
     list.repaint();

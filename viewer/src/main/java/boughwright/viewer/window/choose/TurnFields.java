@@ -60,11 +60,7 @@ final class TurnFields {
     toward.field.explainAs(about);
     JButton upright = button("As measured", "choose.upright", 'd', turning::upright);
     JButton planned = button("As in the plan", "choose.as-planned", 'n', turning::asPlanned);
-    section =
-        Controls.section(
-            "Turn and tilt",
-            pairs(),
-            Controls.row(upright, planned));
+    section = Controls.section("Turn and tilt", pairs(), Controls.row(upright, planned));
   }
 
   private static Pair tilt(String name, String words, DisplayUnits units) {

@@ -61,7 +61,7 @@ public final class Pages {
     }
     cards.setOpaque(false);
     Whole whole = new Whole();
-    JPanel head = new JPanel(new MigLayout("insets 8 12 0 12, fillx", "[grow,fill,0:pref]", ""));
+    JPanel head = new JPanel(new MigLayout("insets 8 12 4 12, fillx", "[grow,fill,0:pref]", ""));
     head.setOpaque(false);
     head.add(row, "wmin 0");
     whole.add(head, BorderLayout.NORTH);

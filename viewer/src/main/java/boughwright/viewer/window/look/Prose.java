@@ -5,6 +5,7 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Rectangle;
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
@@ -16,6 +17,12 @@ public final class Prose extends JTextArea {
 
   /** A word of so many letters is a name, and may be broken anywhere. */
   private static final int NAME = 20;
+
+  /** The space between a number and its unit, where no line breaks. */
+  private static final Pattern TO_UNIT =
+      Pattern.compile("(?<=[0-9]) (?=(?:N|lbf|kgf|kg|mm|cm|m|in|%)(?!\\p{L}))");
+
+  private static final char UNBROKEN = '\u00A0';
 
   private final Words.Rank rank;
   private Shade shade;
@@ -36,6 +43,17 @@ public final class Prose extends JTextArea {
     setHighlighter(null);
     getAccessibleContext().setAccessibleName(words);
     dress();
+  }
+
+  @Override
+  public void setText(String words) {
+    super.setText(TO_UNIT.matcher(words).replaceAll(String.valueOf(UNBROKEN)));
+  }
+
+  /** What it says, as it was told. */
+  @Override
+  public String getText() {
+    return super.getText().replace(UNBROKEN, ' ');
   }
 
   /** Says something else. */
@@ -79,7 +97,7 @@ public final class Prose extends JTextArea {
   /** Width of the longest word, which lines cannot break [user pixels]. */
   int longestWord() {
     FontMetrics metrics = getFontMetrics(getFont());
-    return Arrays.stream(getText().split("\\s+"))
+    return Arrays.stream(super.getText().split("\\s+"))
             .filter(word -> word.length() < NAME)
             .mapToInt(metrics::stringWidth)
             .max()

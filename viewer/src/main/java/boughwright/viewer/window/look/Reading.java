@@ -2,7 +2,6 @@
 package boughwright.viewer.window.look;
 
 import java.util.Optional;
-import java.util.regex.Pattern;
 import net.miginfocom.swing.MigLayout;
 
 /**
@@ -12,10 +11,6 @@ import net.miginfocom.swing.MigLayout;
 public final class Reading extends ExplainedPanel {
   private static final long serialVersionUID = 1L;
   private static final String NOTHING = "\u2013";
-
-  /** The space between a number and its unit, where no line breaks. */
-  private static final Pattern TO_UNIT =
-      Pattern.compile("(?<=[0-9]) (?=(?:N|lbf|kgf|mm|cm|m|in|%)(?!\\p{L}))");
 
   private final Prose value = new Prose(NOTHING, Shade.INK, Words.Rank.READING);
 
@@ -43,7 +38,7 @@ public final class Reading extends ExplainedPanel {
   public void show(String words, String smallNote, Explanation what) {
     value.say(words, Shade.INK);
     value.setVisible(true);
-    note.say(TO_UNIT.matcher(smallNote).replaceAll("\u00A0"), Shade.QUIET);
+    note.say(smallNote, Shade.QUIET);
     note.setVisible(!smallNote.isEmpty());
     take(Optional.of(what));
     speak();
@@ -52,7 +47,7 @@ public final class Reading extends ExplainedPanel {
   /** Says something in words that break their lines, where a big number would not fit. */
   public void tell(String words, Explanation what) {
     show("", words, what);
-    note.say(note.getText(), Shade.INK);
+    note.say(words, Shade.INK);
     value.setVisible(false);
     speak();
   }

@@ -62,6 +62,7 @@ public final class Gallery {
       open(home, tone, usual);
       modes(tone, 1600, 1000, "");
       modes(tone, 1024, 640, "");
+      chosen(tone);
       sheets(tone);
       tour(tone);
       WindowRobot.closeAll();
@@ -81,28 +82,92 @@ public final class Gallery {
     String tag = "-" + word(tone) + "-" + width + more;
     WindowRobot.doOnEvents(() -> test.window.workspace().select(Selection.NONE));
     choose(0);
-    shoot("look" + tag);
+    if (wants("look")) {
+      shoot("look" + tag);
+    }
     WindowRobot.doOnEvents(() -> test.window.workspace().select(Selection.of("b1")));
-    shoot("look-picked" + tag);
-    choose(1);
-    for (String page : PAGES) {
-      test.robot.click("measure.page." + page);
-      shoot("measure-" + page + tag);
+    if (wants("look")) {
+      shoot("look-picked" + tag);
     }
-    test.robot.click("measure.page.segments");
-    choose(2);
-    for (String page : List.of("front", "roots", "structure", "apex")) {
-      test.robot.click("choose.page." + page);
-      shoot("choose-" + page + tag);
+    if (wants("measure")) {
+      choose(1);
+      pages("measure", PAGES, tag);
+      test.robot.click("measure.page.segments");
     }
-    choose(3);
-    shoot("pull-empty" + tag);
-    pull();
-    shoot("pull" + tag);
-    test.robot.keys(KeyEvent.VK_ESCAPE);
-    choose(4);
-    shoot("compare" + tag);
+    if (wants("choose")) {
+      choose(2);
+      pages("choose", List.of("front", "roots", "structure", "apex"), tag);
+    }
+    if (wants("pull")) {
+      choose(3);
+      shoot("pull-empty" + tag);
+      pull();
+      shoot("pull" + tag);
+      test.robot.keys(KeyEvent.VK_ESCAPE);
+    }
+    if (wants("compare")) {
+      choose(4);
+      shoot("compare" + tag);
+    }
     choose(0);
+  }
+
+  /** Whether pictures whose names begin so may be asked for. */
+  private boolean wants(String mode) {
+    return only.contains(mode) || mode.contains(only);
+  }
+
+  private void pages(String mode, List<String> pages, String tag) throws IOException {
+    for (String page : pages) {
+      test.robot.click(mode + ".page." + page);
+      shoot(mode + "-" + page + tag);
+    }
+  }
+
+  /** What the pages of choosing show once a person has worked on them. */
+  private void chosen(Tone tone) throws IOException {
+    String fronts = "choose-fronts-" + word(tone);
+    String compared = "choose-compared-" + word(tone);
+    String leaders = "choose-leaders-" + word(tone);
+    String posed = "choose-leader-" + word(tone);
+    if (!wants("choose")) {
+      return;
+    }
+    test.resize(1600, 1000);
+    WindowRobot.doOnEvents(() -> test.window.workspace().select(Selection.NONE));
+    choose(2);
+    WindowRobot robot = test.robot;
+    robot.click("choose.page.front");
+    robot.reachAndClick("choose.find");
+    robot.patiently("fronts are found", () -> robot.isThere("choose.best-1"));
+    robot.reachAndClick("choose.best-1");
+    mark(1);
+    robot.reachAndClick("choose.best-2");
+    mark(2);
+    robot.reachAndClick("choose.best-1");
+    robot.patiently("all is drawn", () -> !robot.isThere("status.progress"));
+    robot.reach("choose.best-2");
+    shoot(fronts);
+    robot.reachAndClick("choose.compare-f1");
+    robot.reachAndClick("choose.compare-f2");
+    robot.reach("choose.compared-score-f1");
+    shoot(compared);
+    robot.click("choose.page.apex");
+    robot.click("choose.apex-find");
+    robot.patiently("leaders are tried", () -> robot.isThere("choose.apex-keep-1"));
+    shoot(leaders);
+    robot.reachAndClick("choose.apex-show-1");
+    shoot(posed);
+    WindowRobot.doOnEvents(test.window.workspace()::undo);
+    WindowRobot.doOnEvents(test.window.workspace()::undo);
+    choose(0);
+  }
+
+  private void mark(int count) {
+    test.robot.reachAndClick("choose.mark");
+    test.robot.waitFor(
+        count + " marked",
+        () -> test.window.workspace().document().fronts().marked().size() == count);
   }
 
   private void choose(int mode) {
@@ -180,6 +245,9 @@ public final class Gallery {
   }
 
   private void tour(Tone tone) throws IOException {
+    if (!wants("tour")) {
+      return;
+    }
     WindowRobot.doOnEvents(() -> Tour.start(test.window, test.desk));
     for (int step = 1; step <= TourStep.values().length; step++) {
       String count = step + " of 5";
