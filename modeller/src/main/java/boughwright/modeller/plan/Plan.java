@@ -100,4 +100,23 @@ public record Plan(
   public Plan withSchedule(Schedule other) {
     return new PlanDraft(this).schedule(other).build();
   }
+
+  /**
+   * A plan of its own that is like this one. Under another id it has no schedule: what was done
+   * when was said of this one.
+   */
+  public Plan under(String otherId) {
+    return new Plan(
+        otherId,
+        frontAzimuth,
+        planting,
+        cuts,
+        apex,
+        proposals,
+        selfWeight,
+        stance,
+        clamp,
+        otherId.equals(id) ? schedule : Schedule.UNSAID,
+        extras);
+  }
 }

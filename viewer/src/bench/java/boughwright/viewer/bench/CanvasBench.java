@@ -19,6 +19,7 @@ import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Visibility;
 import boughwright.viewer.window.canvas.FirstPicture;
+import boughwright.viewer.window.canvas.HandBench;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -35,12 +36,8 @@ public final class CanvasBench {
   private static final int HEIGHT = 800;
   private static final int[] COUNTS = {300, 2000};
 
-  /** Runs of one row, and how long it may go on when they take long [ns]. */
   private static final int WARM_UPS = 12;
-
   private static final int RUNS = 60;
-  private static final int FEWEST_RUNS = 7;
-  private static final long LONG_ENOUGH = 4_000_000_000L;
 
   private final StringBuilder page = new StringBuilder();
   private final SceneRenderer renderer;
@@ -60,6 +57,7 @@ public final class CanvasBench {
       bench.previews();
       bench.picks();
       bench.starts();
+      bench.hand();
       Files.writeString(Path.of(args[0]), bench.page);
     }
   }
@@ -186,7 +184,7 @@ public final class CanvasBench {
     line("|---|---|---|");
     Times window = new Times();
     Times picture = new Times();
-    for (int n = 0; n < FEWEST_RUNS; n++) {
+    for (int n = 0; n < Times.FEWEST_RUNS; n++) {
       ProcessBuilder start =
           new ProcessBuilder(
               Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -205,8 +203,14 @@ public final class CanvasBench {
       window.add(1_000_000 * Long.parseLong(millis[0]));
       picture.add(1_000_000 * Long.parseLong(millis[1]));
     }
-    line("| %d runs | %s | %s |", FEWEST_RUNS, window, picture);
+    line("| %d runs | %s | %s |", Times.FEWEST_RUNS, window, picture);
     line("");
+  }
+
+  private void hand() throws IOException, InterruptedException {
+    line("| the hornbeam by hand | until the measures show | until the picture shows |");
+    line("|---|---|---|");
+    line("%s", HandBench.rows());
   }
 
   /** Lines of sight spread over the picture. */
@@ -220,37 +224,11 @@ public final class CanvasBench {
     for (int n = 0; n < WARM_UPS + RUNS && !times.isEnough(from); n++) {
       long began = System.nanoTime();
       run.accept(n);
-      if (n >= WARM_UPS || System.nanoTime() - from > LONG_ENOUGH) {
+      if (n >= WARM_UPS || System.nanoTime() - from > Times.LONG_ENOUGH) {
         times.add(System.nanoTime() - began);
       }
     }
     return times;
-  }
-
-  /** Median and quartiles of many runs. */
-  private static final class Times {
-    private final List<Double> millis = new ArrayList<>();
-
-    void add(long nanoseconds) {
-      millis.add(nanoseconds / 1e6);
-    }
-
-    boolean isEnough(long from) {
-      return millis.size() >= FEWEST_RUNS && System.nanoTime() - from > LONG_ENOUGH;
-    }
-
-    @Override
-    public String toString() {
-      List<Double> sorted = millis.stream().sorted().toList();
-      int count = sorted.size();
-      double half = sorted.get(count / 2);
-      return String.format(
-          Locale.ROOT,
-          half < 1 ? "%.3f ms (%.3f to %.3f)" : "%.1f ms (%.1f to %.1f)",
-          half,
-          sorted.get(count / 4),
-          sorted.get(3 * count / 4));
-    }
   }
 
   /** Wood as a row of balls on every segment. */

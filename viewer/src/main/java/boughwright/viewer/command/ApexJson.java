@@ -91,7 +91,7 @@ final class ApexJson {
     for (int n = 0; n < leader.cuts().size(); n++) {
       WoundClosure wound = option.wounds().get(n);
       ObjectNode cut = YearsJson.of(wound);
-      place(cut, leader.cuts().get(n).at());
+      place(cut, leader.cuts().get(n).cut());
       cuts.add(cut);
     }
     node.set("years_to_thicken", YearsJson.of(option.thickening()));

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.plan.Spot;
 import boughwright.physics.apex.ApexOption;
 import boughwright.physics.apex.ApexSearch;
 import boughwright.physics.apex.Apexes;
 import boughwright.physics.apex.Chop;
-import boughwright.physics.apex.Leader;
 import boughwright.physics.apex.TipStand;
 import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.grow.YearlyRing;
@@ -205,15 +205,14 @@ final class ApexText {
             + place(chop.at())
             + ", where it is "
             + Shown.fixed(1000 * chop.caliper(), 0)
-            + " mm thick. The wound closes in "
-            + YearsWords.of(chop.wound().years())
-            + late(chop.wound())
-            + "; the new leader is thick enough in "
-            + YearsWords.of(chop.thickening())
+            + " mm thick. The wound "
+            + YearsWords.closes(chop.wound())
+            + "; the new leader is thick enough "
+            + YearsWords.when(chop.thickening())
             + " and brings the tree to "
             + Shown.fixed(1000 * chop.height(), 0)
-            + " mm in "
-            + YearsWords.of(chop.growing())
+            + " mm "
+            + YearsWords.when(chop.growing())
             + ". All of it: "
             + YearsWords.of(chop.years())
             + ".");
@@ -226,26 +225,21 @@ final class ApexText {
     return spot.segment() + " at " + Shown.fixed(100 * spot.along(), 0) + " % of its length";
   }
 
-  private static String late(WoundClosure wound) {
-    return wound.isLate() ? ", late: after three years closing protects little from decay" : "";
-  }
-
   private void told(ApexAnswer.Told told) {
     ApexOption option = told.option();
     String verdict =
         told.trial().verdict().map(one -> "; verdict: " + one.level().words()).orElse("");
     page.heading("Choice " + told.number() + ", " + option.leader().tip().segment() + verdict);
-    List<Leader.TopCut> cuts = option.leader().cuts();
+    List<CutFace> cuts = option.leader().cuts();
     for (int n = 0; n < cuts.size(); n++) {
       WoundClosure wound = option.wounds().get(n);
       page.inner(
           "Cut "
-              + place(cuts.get(n).at())
+              + place(cuts.get(n).cut())
               + ": a wound "
               + Shown.fixed(1000 * wound.width(), 0)
-              + " mm wide, closed in "
-              + YearsWords.of(wound.years())
-              + late(wound)
+              + " mm wide that "
+              + YearsWords.closes(wound)
               + ".");
     }
     if (cuts.isEmpty()) {
@@ -300,7 +294,8 @@ final class ApexText {
     page.point("Growth: " + YearlyRing.of(answer.request().tree().setting()).basis() + ".");
     page.point(
         "Wounds close by 1.3 (1.0 to 2.0) times the ring from each side; that callus outgrows the"
-            + " ring is measured, the figure is an assumption.");
+            + " ring is measured, the figure is an assumption. Closed after more than three years"
+            + " they no longer keep decay out (Harris, in Perry and Hickman 1987).");
     page.point(
         "A step of 0.6 is the least that looks grown: common practice, no source. Leader and wood"
             + " below lay on the same cross-section.");

@@ -14,14 +14,13 @@ import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.tree.Container;
 import boughwright.viewer.scene.GroundWords;
+import boughwright.viewer.scene.Wording;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
 /** The full account of the root base for one front, for the person at the bench. */
 final class GroundText {
-  static final String PRACTICE = " (common practice, no source)";
-
   /** What is told where the account comes to it. */
   private static final Set<Unsaid> OF_BASE =
       EnumSet.of(
@@ -112,10 +111,10 @@ final class GroundText {
         (base.isLevel() ? "Level: " : "Not level: ")
             + "the starts lie within "
             + Shown.millimetres(base.unevenness())
-            + " of their mean height; the trade allows "
-            + Shown.millimetres(base.tolerance())
-            + ", a tenth of the trunk. Farthest off is "
-            + base.farthest().root().id()
+            + " of their mean height; "
+            + GroundWords.allowed(base)
+            + ". "
+            + Wording.capital(GroundWords.farthest(base))
             + ", deepest "
             + base.deepest().root().id()
             + ".");
@@ -166,13 +165,7 @@ final class GroundText {
   private void soil(RootBase base) {
     changed("Buried by this tilt: ", base.changed(Level.State.BURIED));
     changed("Air comes beneath: ", base.changed(Level.State.CLEAR));
-    if (base.lowerToShow() > 0) {
-      page.inner("Soil " + mm(base.lowerToShow()) + " lower would show the start of every root.");
-    }
-    if (base.raiseToCover() > 0) {
-      page.inner(
-          "Soil " + mm(base.raiseToCover()) + " higher would leave no start with air beneath.");
-    }
+    GroundWords.soil(base).forEach(page::inner);
   }
 
   private void changed(String words, List<RootLevel> levels) {
@@ -212,7 +205,7 @@ final class GroundText {
             + ", two thirds of the height, and a depth of "
             + mm(fit.usualDepth())
             + ", the trunk's thickness"
-            + PRACTICE
+            + GroundWords.PRACTICE
             + ".");
   }
 

@@ -2,7 +2,6 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.design.ground.GroundAnswer;
-import boughwright.modeller.design.ground.Root;
 import boughwright.modeller.design.ground.RootCare;
 import boughwright.modeller.design.ground.RootCut;
 import boughwright.modeller.design.ground.RootLoss;
@@ -10,7 +9,6 @@ import boughwright.modeller.design.ground.RootMass;
 import boughwright.modeller.design.ground.TiltSteps;
 import boughwright.viewer.scene.GroundWords;
 import boughwright.viewer.scene.Wording;
-import java.util.stream.Collectors;
 
 /** How deep the roots go, what is cut, and in how many repottings. */
 final class RootMassText {
@@ -31,7 +29,10 @@ final class RootMassText {
   void write(RootMass roots) {
     depth(roots);
     cuts(roots.loss());
-    lifted(roots.loss());
+    String lifted = GroundWords.lifted(roots.loss());
+    if (!lifted.isEmpty()) {
+      page.inner(lifted);
+    }
     if (roots.loss().share() > 0) {
       share(roots.loss());
     }
@@ -52,8 +53,7 @@ final class RootMassText {
             + "."
             + answer
                 .fit()
-                .map(fit -> " From the soil line to the floor there are " + mm(fit.soilDepth()))
-                .map(words -> words + ".")
+                .map(fit -> " " + Wording.capital(GroundWords.room(fit)) + ".")
                 .orElse(""));
     page.inner(
         "The middle of the root wood is "
@@ -84,15 +84,6 @@ final class RootMassText {
             + " roots and soil are not counted.");
   }
 
-  private void lifted(RootLoss loss) {
-    if (!loss.lifted().isEmpty()) {
-      page.inner(
-          "Every end comes out of the soil and would dry: "
-              + loss.lifted().stream().map(Root::id).collect(Collectors.joining(", "))
-              + ".");
-    }
-  }
-
   private void share(RootLoss loss) {
     page.inner(
         "In all "
@@ -102,32 +93,14 @@ final class RootMassText {
             + " may go, "
             + GroundWords.share(care.most())
             + " at most from a strong tree, and no big branch in the same season"
-            + GroundText.PRACTICE
+            + GroundWords.PRACTICE
             + ".");
   }
 
   private void steps(TiltSteps steps) {
-    if (steps.tilts().isEmpty()) {
-      page.inner(GroundWords.noSteps());
-    } else if (steps.atOnce()) {
-      if (answer.pose().tilt() > 0) {
-        page.inner("The roots allow this tilt in one repotting.");
-      }
-    } else {
-      String tilts =
-          steps.tilts().stream()
-              .map(tilt -> Shown.fixed(Math.toDegrees(tilt), 0))
-              .collect(Collectors.joining(", then "));
-      page.inner(
-          "The roots allow it in steps only: "
-              + steps.tilts().size()
-              + " repottings, "
-              + GroundWords.interval(care)
-              + " apart"
-              + GroundText.PRACTICE
-              + ". Tilt from as measured, in degrees: "
-              + tilts
-              + ".");
+    // nothing is asked of the roots where nothing is tilted
+    if (answer.pose().tilt() > 0 || !steps.atOnce()) {
+      page.inner(GroundWords.steps(steps, care));
     }
     steps.follow().ifPresent(this::follow);
   }
@@ -146,16 +119,16 @@ final class RootMassText {
     if (follow.hopeless()) {
       page.inner(bend + ": more than wood bears, however slowly.");
     } else if (follow.tooThick()) {
-      page.inner(bend + "; it is too thick for fingers (25 mm" + GroundText.PRACTICE + ").");
+      page.inner(bend + "; it is too thick for fingers (25 mm" + GroundWords.PRACTICE + ").");
     } else if (follow.steps() == 1) {
-      page.inner(bend + ", which it may bear at once (1 %" + GroundText.PRACTICE + ").");
+      page.inner(bend + ", which it may bear at once (1 %" + GroundWords.PRACTICE + ").");
     } else {
       page.inner(
           bend
               + ": "
               + follow.steps()
               + " repottings, at 1 % a time"
-              + GroundText.PRACTICE
+              + GroundWords.PRACTICE
               + ", unless it is cut.");
     }
   }

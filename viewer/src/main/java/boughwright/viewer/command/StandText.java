@@ -6,7 +6,7 @@ import boughwright.modeller.design.ground.GroundAnswer;
 import boughwright.modeller.design.ground.TieDown;
 import boughwright.modeller.design.ground.Unsaid;
 import boughwright.modeller.plan.Standing;
-import boughwright.viewer.scene.Wording;
+import boughwright.viewer.scene.GroundWords;
 import java.util.EnumSet;
 import java.util.OptionalDouble;
 
@@ -43,7 +43,7 @@ final class StandText {
             + " (1 kg a litre with its water, from memory; leaves left out). Its centre of mass is "
             + mm(above.centre().z())
             + " up, "
-            + place(above)
+            + GroundWords.place(above)
             + ".");
     balance
         .whole()
@@ -53,33 +53,12 @@ final class StandText {
                     "Tree, soil and container weigh "
                         + Shown.kilograms(whole.mass())
                         + " together, "
-                        + place(whole)
+                        + GroundWords.place(whole)
                         + " (soil and container taken in their middle)."));
-    balance.margin().ifPresent(margin -> margin(margin, balance));
-  }
-
-  private static String place(Balance.Body body) {
-    return Wording.beside(body.centre().x(), body.centre().y());
-  }
-
-  private void margin(double margin, Balance balance) {
-    String what =
-        balance.whole().isPresent()
-            ? "The centre of mass stands "
-            : "The centre of mass of the tree alone stands ";
-    if (margin < 0) {
-      page.inner(
-          what
-              + mm(-margin)
-              + " beyond the edge of the container: it falls over unless it is held.");
-      return;
+    String margin = GroundWords.margin(balance);
+    if (!margin.isEmpty()) {
+      page.inner(margin);
     }
-    page.inner(
-        what
-            + mm(margin)
-            + " inside the nearest edge of the floor; it tips over at a slope of "
-            + Shown.fixed(Math.toDegrees(balance.tips().orElseThrow()), 0)
-            + " degrees.");
   }
 
   private void ties(TieDown down) {
@@ -91,14 +70,9 @@ final class StandText {
             + " at "
             + mm(down.push().height())
             + ", two thirds of its height, comes from the worst side"
-            + GroundText.PRACTICE
+            + GroundWords.PRACTICE
             + ". Soil on the roots is not counted.");
-    page.inner(
-        down.rocksAt() <= 0
-            ? "Untied it falls over by itself."
-            : "Untied it rocks at "
-                + Shown.atMost(down.rocksAt(), 1, " N").replace("about ", "")
-                + ".");
+    page.inner(GroundWords.untied(down));
     double distance = answer.trunk();
     TextTable table = new TextTable(1).row("ties", "tension of each");
     for (int count = 2; count <= 4; count++) {

@@ -1,19 +1,29 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.scene;
 
+import boughwright.modeller.design.ground.Balance;
+import boughwright.modeller.design.ground.ContainerFit;
 import boughwright.modeller.design.ground.GroundAnswer;
 import boughwright.modeller.design.ground.Level;
 import boughwright.modeller.design.ground.RootBase;
 import boughwright.modeller.design.ground.RootCare;
 import boughwright.modeller.design.ground.RootLevel;
+import boughwright.modeller.design.ground.RootLoss;
 import boughwright.modeller.design.ground.RootMass;
+import boughwright.modeller.design.ground.TieDown;
+import boughwright.modeller.design.ground.TiltSteps;
 import boughwright.modeller.design.ground.Unsaid;
+import boughwright.modeller.problem.VisibleText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** The root base at a front and planting angle, in words. */
 public final class GroundWords {
+  /** Behind a rule of the trade that nobody published. */
+  public static final String PRACTICE = " (common practice, no source)";
+
   private GroundWords() {}
 
   /** The whole account in one line. */
@@ -94,9 +104,7 @@ public final class GroundWords {
   }
 
   private static String by(String state, double length) {
-    return Math.round(1000 * length) == 0
-        ? "just " + state
-        : state + " by " + Wording.millimetres(length);
+    return isSeen(length) ? state + " by " + Wording.millimetres(length) : "just " + state;
   }
 
   /** A height [m] in whole millimetres with its sign. */
@@ -105,19 +113,145 @@ public final class GroundWords {
     return (mm > 0 ? "+" : "") + mm;
   }
 
-  /** Years from one repotting to the next. */
-  public static String interval(RootCare care) {
-    return care.fewestYears() + " to " + care.mostYears() + " years";
+  /** How far off level the starts of roots may be. */
+  public static String allowed(RootBase base) {
+    return "the trade allows " + Wording.tenths(base.tolerance()) + ", a tenth of the trunk";
   }
 
-  /** Said where the roots do not allow a tilt in any number of steps. */
-  public static String noSteps() {
-    return "No number of repottings does it: too little of the roots would be left.";
+  /** The root whose start is farthest off level. */
+  public static String farthest(RootBase base) {
+    return "farthest off is " + VisibleText.of(base.farthest().root().id());
+  }
+
+  /** What soil lower and higher at the trunk would do, each where it does something. */
+  public static List<String> soil(RootBase base) {
+    List<String> words = new ArrayList<>();
+    if (isSeen(base.lowerToShow())) {
+      words.add(
+          "Soil "
+              + Wording.millimetres(base.lowerToShow())
+              + " lower would show the start of every root.");
+    }
+    if (isSeen(base.raiseToCover())) {
+      words.add(
+          "Soil "
+              + Wording.millimetres(base.raiseToCover())
+              + " higher would leave no start with air beneath.");
+    }
+    return words;
+  }
+
+  /** Whether a length is worth a word: half a millimetre. */
+  private static boolean isSeen(double length) {
+    return Math.round(1000 * length) > 0;
+  }
+
+  /** How far the start of a root went up or down as the tree was tilted. */
+  public static String rise(RootLevel level) {
+    long mm = Math.round(1000 * Math.abs(level.rise()));
+    return mm == 0
+        ? "its start as high as measured"
+        : "its start " + mm + " mm " + (level.rise() > 0 ? "higher" : "lower") + " than as measured";
+  }
+
+  /** How deep the container is below the soil line. */
+  public static String room(ContainerFit fit) {
+    return "from the soil line to the floor there are " + Wording.millimetres(fit.soilDepth());
+  }
+
+  /** Roots that dry, as no end of theirs is in the soil any more; blank for none. */
+  public static String lifted(RootLoss loss) {
+    return loss.lifted().isEmpty()
+        ? ""
+        : "Every end comes out of the soil and would dry: "
+            + loss.lifted().stream()
+                .map(root -> VisibleText.of(root.id()))
+                .collect(Collectors.joining(", "))
+            + ".";
+  }
+
+  /** In how many repottings the roots allow a tilt. */
+  public static String steps(TiltSteps steps, RootCare care) {
+    if (steps.tilts().isEmpty()) {
+      return "No number of repottings does it: too little of the roots would be left.";
+    }
+    if (steps.atOnce()) {
+      return "The roots allow this tilt in one repotting.";
+    }
+    String tilts =
+        steps.tilts().stream()
+            .map(tilt -> String.valueOf(Math.round(Math.toDegrees(tilt))))
+            .collect(Collectors.joining(", then "));
+    return "The roots allow it in steps only: "
+        + steps.tilts().size()
+        + " repottings, "
+        + care.fewestYears()
+        + " to "
+        + care.mostYears()
+        + " years apart"
+        + PRACTICE
+        + ". Tilt from as measured, in degrees: "
+        + tilts
+        + ".";
+  }
+
+  /** Where a mass stands, seen from the front. */
+  public static String place(Balance.Body body) {
+    return Wording.beside(body.centre().x(), body.centre().y());
+  }
+
+  /** Whether the mass stands over the floor of the container; blank where nobody can say. */
+  public static String margin(Balance balance) {
+    if (balance.margin().isEmpty()) {
+      return "";
+    }
+    double margin = balance.margin().get();
+    String what =
+        balance.whole().isPresent()
+            ? "The centre of mass stands "
+            : "The centre of mass of the tree alone stands ";
+    return margin < 0
+        ? what
+            + Wording.millimetres(-margin)
+            + " beyond the edge of the container: it falls over unless it is held."
+        : what
+            + Wording.millimetres(margin)
+            + " inside the nearest edge of the floor; it tips over at a slope of "
+            + Math.round(Math.toDegrees(balance.tips().orElseThrow()))
+            + " degrees.";
+  }
+
+  /** What rocks the tree untied. */
+  public static String untied(TieDown down) {
+    return down.rocksAt() <= 0
+        ? "Untied it falls over by itself."
+        : "Untied it rocks at " + push(down.rocksAt()) + ".";
+  }
+
+  private static String push(double force) {
+    return force < 0.1 ? "less than " + Wording.newtons(0.1) : Wording.newtons(force);
+  }
+
+  /** What so many ties evenly round have to hold. */
+  public static String tied(TieDown down, int count, double distance) {
+    OptionalDouble tension = down.tension(TieDown.round(count, distance));
+    String push = "a push of " + Wording.newtons(down.push().force());
+    return tension.isEmpty()
+        ? count + " ties beside the trunk cannot hold it against " + push
+        : tension.getAsDouble() == 0
+            ? "it needs no ties against " + push
+            : count
+                + " ties, each of "
+                + Wording.newtons(tension.getAsDouble())
+                + ", hold it against "
+                + push;
   }
 
   /** Names of roots, as one list. */
   public static String names(List<RootLevel> levels) {
-    return levels.stream().map(level -> level.root().id()).collect(Collectors.joining(", "));
+    return levels.stream()
+        .map(level -> VisibleText.of(level.root().id()))
+        .collect(Collectors.joining(", "));
   }
 
   /** What cannot be said, and why. */

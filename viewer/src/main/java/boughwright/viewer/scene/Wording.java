@@ -102,6 +102,11 @@ public final class Wording {
     return more.isEmpty() ? List.of(first) : List.of(first, String.join(", ", more));
   }
 
+  /** Words as they begin a sentence. */
+  public static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   /** A name that is short enough for a label. */
   static String shortened(String name) {
     int length = name.codePointCount(0, name.length());

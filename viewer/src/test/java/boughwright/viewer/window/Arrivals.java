@@ -3,18 +3,43 @@ package boughwright.viewer.window;
 
 import java.awt.AWTEvent;
 import java.awt.EventQueue;
+import java.awt.Point;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
-import java.util.concurrent.atomic.AtomicLong;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 
 /**
- * Counts what mouse and keyboard did to this process. The toolkit's own waiting wants a queue that
- * is empty, and a window that works something out in the background never has one.
+ * Keeps count of what mouse and keyboard did to this process. The toolkit's own waiting wants a
+ * queue that is empty, and a window that works something out in the background never has one.
  */
 final class Arrivals extends EventQueue {
   private static final Arrivals INSTANCE = new Arrivals();
 
-  private final AtomicLong count = new AtomicLong();
+  private volatile Tally tally = new Tally(0, 0, 0, new Point(-1, -1));
+
+  /**
+   * What has come so far; what came is worked off once the event thread answers.
+   *
+   * @param all events of mouse and keys
+   * @param sure of them keys down, buttons down and up, which never fail to come
+   * @param keysUp of them keys up, which nobody hears where the window has just closed
+   * @param pointer where the mouse was last [user pixels of the screen]
+   */
+  record Tally(long all, long sure, long keysUp, Point pointer) {
+    private Tally with(InputEvent event) {
+      int id = event.getID();
+      boolean pressed =
+          id == KeyEvent.KEY_PRESSED
+              || id == MouseEvent.MOUSE_PRESSED
+              || id == MouseEvent.MOUSE_RELEASED;
+      return new Tally(
+          all + 1,
+          sure + (pressed ? 1 : 0),
+          keysUp + (id == KeyEvent.KEY_RELEASED ? 1 : 0),
+          event instanceof MouseEvent mouse ? mouse.getLocationOnScreen() : pointer);
+    }
+  }
 
   private Arrivals() {}
 
@@ -27,16 +52,16 @@ final class Arrivals extends EventQueue {
     return INSTANCE;
   }
 
-  /** How many have been worked off. */
-  long count() {
-    return count.get();
+  Tally tally() {
+    return tally;
   }
 
   @Override
   protected void dispatchEvent(AWTEvent event) {
-    super.dispatchEvent(event);
-    if (event instanceof InputEvent) {
-      count.incrementAndGet();
+    // before it is worked off: what opens a dialog is worked off only when that is closed
+    if (event instanceof InputEvent input) {
+      tally = tally.with(input);
     }
+    super.dispatchEvent(event);
   }
 }

@@ -25,6 +25,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.RepaintManager;
 import javax.swing.SwingUtilities;
@@ -40,26 +41,44 @@ public final class WindowRobot {
   /** How long anything may take before a test gives up, on a busy machine [ms]. */
   private static final long PATIENCE = 30_000;
 
+  /** Between two looks at what a window works out [ms]. */
+  private static final long PAUSE = 20;
+
+  /** Between two looks at what arrives [ms]. */
+  private static final long SHORT_PAUSE = 5;
+
+  private static final long LONG_PATIENCE = 180_000;
+
   private static final int CLICKS = 10;
 
   private static final String SHIFTED = "~!@#$%^&*()_+{}|:\"<>?";
   private static final String UNSHIFTED = "`1234567890-=[]\\;',./";
 
-  /** How long a move of the mouse may take to arrive; one that moves nothing never does [ms]. */
-  private static final long ARRIVAL = 400;
-
-  /** The same for keys and buttons, which always arrive where a window has the keyboard [ms]. */
+  /** How long keys and buttons may take that always arrive where a window has the keyboard [ms]. */
   private static final long SURE_ARRIVAL = 5_000;
 
-  /** So many looks in a row see nothing new before it counts as arrived. */
-  private static final int QUIET = 3;
+  /**
+   * The same for a move of the mouse to where no window is, and a key up where none is left [ms].
+   */
+  private static final long ARRIVAL = 400;
+
+  /** So many looks in a row see nothing new before it counts as worked off. */
+  private static final int QUIET = 4;
 
   private final Robot robot;
   private final Arrivals arrivals = Arrivals.ofProcess();
-  private long arrived = arrivals.count();
 
-  /** Keys and buttons gone down or up since it last settled. */
-  private int touches;
+  /** What had come before it touched anything since it last settled. */
+  private Arrivals.Tally before = arrivals.tally();
+
+  /** Keys and buttons gone down, and buttons gone up, since it last settled. */
+  private int sure;
+
+  /** Keys gone up since it last settled. */
+  private int keysUp;
+
+  /** Where the mouse was sent since it last settled. */
+  private Optional<Point> sent = Optional.empty();
 
   /** A robot for the display of this process; where there is none, see {@link #requireDisplay}. */
   public WindowRobot() {
@@ -120,7 +139,18 @@ public final class WindowRobot {
 
   /** Waits until something holds, asking on the event thread. */
   public void waitFor(String what, Callable<Boolean> holds) {
-    if (!holdsWithin(PATIENCE, holds)) {
+    await(what, PATIENCE, holds);
+  }
+
+  /**
+   * The same for what takes a busy machine minutes: thousands of draws, whole courses, searches.
+   */
+  public void patiently(String what, Callable<Boolean> holds) {
+    await(what, LONG_PATIENCE, holds);
+  }
+
+  private static void await(String what, long milliseconds, Callable<Boolean> holds) {
+    if (!holdsWithin(milliseconds, holds)) {
       throw new AssertionError("waited in vain: " + what + "; there is " + onEvents(Parts::names));
     }
   }
@@ -131,14 +161,14 @@ public final class WindowRobot {
       if (System.nanoTime() > end) {
         return false;
       }
-      pause();
+      pause(PAUSE);
     }
     return true;
   }
 
-  private static void pause() {
+  private static void pause(long milliseconds) {
     try {
-      Thread.sleep(20);
+      Thread.sleep(milliseconds);
     } catch (InterruptedException e) {
       throw new AssertionError(e);
     }
@@ -187,6 +217,30 @@ public final class WindowRobot {
     click(part);
   }
 
+  /** Scrolls until all of what is called so is in view. */
+  public void reach(String name) {
+    JComponent part = find(name, JComponent.class);
+    waitFor(
+        name + " is in view",
+        () -> {
+          // a text field itself would only scroll its own text
+          ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds());
+          return part.getHeight() > 0 && part.getVisibleRect().height == part.getHeight();
+        });
+  }
+
+  /** Scrolls to what is called so and clicks its middle. */
+  public void reachAndClick(String name) {
+    reach(name);
+    click(name);
+  }
+
+  /** Scrolls to a field, replaces what is in it and presses Enter. */
+  public void reachAndFill(String name, String text) {
+    reach(name);
+    fill(name, text);
+  }
+
   /** Clicks the middle of a component. */
   public void click(Component part) {
     click(part, part.getWidth() / 2, part.getHeight() / 2);
@@ -204,7 +258,9 @@ public final class WindowRobot {
   public void moveTo(Component part, int x, int y) {
     waitFor("it is on the screen", part::isShowing);
     Point at = onEvents(part::getLocationOnScreen);
-    robot.mouseMove(at.x + x, at.y + y);
+    at.translate(x, y);
+    robot.mouseMove(at.x, at.y);
+    sent = Optional.of(at);
     settle();
   }
 
@@ -231,13 +287,21 @@ public final class WindowRobot {
   }
 
   private void buttonDown() {
+    begin();
+    sure++;
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-    touches++;
   }
 
   private void buttonUp() {
+    begin();
+    sure++;
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    touches++;
+  }
+
+  private void begin() {
+    if (sure + keysUp == 0) {
+      before = arrivals.tally();
+    }
   }
 
   /** Releases the main button. */
@@ -261,13 +325,14 @@ public final class WindowRobot {
   }
 
   private void press(int... codes) {
+    begin();
     for (int code : codes) {
       robot.keyPress(code);
-      touches++;
+      sure++;
     }
     for (int i = codes.length - 1; i >= 0; i--) {
       robot.keyRelease(codes[i]);
-      touches++;
+      keysUp++;
     }
   }
 
@@ -343,20 +408,30 @@ public final class WindowRobot {
 
   /** Waits until what mouse and keys did has arrived and is worked off. */
   public void settle() {
-    long wait = touches > 0 ? SURE_ARRIVAL : ARRIVAL;
-    long least = arrived + Math.max(1, touches);
-    long end = System.nanoTime() + wait * 1_000_000;
-    long seen = arrivals.count();
+    Toolkit.getDefaultToolkit().sync();
+    arrives(SURE_ARRIVAL, now -> now.sure() >= before.sure() + sure);
+    arrives(ARRIVAL, now -> now.keysUp() >= before.keysUp() + keysUp);
+    arrives(ARRIVAL, now -> sent.map(now.pointer()::equals).orElse(true));
+    sure = 0;
+    keysUp = 0;
+    sent = Optional.empty();
+    long end = System.nanoTime() + SURE_ARRIVAL * 1_000_000;
+    Arrivals.Tally seen = arrivals.tally();
     int quiet = 0;
     while (quiet < QUIET && System.nanoTime() < end) {
-      pause();
+      pause(SHORT_PAUSE);
       doOnEvents(() -> {});
-      long now = arrivals.count();
-      quiet = now == seen && now >= least ? quiet + 1 : 0;
+      Arrivals.Tally now = arrivals.tally();
+      quiet = now.equals(seen) ? quiet + 1 : 0;
       seen = now;
     }
-    touches = 0;
-    arrived = seen;
+  }
+
+  private void arrives(long milliseconds, Predicate<Arrivals.Tally> all) {
+    long end = System.nanoTime() + milliseconds * 1_000_000;
+    while (!all.test(arrivals.tally()) && System.nanoTime() < end) {
+      pause(SHORT_PAUSE);
+    }
   }
 
   /** A window as it paints itself, at the scale of its screen. */

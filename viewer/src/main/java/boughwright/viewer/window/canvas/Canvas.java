@@ -52,7 +52,7 @@ public interface Canvas {
   /** Gives the main mouse button back to turning and picking. */
   void useNone();
 
-  /** Shows a pose while a hand moves; empty for that of the plan. */
+  /** Shows another pose than that of the plan, until it changes; empty for that again. */
   void preview(Optional<Preview> preview);
 
   /**

@@ -27,6 +27,11 @@ public interface CanvasTool {
   /** The person pressed Escape, or another tool comes: forget what was begun. */
   void cancelled();
 
+  /** Whether it has handles over the tree, which follow the mouse. */
+  default boolean hasHandles() {
+    return true;
+  }
+
   /** Paints its handles over the tree, in user pixels. */
   void paint(Graphics2D pen);
 }

@@ -6,7 +6,6 @@ import boughwright.viewer.window.look.Focus;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
 import java.awt.AlphaComposite;
-import java.awt.Composite;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -130,11 +129,15 @@ final class CanvasView extends JComponent {
   }
 
   private void paint(Graphics2D pen, LivePicture which, float share) {
-    Composite before = pen.getComposite();
-    pen.setComposite(AlphaComposite.SrcOver.derive(share));
-    pen.drawImage(which.wood(), 0, 0, getWidth(), getHeight(), null);
-    which.words().ifPresent(words -> pen.drawImage(words, 0, 0, getWidth(), getHeight(), null));
-    pen.setComposite(before);
+    Graphics2D own = (Graphics2D) pen.create();
+    own.setComposite(AlphaComposite.SrcOver.derive(share));
+    // a picture is of another size only while it moves and is coarser, or until the window that
+    // grew has its own: to smooth it on the event thread takes seven times as long
+    own.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_NEAREST_NEIGHBOR);
+    own.drawImage(which.wood(), 0, 0, getWidth(), getHeight(), null);
+    which.words().ifPresent(words -> own.drawImage(words, 0, 0, getWidth(), getHeight(), null));
+    own.dispose();
   }
 
   @Override

@@ -58,31 +58,40 @@ final class Handling implements CanvasMouse.Target {
     tool.ifPresent(t -> t.paint(pen));
   }
 
+  /** Lets handles follow; what else a tool does is seen with the next picture of the tree. */
+  private void repaintHandles() {
+    if (tool.filter(CanvasTool::hasHandles).isPresent()) {
+      view.repaint();
+    }
+  }
+
   @Override
   public boolean pressed(Pointer pointer) {
     boolean taken = tool.isPresent() && tool.get().pressed(pointer);
-    view.repaint();
+    repaintHandles();
     return taken;
   }
 
   @Override
   public void dragged(Pointer pointer) {
     tool.ifPresent(t -> t.dragged(pointer));
-    view.repaint();
+    repaintHandles();
   }
 
   @Override
   public void released(Pointer pointer) {
     tool.ifPresent(t -> t.released(pointer));
-    view.repaint();
+    repaintHandles();
   }
 
   @Override
   public void hovered(Pointer pointer) {
     tool.ifPresent(t -> t.moved(pointer));
     boolean changed = overlay.hover(pointing.hit(pointer.x(), pointer.y()), pointer);
-    if (changed || tool.isPresent()) {
+    if (changed) {
       view.repaint();
+    } else {
+      repaintHandles();
     }
   }
 

@@ -124,7 +124,7 @@ final class Overlay {
   String words() {
     StringBuilder words = new StringBuilder();
     words.append(Notes.name(work.document().tree().name())).append(", ");
-    words.append(showing.preview().isPresent() ? "while it is pulled" : showing.stop().name());
+    words.append(showing.preview().map(Preview::words).orElseGet(() -> showing.stop().name()));
     words.append(showing.isBetween() ? ", between poses" : "").append(". ");
     List<String> picked = work.selection().segments();
     words.append(

@@ -116,7 +116,7 @@ final class PoseSlider {
   /** What the shown pose is called. */
   static String words(Showing showing) {
     if (showing.preview().isPresent()) {
-      return "while you pull";
+      return showing.preview().get().words();
     }
     List<PoseStops.Stop> stops = showing.stops().stops();
     if (!showing.isBetween()) {

@@ -262,7 +262,7 @@ final class Showing {
     }
     Optional<Plan> plan = plan();
     if (isPreview()) {
-      return "";
+      return preview.flatMap(Preview::told).map(told -> "Shown now: " + told + ".").orElse("");
     }
     if (stops.trouble().isPresent()) {
       return stops.trouble().get();

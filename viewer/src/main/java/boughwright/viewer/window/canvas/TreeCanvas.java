@@ -186,8 +186,8 @@ public final class TreeCanvas implements Canvas, AutoCloseable {
     if (viewpoint.isFlat() != flat) {
       viewpoint.setFlat(flat);
     }
+    // what lies over the tree is painted with its next picture, so that they agree
     pictures.ask();
-    view.repaint();
     tell();
   }
 

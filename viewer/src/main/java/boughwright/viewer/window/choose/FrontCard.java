@@ -2,6 +2,7 @@
 package boughwright.viewer.window.choose;
 
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.HighAsWide;
 import java.awt.Cursor;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -40,9 +41,7 @@ final class FrontCard {
           }
         });
     panel =
-        Controls.asHighAsWide(
-            new JPanel(new MigLayout("fillx, insets 0, gapx 8", "[][grow,fill,0:pref]", "[top]")));
-    panel.setOpaque(false);
+        new HighAsWide(new MigLayout("fillx, insets 0, gapx 8", "[][grow,fill,0:pref]", "[top]"));
     panel.add(picture, "w pref!, aligny top");
     panel.add(side, "wmin 0, growx, aligny top");
   }

@@ -7,9 +7,9 @@ import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.plan.FrontMeasure;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.viewer.scene.FrontWords;
+import boughwright.viewer.scene.Wording;
 import boughwright.viewer.window.look.Explanation;
 import java.util.List;
-import java.util.Locale;
 
 /** What fronts and their measures are called in the window, and what their numbers are. */
 final class MeasureWords {
@@ -27,15 +27,11 @@ final class MeasureWords {
   }
 
   static String title(FrontMeasure measure) {
-    return capital(FrontWords.name(measure));
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return Wording.capital(FrontWords.name(measure));
   }
 
   static String style(TreeStyle style) {
-    return capital(FrontWords.style(style).replace('-', ' '));
+    return Wording.capital(FrontWords.style(style).replace('-', ' '));
   }
 
   /** What a measure says, how sure, and from where. */
@@ -98,7 +94,7 @@ final class MeasureWords {
 
   /** A pose as a sentence. */
   static String sentence(FrontPose pose) {
-    return capital(FrontWords.pose(pose)) + ".";
+    return Wording.capital(FrontWords.pose(pose)) + ".";
   }
 
   /** What tells a front from the others, in sentences. */

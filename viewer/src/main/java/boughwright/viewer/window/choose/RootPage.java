@@ -14,9 +14,10 @@ import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.physics.grow.TreeKind;
+import boughwright.physics.grow.Repotting;
 import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.scene.GroundWords;
+import boughwright.viewer.scene.Wording;
 import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Explanation;
 import boughwright.viewer.window.look.Prose;
@@ -26,7 +27,6 @@ import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -44,8 +44,8 @@ final class RootPage {
   private final Reading depth = new Reading("choose.roots-depth", "Roots go down");
   private final Reading loss = new Reading("choose.roots-loss", "Roots that go");
   private final Reading steps = new Reading("choose.roots-steps", "Repottings");
-  private final Reading mass = new Reading("choose.mass", "Middle of the mass");
-  private final Reading ties = new Reading("choose.ties", "Untied, a push rocks it");
+  private final Reading mass = new Reading("choose.mass", "Centre of mass");
+  private final Reading ties = new Reading("choose.ties", "Ties");
   private final List<Reading> readings = List.of(level, soil, depth, loss, steps, mass, ties);
   private final JPanel list = Controls.stack();
   private final List<Reading> roots = new ArrayList<>();
@@ -85,12 +85,7 @@ final class RootPage {
       var tree = workspace.document().tree();
       Cutting cutting =
           new Cutting(new Skeleton(tree), workspace.plan().map(Plan::cuts).orElse(List.of()));
-      RootCare care =
-          switch (TreeKind.of(TrialSpecies.of(tree))) {
-            case DECIDUOUS, RING_POROUS -> RootCare.DECIDUOUS;
-            case CONIFER -> RootCare.CONIFER;
-            case EVERGREEN, UNKNOWN -> RootCare.OTHER;
-          };
+      RootCare care = Repotting.care(TrialSpecies.of(tree));
       ground = Optional.of(new Ground(new WoodLeft(cutting), tree.setting().container(), care));
     }
     return ground.orElseThrow();
@@ -129,9 +124,8 @@ final class RootPage {
     return workspace.units().length(metres);
   }
 
-  /** A distance in whole millimetres; the wood is not known better. */
-  private String near(double metres) {
-    return length(Math.round(Math.abs(metres) * 1000) / 1000.0);
+  private String told(String sentence) {
+    return workspace.units().inWords(sentence);
   }
 
   private static Explanation about(String what, String source) {
@@ -147,30 +141,21 @@ final class RootPage {
     } else {
       level.show(
           length(base.unevenness()),
-          (base.isLevel() ? "level" : "uneven")
-              + "; "
-              + length(base.tolerance())
-              + " is let pass; farthest off: "
-              + base.farthest().root().id(),
+          told(
+              (base.isLevel() ? "level: " : "not level: ")
+                  + GroundWords.allowed(base)
+                  + "; "
+                  + GroundWords.farthest(base)),
           about(
               "How far the root that is farthest off starts above or below all on average.",
               TRADE));
     }
-    double raise = base.raiseToCover();
-    double lower = base.lowerToShow();
-    String words =
-        raise > 0 && lower > 0
-            ? "some high, some buried"
-            : raise > 0
-                ? length(raise) + " higher"
-                : lower > 0 ? length(lower) + " lower" : "as it is";
-    String note =
-        raise > 0 && lower > 0
-            ? length(raise) + " more soil covers all, " + length(lower) + " less shows all"
-            : raise > 0
-                ? "so that no root has air beneath"
-                : lower > 0 ? "so that every root shows" : "every root shows, none has air beneath";
-    soil.show(words, note, about("Where the soil line belongs at this planting angle.", MEASURED));
+    List<String> soils = GroundWords.soil(base);
+    soil.tell(
+        soils.isEmpty()
+            ? "Every root shows, none has air beneath."
+            : told(String.join(" ", soils)),
+        about("Where the soil line belongs at this planting angle.", MEASURED));
   }
 
   private void noBase() {
@@ -179,44 +164,30 @@ final class RootPage {
   }
 
   private void roots(GroundAnswer answer, RootMass all) {
+    String now = "as measured " + length(all.depth().now());
     depth.show(
         length(all.depth().then()),
-        "as measured "
-            + length(all.depth().now())
-            + (answer.fit().isPresent()
-                ? "; the container holds " + length(answer.fit().get().soilDepth())
-                : ""),
+        answer.fit().map(fit -> now + "; " + told(GroundWords.room(fit))).orElse(now),
         about("How deep the lowest root goes below the soil line at the trunk.", MEASURED));
     int cuts = all.loss().cuts().size();
-    int lifted = all.loss().lifted().size();
+    String cut =
+        cuts == 0 ? "None is cut." : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container.";
     loss.show(
         GroundWords.share(all.loss().share()),
-        (cuts == 0
-                ? "none is cut"
-                : cuts + (cuts == 1 ? " cut" : " cuts") + " to fit the container")
-            + (lifted == 0
-                ? ""
-                : "; " + lifted + (lifted == 1 ? " root" : " roots") + " out of the soil dry up"),
+        (cut + " " + GroundWords.lifted(all.loss())).strip(),
         about(
             "The part of the root wood that is cut, or dries because it comes out of the soil.",
             MEASURED));
-    List<Double> tilts = all.steps().tilts();
-    Explanation why =
-        about(
-            "In how many repottings the roots allow this tilt, so that each takes no more than they"
-                + " bear.",
-            TRADE);
-    if (tilts.isEmpty()) {
-      steps.tell(GroundWords.noSteps(), why);
-    } else if (tilts.size() == 1) {
-      steps.show("1", "the roots allow it at once", why);
+    if (turning.planting().isEmpty() && all.steps().atOnce()) {
+      steps.clear("It stands as measured.");
     } else {
       steps.show(
-          String.valueOf(tilts.size()),
-          "tilt it to "
-              + tilts.stream().map(workspace.units()::angle).collect(Collectors.joining(", then "))
-              + ", each once roots have grown again",
-          why);
+          all.steps().tilts().isEmpty() ? "none" : String.valueOf(all.steps().tilts().size()),
+          GroundWords.steps(all.steps(), ground().care()),
+          about(
+              "In how many repottings the roots allow this tilt, so that each takes no more than"
+                  + " they bear.",
+              TRADE));
     }
   }
 
@@ -228,24 +199,15 @@ final class RootPage {
 
   private void mass(Balance balance) {
     Balance.Body body = balance.whole().orElse(balance.tree());
-    Explanation why =
+    mass.tell(
+        told(
+            (Wording.capital(GroundWords.place(body)) + ". " + GroundWords.margin(balance))
+                .strip()),
         about(
             "Where the middle of the mass of "
                 + (balance.whole().isPresent() ? "tree, soil and container" : "the wood")
-                + " stands beside the trunk base, seen from here.",
-            "Volume of the wood times its green density; foliage is left out.");
-    String side = near(body.centre().x()) + (body.centre().x() >= 0 ? " right" : " left");
-    String back = near(body.centre().y()) + (body.centre().y() >= 0 ? " behind" : " before");
-    String edge =
-        balance.margin().isEmpty()
-            ? ""
-            : balance.margin().get() < 0
-                ? ". It falls over: the mass stands beyond the container"
-                : ". "
-                    + length(balance.margin().get())
-                    + " inside the container's edge; it tips at "
-                    + workspace.units().angle(balance.tips().orElseThrow());
-    mass.tell(side + ", " + back + " the trunk base" + edge + ".", why);
+                + " stands, seen from here.",
+            "Volume of the wood times its green density; foliage is left out."));
   }
 
   private void ties(Optional<TieDown> held) {
@@ -253,22 +215,12 @@ final class RootPage {
       ties.clear("Fewer than three places in the soil bear it.");
       return;
     }
-    double push = held.get().rocksAt();
-    double distance = ground().trunk();
-    OptionalDouble tension = held.get().tension(TieDown.round(TIES, distance));
-    String tied =
-        tension.isEmpty()
-            ? "four ties beside the trunk cannot hold it"
-            : tension.getAsDouble() == 0
-                ? "it needs no ties against a push of "
-                    + workspace.units().force(held.get().push().force())
-                : "four ties, each of "
-                    + workspace.units().force(tension.getAsDouble())
-                    + ", hold it against a push of "
-                    + workspace.units().force(held.get().push().force());
-    ties.show(
-        push <= 0 ? "falls by itself" : "at " + workspace.units().force(push),
-        tied,
+    ties.tell(
+        told(
+            GroundWords.untied(held.get())
+                + " "
+                + Wording.capital(GroundWords.tied(held.get(), TIES, ground().trunk()))
+                + "."),
         about(
             "The level push, two thirds up the tree, that rocks it untied; soil on the roots is left"
                 + " out.",
@@ -290,15 +242,10 @@ final class RootPage {
     }
     for (int n = 0; n < levels.size(); n++) {
       RootLevel one = levels.get(n);
-      String state = workspace.units().inWords(GroundWords.state(one.then()));
       roots
           .get(n)
           .tell(
-              state
-                  + "; its start "
-                  + length(Math.abs(one.rise()))
-                  + (one.rise() >= 0 ? " higher" : " lower")
-                  + " than as measured",
+              told(Wording.capital(GroundWords.state(one.then())) + "; " + GroundWords.rise(one) + "."),
               about("How the start of this root lies to the soil line.", MEASURED));
     }
   }

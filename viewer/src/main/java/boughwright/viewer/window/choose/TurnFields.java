@@ -7,10 +7,13 @@ import boughwright.viewer.window.look.Controls;
 import boughwright.viewer.window.look.Explanation;
 import boughwright.viewer.window.look.Measure;
 import boughwright.viewer.window.look.QuantityField;
+import java.util.List;
 import java.util.function.DoubleConsumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JSlider;
+import net.miginfocom.swing.MigLayout;
 
 /** Turns and tilts the tree by sliders and by typing. */
 final class TurnFields {
@@ -60,9 +63,7 @@ final class TurnFields {
     section =
         Controls.section(
             "Turn and tilt",
-            Controls.row(turn.field, turn.slider),
-            Controls.row(right.field, right.slider),
-            Controls.row(toward.field, toward.slider),
+            pairs(),
             Controls.row(upright, planned));
   }
 
@@ -80,6 +81,22 @@ final class TurnFields {
     return button;
   }
 
+  /** The sliders under one another, each beside the box of its field. */
+  private JComponent pairs() {
+    JPanel panel =
+        new JPanel(
+            new MigLayout(
+                "wrap 2, fillx, insets 0, gapx 8, gapy " + Controls.NEAR,
+                "[fill][grow,fill,0:pref]",
+                "[bottom]"));
+    panel.setOpaque(false);
+    for (Pair pair : List.of(turn, right, toward)) {
+      panel.add(pair.field);
+      panel.add(pair.slider, "wmin 0, growx");
+    }
+    return panel;
+  }
+
   JComponent component() {
     return section;
   }
@@ -92,7 +109,7 @@ final class TurnFields {
   }
 
   void use(DisplayUnits units) {
-    for (Pair pair : new Pair[] {turn, right, toward}) {
+    for (Pair pair : List.of(turn, right, toward)) {
       pair.field.use(units);
     }
   }

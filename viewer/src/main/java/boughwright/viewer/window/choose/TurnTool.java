@@ -84,6 +84,11 @@ final class TurnTool implements CanvasTool {
   }
 
   @Override
+  public boolean hasHandles() {
+    return false;
+  }
+
+  @Override
   public void paint(Graphics2D pen) {
     // the tree itself shows it
   }

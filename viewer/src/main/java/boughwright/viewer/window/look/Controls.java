@@ -34,8 +34,7 @@ public final class Controls {
 
   /** An empty column that fills its width; add parts with {@code growx}. */
   public static JPanel column() {
-    JPanel panel = asHighAsWide(new JPanel(new MigLayout(columnOf(APART), "[grow,fill]", "")));
-    panel.setOpaque(false);
+    JPanel panel = new HighAsWide(new MigLayout(columnOf(APART), "[grow,fill]", ""));
     return panel;
   }
 
@@ -43,16 +42,9 @@ public final class Controls {
     return "wrap 1, fillx, hidemode 3, insets " + inset + ", gapy " + NEAR;
   }
 
-  /** Lets layouts around ask for its height only once its width is known, as for text. */
-  public static <T extends JComponent> T asHighAsWide(T part) {
-    part.putClientProperty("migLayout.dynamicAspectRatio", true);
-    return part;
-  }
-
   /** A titled part of a column, its parts under one another. */
   public static JPanel section(String title, JComponent... parts) {
-    JPanel panel = asHighAsWide(new JPanel(new MigLayout(columnOf(0), "[grow,fill,0:pref]", "")));
-    panel.setOpaque(false);
+    JPanel panel = new HighAsWide(new MigLayout(columnOf(0), "[grow,fill,0:pref]", ""));
     panel.add(title(title), "wmin 0, growx");
     for (JComponent part : parts) {
       panel.add(part, "wmin 0, growx");
@@ -63,11 +55,8 @@ public final class Controls {
   /** Parts under one another, with no room between. */
   public static JPanel stack(JComponent... parts) {
     JPanel panel =
-        asHighAsWide(
-            new JPanel(
-                new MigLayout(
-                    "wrap 1, fillx, hidemode 3, insets 0, gapy 0", "[grow,fill,0:pref]", "")));
-    panel.setOpaque(false);
+        new HighAsWide(
+            new MigLayout("wrap 1, fillx, hidemode 3, insets 0, gapy 0", "[grow,fill,0:pref]", ""));
     for (JComponent part : parts) {
       panel.add(part, "wmin 0, growx");
     }

@@ -14,11 +14,10 @@ import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 
 /** What shows a number and can be reached by keyboard; F1 or Enter opens the explanation. */
-abstract class ExplainedPanel extends JPanel implements Explained {
+abstract class ExplainedPanel extends HighAsWide implements Explained {
   private static final long serialVersionUID = 1L;
 
   private final String title;
@@ -32,8 +31,6 @@ abstract class ExplainedPanel extends JPanel implements Explained {
     super(layout);
     this.title = title;
     setName(name);
-    Controls.asHighAsWide(this);
-    setOpaque(false);
     setFocusable(true);
     listen();
   }

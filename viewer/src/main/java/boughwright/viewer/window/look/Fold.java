@@ -21,7 +21,7 @@ import javax.swing.text.JTextComponent;
  * Parts of one width beside one another, as many as there is room for their words; the others go to
  * rows of as many below.
  */
-public final class Fold extends JPanel {
+public final class Fold extends HighAsWide {
   private static final long serialVersionUID = 1L;
 
   /** What a choice or a field is never narrower than [user pixels at 100 %]. */
@@ -33,9 +33,8 @@ public final class Fold extends JPanel {
    * @param most parts in a row at most
    */
   public Fold(int most, JComponent... parts) {
+    super(null);
     this.most = most;
-    setOpaque(false);
-    Controls.asHighAsWide(this);
     setLayout(new InRows());
     for (JComponent part : parts) {
       add(part);

@@ -17,7 +17,6 @@ import java.util.function.DoubleConsumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
@@ -27,7 +26,7 @@ import net.miginfocom.swing.MigLayout;
  * Enter and leaving it commit; Esc takes back what was typed. What cannot be read is not committed,
  * and a line beneath says why.
  */
-public final class QuantityField extends JPanel implements Explained {
+public final class QuantityField extends HighAsWide implements Explained {
   private static final long serialVersionUID = 1L;
   private static final int LEAPS = 10;
 
@@ -62,8 +61,6 @@ public final class QuantityField extends JPanel implements Explained {
     super(new MigLayout("wrap 1, fillx, insets 0, gapy 4, hidemode 3", "[grow,fill,0:pref]", ""));
     this.asked = asked;
     this.units = units;
-    setOpaque(false);
-    Controls.asHighAsWide(this);
     setName(asked.name() + ".box");
     label = Controls.note(asked.label());
     label.setLabelFor(field);

@@ -52,7 +52,7 @@ public final class Reading extends ExplainedPanel {
   /** Says something in words that break their lines, where a big number would not fit. */
   public void tell(String words, Explanation what) {
     show("", words, what);
-    note.say(words, Shade.INK);
+    note.say(note.getText(), Shade.INK);
     value.setVisible(false);
     speak();
   }

@@ -221,7 +221,7 @@ final class Pulling implements AutoCloseable {
     draft = Optional.of(found);
     asked = Optional.empty();
     if (found.shown().outcome().holds()) {
-      canvas.preview(Optional.of(new Preview(found.plan(), found.shown())));
+      canvas.preview(Optional.of(Preview.ofHand(found.plan(), found.shown())));
     }
     if (found.settled()) {
       settling = false;

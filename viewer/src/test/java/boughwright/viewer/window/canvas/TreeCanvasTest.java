@@ -280,7 +280,7 @@ class TreeCanvasTest {
     assertThat(WindowRobot.onEvents(() -> window.canvas.hit(at.x, at.y))).isPresent();
     var bent = InventedCourses.bent(CanvasWindow.DOCUMENT.tree(), CanvasWindow.PLAN, 1);
     WindowRobot.doOnEvents(
-        () -> window.canvas.preview(Optional.of(new Preview(CanvasWindow.PLAN, bent))));
+        () -> window.canvas.preview(Optional.of(Preview.ofHand(CanvasWindow.PLAN, bent))));
     window.settle();
     assertThat(
             WindowRobot.onEvents(() -> window.canvas.hit(at.x, at.y))

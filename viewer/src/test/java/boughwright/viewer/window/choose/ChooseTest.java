@@ -27,7 +27,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -108,37 +107,6 @@ class ChooseTest {
     return WindowRobot.onEvents(() -> desk.window.parts().canvas());
   }
 
-  /** Scrolls to a control. */
-  private void reach(String name) {
-    JComponent part = robot.find(name, JComponent.class);
-    WindowRobot.doOnEvents(
-        () -> ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds()));
-    robot.settle();
-  }
-
-  private void click(String name) {
-    reach(name);
-    robot.click(name);
-  }
-
-  private void fill(String name, String text) {
-    reach(name);
-    robot.fill(name, text);
-  }
-
-  private void patiently(String what, Callable<Boolean> holds) {
-    AssertionError last = null;
-    for (int n = 0; n < 6; n++) {
-      try {
-        robot.waitFor(what, holds);
-        return;
-      } catch (AssertionError e) {
-        last = e;
-      }
-    }
-    throw last;
-  }
-
   /** The score as it is told, worked out beside the window. */
   private String scored(FrontPose pose) {
     FrontCase tree = FrontCase.of(document(), Optional.of(plan()), document().fronts().wishes());
@@ -157,14 +125,14 @@ class ChooseTest {
     robot.drag(view, new Point(300, 300), new Point(400, 300));
     robot.waitFor("it is turned by 40 degrees", () -> robot.words("choose.turn").equals("60"));
     robot.keys(KeyEvent.VK_SHIFT);
-    fill("choose.tilt-right", "7");
+    robot.reachAndFill("choose.tilt-right", "7");
     robot.keys(KeyEvent.VK_ALT, KeyEvent.VK_DOWN);
     robot.keys(KeyEvent.VK_ALT, KeyEvent.VK_LEFT);
     robot.waitFor("it is tilted back", () -> robot.words("choose.tilt-right").equals("6"));
     assertThat(robot.words("choose.tilt-toward")).isEqualTo("1");
     FrontPose pose = new FrontPose(Math.toRadians(60), Math.toRadians(6), Math.toRadians(1));
     assertThat(score()).isEqualTo(scored(pose));
-    click("choose.use");
+    robot.reachAndClick("choose.use");
     robot.waitFor("the plan has it", () -> workspace.plan().orElseThrow().planting().isPresent());
     assertThat(plan().frontAzimuth().getAsDouble()).isCloseTo(Math.toRadians(60), within(ROUNDING));
     // the top of the tree goes to the viewer's right and toward them, as tilted
@@ -183,21 +151,21 @@ class ChooseTest {
 
   @Test
   void bestFronts_areFound_goneTo_markedNotedComparedAndRemoved() throws Exception {
-    click("choose.find");
-    patiently("they are found", () -> robot.isThere("choose.best-2"));
+    robot.reachAndClick("choose.find");
+    robot.patiently("they are found", () -> robot.isThere("choose.best-2"));
     String best = robot.find("choose.best-1").getAccessibleContext().getAccessibleName();
-    click("choose.best-1");
+    robot.reachAndClick("choose.best-1");
     robot.waitFor("it is gone to", () -> best.endsWith(score()));
-    click("choose.mark");
+    robot.reachAndClick("choose.mark");
     robot.waitFor("it is marked", () -> document().fronts().marked().size() == 1);
     assertThat(robot.isThere("choose.best-1")).as("what was found stays").isTrue();
-    click("choose.best-2");
-    click("choose.mark");
+    robot.reachAndClick("choose.best-2");
+    robot.reachAndClick("choose.mark");
     robot.waitFor("both are marked", () -> document().fronts().marked().size() == 2);
-    fill("choose.note-f1", "scar hidden");
+    robot.reachAndFill("choose.note-f1", "scar hidden");
     robot.waitFor("it is noted", () -> document().fronts().marked().get(0).note().isPresent());
-    click("choose.compare-f1");
-    click("choose.compare-f2");
+    robot.reachAndClick("choose.compare-f1");
+    robot.reachAndClick("choose.compare-f2");
     robot.waitFor("they are compared", () -> robot.isThere("choose.compared-score-f2"));
     assertThat(best).contains(robot.find("choose.compared-score-f1", Reading.class).words());
     assertThat(robot.find("choose.compared-taper-1", BarReading.class).explanation()).isPresent();
@@ -206,7 +174,7 @@ class ChooseTest {
     List<MarkedFront> saved = TreeFiles.read(file).document().fronts().marked();
     assertThat(saved).isEqualTo(document().fronts().marked());
     assertThat(saved.get(0).note()).contains("scar hidden");
-    click("choose.remove-f1");
+    robot.reachAndClick("choose.remove-f1");
     robot.waitFor("it is removed", () -> document().fronts().marked().size() == 1);
     assertThat(robot.isThere("choose.compared-score-f2")).isFalse();
   }
@@ -225,15 +193,15 @@ class ChooseTest {
 
   @Test
   void rootBaseFollowsTheTilt_andACutOfTheReviewGoesIntoThePlan() {
-    fill("choose.tilt-right", "0");
-    click("choose.page.roots");
+    robot.reachAndFill("choose.tilt-right", "0");
+    robot.reachAndClick("choose.page.roots");
     String level = robot.find("choose.roots-level", Reading.class).words();
     robot.keysAgain(8, KeyEvent.VK_ALT, KeyEvent.VK_RIGHT);
     robot.waitFor(
         "the roots on the left rise",
         () -> !robot.find("choose.roots-level", Reading.class).words().equals(level));
     assertThat(robot.find("choose.mass", Reading.class).explanation()).isPresent();
-    click("choose.page.structure");
+    robot.reachAndClick("choose.page.structure");
     robot.waitFor("faults are told", () -> robot.isThere("choose.fault-1"));
     JButton cut =
         (JButton)
@@ -242,7 +210,7 @@ class ChooseTest {
                 part ->
                     part instanceof JButton
                         && String.valueOf(part.getName()).startsWith("choose.cut-"));
-    click(cut.getName());
+    robot.reachAndClick(cut.getName());
     robot.waitFor("the plan has the cut", () -> !workspace.plan().orElseThrow().cuts().isEmpty());
     robot.waitFor("it is drawn", () -> canvas().component().isShowing());
     robot.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);

@@ -25,7 +25,7 @@ class CompareTest {
   void twoPlansCompared_areTheTwoSingleAnswers() {
     try (PullFrame window = new PullFrame(folder)) {
       window.compare();
-      window.patiently("both are known", window.comparison()::isComplete);
+      window.robot.patiently("both are known", window.comparison()::isComplete);
       for (int column = 0; column < 2; column++) {
         isTheAnswer(window, List.of("a", "b").get(column), column);
       }

@@ -24,9 +24,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 
 /** The window of the program with a tree file of its own in it, at the mode that pulls. */
 final class PullFrame implements AutoCloseable {
@@ -127,40 +125,15 @@ final class PullFrame implements AutoCloseable {
 
   void settled() {
     JButton add = robot.find("pull.add", JButton.class);
-    patiently("the pull has settled", add::isEnabled);
-  }
-
-  /** Scrolls to a control. */
-  void reach(String name) {
-    JComponent part = robot.find(name, JComponent.class);
-    // a text field would only scroll its own text
-    WindowRobot.doOnEvents(
-        () -> ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds()));
-    robot.settle();
+    robot.patiently("the pull has settled", add::isEnabled);
   }
 
   void fill(String name, String text) {
-    reach(name);
-    robot.fill(name, text);
+    robot.reachAndFill(name, text);
   }
 
   void click(String name) {
-    reach(name);
-    robot.click(name);
-  }
-
-  /** Waits for what takes a busy machine minutes: thousands of draws and whole courses. */
-  void patiently(String what, Callable<Boolean> holds) {
-    AssertionError last = null;
-    for (int n = 0; n < 6; n++) {
-      try {
-        robot.waitFor(what, holds);
-        return;
-      } catch (AssertionError e) {
-        last = e;
-      }
-    }
-    throw last;
+    robot.reachAndClick(name);
   }
 
   /** Adds what is pulled to the plan and waits until all of it is worked out. */
@@ -174,7 +147,7 @@ final class PullFrame implements AutoCloseable {
 
   void worked() {
     PullPanel panel = panel();
-    patiently(
+    robot.patiently(
         "all is worked out",
         () -> workspace.plan().filter(one -> panel.trials().of(one).isPresent()).isPresent());
     robot.settle();

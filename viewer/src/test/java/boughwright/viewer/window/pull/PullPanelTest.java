@@ -75,7 +75,7 @@ class PullPanelTest {
     emptyPlan();
     pullTip();
     String live = window.reading("pull.tension");
-    window.patiently(
+    window.robot.patiently(
         "its risk is drawn",
         () -> !((Prose) robot.find("pull.verdict")).getText().contains("being"));
     String drawn = window.reading("pull.breaking");
@@ -113,9 +113,9 @@ class PullPanelTest {
   void numberBeingTyped_staysWhileTheRiskIsWorkedOut() {
     emptyPlan();
     pullTip();
-    window.reach("pull.drawn");
+    window.robot.reach("pull.drawn");
     robot.write("pull.drawn", "7.");
-    window.patiently(
+    window.robot.patiently(
         "its risk is drawn",
         () -> !((Prose) robot.find("pull.verdict")).getText().contains("being"));
     robot.type("5");
@@ -252,7 +252,7 @@ class PullPanelTest {
   void ownAnchorTyped_isWhatTheLineIsTiedTo() {
     emptyPlan();
     pullTip();
-    window.reach("pull.anchor");
+    window.robot.reach("pull.anchor");
     WindowRobot.doOnEvents(
         () -> robot.find("pull.anchor", javax.swing.JComboBox.class).setSelectedIndex(1));
     window.fill("pull.own-right", "140");

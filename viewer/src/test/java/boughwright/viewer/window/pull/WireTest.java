@@ -57,7 +57,7 @@ class WireTest {
     JButton instead = (JButton) robot.find("pull.instead");
     assertThat(robot.words("pull.trouble")).contains("hold it with a line");
     assertThat(robot.find("pull.add").isEnabled()).isFalse();
-    window.reach("pull.instead");
+    window.robot.reach("pull.instead");
     robot.click(instead);
     window.settled();
     assertThat(robot.find("pull.line", JToggleButton.class).isSelected()).isTrue();
@@ -91,7 +91,7 @@ class WireTest {
     Choice.Bend bend = draft.coil().flatMap(Choice::bend).orElseThrow();
     assertThat(draft.miss()).isLessThan(draft.comesTo().distance(tip) / 2);
     assertThat(robot.words("pull.wire")).contains("side by side", "comes to rest");
-    window.patiently("its risk is drawn", () -> window.panel().pulling().full().isPresent());
+    window.robot.patiently("its risk is drawn", () -> window.panel().pulling().full().isPresent());
     robot.settle();
     String force = window.reading("pull.tension");
     String breaking = window.reading("pull.breaking");

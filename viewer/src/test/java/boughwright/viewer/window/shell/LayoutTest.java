@@ -24,15 +24,20 @@ import boughwright.viewer.window.work.Workspace;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
+import java.awt.Window;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.RepaintManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,6 +86,7 @@ class LayoutTest {
 
   @AfterEach
   void close() {
+    WindowRobot.doOnEvents(() -> RepaintManager.setCurrentManager(null));
     TestDesk.closeAll();
   }
 
@@ -94,10 +100,11 @@ class LayoutTest {
   void nothing_isCutOffOrCovered_whileABranchIsPulled() {
     Graphics.require();
     TestDesk test = new TestDesk(folder.resolve("home"), new OwnParts());
+    WindowRobot.doOnEvents(test.window.jobs()::hold);
     lengthenNames(test.window.workspace());
     test.resize(1600, 1000);
     pull(test);
-    WindowRobot.doOnEvents(test.window.jobs()::hold);
+    WindowRobot.doOnEvents(() -> RepaintManager.setCurrentManager(new Unpainted()));
     Map<String, String> faults = new LinkedHashMap<>();
     each(test, List.of(SIZES.get(0), SIZES.get(3)), where -> add(faults, where, look(test)));
     assertThat(faults.values()).isEmpty();
@@ -138,10 +145,25 @@ class LayoutTest {
   /** A window on a tree with long names, in which nothing is worked out any more. */
   private static TestDesk begin(Path home) {
     TestDesk test = new TestDesk(home, new OwnParts());
-    lengthenNames(test.window.workspace());
     // what is worked out takes time and comes to no longer words than are put in its place
     WindowRobot.doOnEvents(test.window.jobs()::hold);
+    lengthenNames(test.window.workspace());
+    // where things stand is asked, not how they look
+    WindowRobot.doOnEvents(() -> RepaintManager.setCurrentManager(new Unpainted()));
     return test;
+  }
+
+  /** Lays out as ever, and paints nothing. */
+  private static final class Unpainted extends RepaintManager {
+    @Override
+    public void addDirtyRegion(JComponent part, int x, int y, int width, int height) {
+      // it stays as it is
+    }
+
+    @Override
+    public void addDirtyRegion(Window window, int x, int y, int width, int height) {
+      // it stays as it is
+    }
   }
 
   private static Collection<String> faults(TestDesk test, List<Dimension> sizes) {
@@ -282,6 +304,14 @@ class LayoutTest {
 
   /** The pages of the mode that is shown, where it has some. */
   private static List<String> pages(TestDesk test) {
-    return PAGES.stream().filter(test.robot::isThere).toList();
+    return WindowRobot.onEvents(
+        () -> {
+          Set<String> shown =
+              Parts.all(test.window).stream()
+                  .filter(Component::isShowing)
+                  .map(part -> String.valueOf(part.getName()))
+                  .collect(Collectors.toSet());
+          return PAGES.stream().filter(shown::contains).toList();
+        });
   }
 }

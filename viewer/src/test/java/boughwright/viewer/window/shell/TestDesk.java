@@ -55,9 +55,14 @@ public final class TestDesk {
         () -> window.workspace().edit(boughwright.modeller.edit.TreeEdits.name(name)));
   }
 
-  /** Resizes the window and waits until it is laid out. */
+  /** Resizes the window and lays it out. */
   public void resize(int width, int height) {
-    WindowRobot.doOnEvents(() -> window.setBounds(0, 0, width, height));
+    WindowRobot.doOnEvents(
+        () -> {
+          window.setBounds(0, 0, width, height);
+          // the toolkit does so too, once the screen has answered
+          window.validate();
+        });
     robot.waitFor(
         "it has its size", () -> window.getWidth() == width && window.getHeight() == height);
     robot.settle();

@@ -18,7 +18,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -66,30 +65,12 @@ class PlacesTest {
         });
   }
 
-  /** Scrolls to a field and fills it. */
-  private void fill(String name, String text) {
-    reveal(name);
-    robot.fill(name, text);
-  }
-
   private void addAnchor() {
     int before = anchors().size();
-    reveal("measure.anchor.add");
-    robot.click("measure.anchor.add");
+    robot.reachAndClick("measure.anchor.add");
     robot.waitFor(
         "an anchor is added",
         () -> frame.workspace.document().tree().setting().anchors().size() == before + 1);
-  }
-
-  private void reveal(String name) {
-    JComponent part = robot.find(name, JComponent.class);
-    robot.waitFor(
-        name + " is in view",
-        () -> {
-          // A text field itself scrolls only its text.
-          ((JComponent) part.getParent()).scrollRectToVisible(part.getBounds());
-          return part.getHeight() > 0 && part.getVisibleRect().height == part.getHeight();
-        });
   }
 
   @Test
@@ -143,12 +124,12 @@ class PlacesTest {
     Document start = document();
     robot.click("measure.page.tree");
     addAnchor();
-    fill("measure.anchor.name", "peg1");
+    robot.reachAndFill("measure.anchor.name", "peg1");
     JComboBox<?> kind = robot.find("measure.anchor.kind", JComboBox.class);
     WindowRobot.doOnEvents(() -> kind.setSelectedItem(AnchorKind.PEG));
-    fill("measure.anchor.x", "12 cm");
-    fill("measure.anchor.y", "-40");
-    fill("measure.anchor.z", "1 1/2 in");
+    robot.reachAndFill("measure.anchor.x", "12 cm");
+    robot.reachAndFill("measure.anchor.y", "-40");
+    robot.reachAndFill("measure.anchor.z", "1 1/2 in");
     AnchorPoint typed = anchors().get(0);
     assertThat(typed.id()).isEqualTo("peg1");
     assertThat(typed.kind()).isEqualTo(AnchorKind.PEG);
@@ -172,14 +153,14 @@ class PlacesTest {
     Document two = document();
     String first = anchors().get(0).id();
     for (String wrong : List.of(first, " ")) {
-      fill("measure.anchor.name", wrong);
+      robot.reachAndFill("measure.anchor.name", wrong);
       assertThat(robot.words("measure.anchor.name.fault"))
           .as("'" + wrong + "'")
           .isNotBlank()
           .doesNotContain("\n", "Exception");
       assertThat(document()).isSameAs(two);
     }
-    fill("measure.anchor.x", "9 m");
+    robot.reachAndFill("measure.anchor.x", "9 m");
     assertThat(robot.words("measure.anchor.x.fault")).contains("too much").doesNotContain("\n");
     assertThat(document()).isSameAs(two);
   }

@@ -6,6 +6,7 @@ import boughwright.modeller.species.Species;
 import boughwright.modeller.species.SpeciesTable;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.HighAsWide;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
@@ -23,7 +24,6 @@ import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -36,7 +36,7 @@ import net.miginfocom.swing.MigLayout;
  * The species, found by typing any part of its names. Down and Up go through what was found, Enter
  * takes it, Esc leaves it as it was.
  */
-final class SpeciesChooser extends JPanel {
+final class SpeciesChooser extends HighAsWide {
   private static final long serialVersionUID = 1L;
   private static final int ROWS = 6;
 
@@ -51,8 +51,6 @@ final class SpeciesChooser extends JPanel {
   SpeciesChooser(Workspace workspace) {
     super(new MigLayout("wrap 1, fillx, insets 0, gapy 4, hidemode 3", "[grow,fill,0:pref]", ""));
     this.workspace = workspace;
-    setOpaque(false);
-    Controls.asHighAsWide(this);
     JLabel label = Controls.note("Species");
     label.setDisplayedMnemonic('S');
     label.setLabelFor(field);

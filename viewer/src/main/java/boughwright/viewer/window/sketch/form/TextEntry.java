@@ -3,6 +3,7 @@ package boughwright.viewer.window.sketch.form;
 
 import boughwright.modeller.problem.InputException;
 import boughwright.viewer.window.look.Controls;
+import boughwright.viewer.window.look.HighAsWide;
 import boughwright.viewer.window.look.Prose;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
@@ -13,7 +14,6 @@ import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
 import javax.swing.JLabel;
-import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
@@ -22,7 +22,7 @@ import net.miginfocom.swing.MigLayout;
  * Words that are typed. Enter and leaving the field commit; Esc takes back what was typed. What is
  * refused is not committed, and a line beneath says why.
  */
-public final class TextEntry extends JPanel {
+public final class TextEntry extends HighAsWide {
   private static final long serialVersionUID = 1L;
 
   private final JLabel label;
@@ -49,8 +49,6 @@ public final class TextEntry extends JPanel {
   public TextEntry(String name, String words, Taker taker) {
     super(new MigLayout("wrap 1, fillx, insets 0, gapy 4, hidemode 3", "[grow,fill,0:pref]", ""));
     this.taker = taker;
-    setOpaque(false);
-    Controls.asHighAsWide(this);
     label = Controls.note(words);
     label.setLabelFor(field);
     Controls.named(field, name, words);
