@@ -47,8 +47,7 @@ final class ApexJson {
     growth.put("high", number(1000 * ring.high()));
     node.put("ring_basis", ring.basis());
     node.put("believable_taper", number(ApexSearch.BELIEVABLE));
-    ArrayNode choices = node.putArray("choices");
-    answer.apexes().options().forEach(option -> choices.add(option(option)));
+    node.set("choices", JsonAnswer.list(answer.apexes().options(), ApexJson::option));
     node.put("leaders_left_out", answer.apexes().leftOut());
     answer.apexes().chop().ifPresent(chop -> node.set("chop", chop(chop)));
     answer.told().ifPresent(told -> node.set("told", told(told)));

@@ -306,9 +306,7 @@ final class ApexText {
   }
 
   private void kept() {
-    answer
-        .kept()
-        .ifPresent(plan -> page.heading("It is in the file now, in plan " + plan.id() + "."));
+    AddToPlan.tell(page, "It", answer.kept());
     answer.picture().ifPresent(picture -> page.heading("Picture: " + picture));
   }
 }
