@@ -50,10 +50,6 @@ final class FrontScores {
     }
   }
 
-  int azimuths() {
-    return grid.azimuths();
-  }
-
   int tilts() {
     return sights.length;
   }
