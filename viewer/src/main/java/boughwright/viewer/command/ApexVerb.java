@@ -95,11 +95,10 @@ final class ApexVerb extends Verb {
     Keeping keeping =
         new Keeping(given.path().orElseThrow(), picture, Optional.ofNullable(options.addTo));
     ApexAnswer answer;
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       answer = answer(file, request, new Doing(choice, trying, keeping), progress);
     }
-    console().answer(json() ? ApexJson.of(answer) : ApexText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> ApexJson.of(answer), () -> ApexText.of(answer));
   }
 
   /** Enough to rank by. */

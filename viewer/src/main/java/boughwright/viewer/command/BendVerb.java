@@ -113,7 +113,7 @@ final class BendVerb extends Verb {
     Trying trying = options.read(faults);
     faults.throwIfAny();
     BendAnswer answer;
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       TreeFile file = given.file().orElseThrow();
       List<BendAnswer.Tried> tried =
           tried(file.document(), choices.orElseThrow(), new TrialRun(trying, progress));
@@ -123,8 +123,7 @@ final class BendVerb extends Verb {
         draw(answer, inLeaf, out.get().pixels()).write(out.get().file());
       }
     }
-    console().answer(json() ? BendJson.of(answer) : BendText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> BendJson.of(answer), () -> BendText.of(answer));
   }
 
   private static PrintedPicture draw(BendAnswer answer, boolean inLeaf, PictureSize pixels)

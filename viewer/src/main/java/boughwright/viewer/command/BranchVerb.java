@@ -112,13 +112,12 @@ final class BranchVerb extends Verb {
     Said said = occasion.read(faults);
     faults.throwIfAny();
     BranchAnswer answer;
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       TipPull pull = TipPull.of(branch.orElseThrow(), wood.orElseThrow(), down.orElseThrow());
       TrialRun run = new TrialRun(new Trying(draws, said, Optional.empty()), progress);
       answer = BranchAnswer.of(pull, wood.get(), run);
     }
-    console().answer(json() ? BranchJson.of(answer) : BranchText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> BranchJson.of(answer), () -> BranchText.of(answer));
   }
 
   private Optional<PlainBranch> branch(OptionValues values, Faults faults) {

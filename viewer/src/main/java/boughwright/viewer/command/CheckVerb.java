@@ -51,7 +51,7 @@ final class CheckVerb extends Verb {
       InputFiles.only(List.of(), "FILE");
     }
     List<Checked> all = new ArrayList<>();
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       for (String file : files) {
         progress.now("Reading " + file);
         all.add(check(file));

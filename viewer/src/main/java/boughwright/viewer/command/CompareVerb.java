@@ -82,7 +82,7 @@ final class CompareVerb extends Verb {
     Trying trying = options.read(faults);
     faults.throwIfAny();
     CompareAnswer answer;
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       TreeFile file = given.file().orElseThrow();
       List<PlanFigures> figures = figures(file.document(), chosen, new TrialRun(trying, progress));
       answer = new CompareAnswer(file, figures, out.map(Wanted::name));
@@ -92,8 +92,7 @@ final class CompareVerb extends Verb {
         PrintedPicture.plans(subjects(answer), size).write(out.get().file());
       }
     }
-    console().answer(json() ? CompareJson.of(answer) : CompareText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> CompareJson.of(answer), () -> CompareText.of(answer));
   }
 
   private List<Plan> chosen(Document document, Faults faults) {

@@ -84,8 +84,7 @@ final class FrontsVerb extends Verb {
         at.isPresent()
             ? explained(asked.orElseThrow(), at.get(), pictures)
             : found(asked.orElseThrow(), pictures, choice, given.path().orElseThrow());
-    console().answer(json() ? FrontsJson.of(answer) : FrontsText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> FrontsJson.of(answer), () -> FrontsText.of(answer));
   }
 
   private Pictures pictures(Optional<Path> file, Faults faults) {
@@ -143,7 +142,7 @@ final class FrontsVerb extends Verb {
   private FrontsAnswer found(FrontsAnswer.Asked asked, Pictures pictures, int choice, Path file)
       throws InputException {
     FrontsAnswer.Found found;
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       found = search(asked, progress);
     }
     requireChoice(found, choice);

@@ -79,12 +79,11 @@ final class PullTestVerb extends Verb {
     if (written.isPresent()) {
       TreeFiles.write(answer.after(), written.get());
     }
-    console().answer(json() ? PullTestJson.of(answer, written) : PullTestText.of(answer, written));
-    return ExitCode.DONE;
+    return answer(() -> PullTestJson.of(answer, written), () -> PullTestText.of(answer, written));
   }
 
   private PullTestAnswer answer(PullTestCheck check, Document before) throws InputException {
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       progress.now("Working the test out");
       PullAnswer pull = check.answer(accept);
       return noRisk

@@ -81,12 +81,11 @@ final class ReachVerb extends Verb {
     Keeping keeping =
         new Keeping(given.path().orElseThrow(), picture, Optional.ofNullable(options.addTo));
     ReachAnswer answer;
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       Doing doing = new Doing(choice, new TrialRun(trying, progress), keeping);
       answer = answer(given.file().orElseThrow(), request.orElseThrow(), doing);
     }
-    console().answer(json() ? ReachJson.of(answer) : ReachText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> ReachJson.of(answer), () -> ReachText.of(answer));
   }
 
   private int choice(Faults faults, boolean told) {

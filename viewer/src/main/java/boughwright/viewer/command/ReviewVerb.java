@@ -89,8 +89,7 @@ final class ReviewVerb extends Verb {
                 picture.map(Wanted::name),
                 changed.flatMap(one -> one.plan(options.addTo)),
                 numbers));
-    console().answer(json() ? ReviewJson.of(answer) : ReviewText.of(answer));
-    return ExitCode.DONE;
+    return answer(() -> ReviewJson.of(answer), () -> ReviewText.of(answer));
   }
 
   /** A plan that names no front has none. */

@@ -38,11 +38,9 @@ final class SpeciesVerb extends Verb {
   int act() throws InputException {
     if (words == null) {
       List<Species> all = SpeciesTable.bundled().all();
-      console().answer(json() ? SpeciesJson.of(all) : SpeciesText.list(all));
-    } else {
-      Species one = SpeciesChoice.named("species", String.join(" ", words));
-      console().answer(json() ? SpeciesJson.of(List.of(one)) : SpeciesText.one(one));
+      return answer(() -> SpeciesJson.of(all), () -> SpeciesText.list(all));
     }
-    return ExitCode.DONE;
+    Species one = SpeciesChoice.named("species", String.join(" ", words));
+    return answer(() -> SpeciesJson.of(List.of(one)), () -> SpeciesText.one(one));
   }
 }

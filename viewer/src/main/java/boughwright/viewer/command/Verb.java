@@ -3,6 +3,7 @@ package boughwright.viewer.command;
 
 import boughwright.modeller.problem.InputException;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -37,6 +38,17 @@ abstract class Verb implements Callable<Integer> {
 
   final boolean json() {
     return json;
+  }
+
+  /** Told what is going on, and tells it to a person who watches. */
+  final Progress progress() {
+    return Progress.of(console, json);
+  }
+
+  /** Prints an answer in the form that was asked for. */
+  final int answer(Supplier<String> asJson, Supplier<String> asText) {
+    console.answer(json ? asJson.get() : asText.get());
+    return ExitCode.DONE;
   }
 
   @Override

@@ -129,7 +129,7 @@ final class ViewVerb extends Verb {
     Optional<Trying.Draws> draws = sampling.read(faults);
     Said said = occasion.read(faults);
     faults.throwIfAny();
-    try (Progress progress = Progress.of(console(), json())) {
+    try (Progress progress = progress()) {
       Document document = given.document().orElseThrow();
       Optional<TrialResult> trial =
           chosen.map(
