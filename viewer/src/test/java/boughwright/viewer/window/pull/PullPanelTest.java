@@ -136,6 +136,7 @@ class PullPanelTest {
     Point3 tip = window.end(TIP);
     robot.click(window.canvas().component(), window.pixel(tip).x, window.pixel(tip).y);
     robot.waitFor("it can be typed", () -> robot.find("pull.target-up").isEnabled());
+    robot.waitFor("it is held", () -> window.panel().pulling().start().isPresent());
     window.fill("pull.target-up", "-8");
     window.settled();
     String miss = window.reading("pull.miss");
