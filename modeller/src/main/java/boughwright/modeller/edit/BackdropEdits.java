@@ -8,7 +8,7 @@ import java.util.List;
 
 /** Changes of the photos to trace over; they are known by their place in the list, from 0. */
 public final class BackdropEdits {
-  private static final String WHAT = "photo";
+  private static final Placed PHOTOS = new Placed("photo");
 
   private BackdropEdits() {}
 
@@ -46,20 +46,11 @@ public final class BackdropEdits {
   /** Puts another photo, scale, place or strength in the place of one. */
   public static Edit change(int at, Backdrop backdrop) {
     return edit(
-        "Change photo " + backdrop.photo(),
-        all -> {
-          Named.requireIn(WHAT, all, at);
-          all.set(at, plain(backdrop));
-        });
+        "Change photo " + backdrop.photo(), all -> PHOTOS.replace(all, at, plain(backdrop)));
   }
 
   /** Takes a photo out; its file stays. */
   public static Edit delete(int at) {
-    return edit(
-        "Delete photo " + (at + 1),
-        all -> {
-          Named.requireIn(WHAT, all, at);
-          all.remove(at);
-        });
+    return edit("Delete photo " + (at + 1), all -> PHOTOS.remove(all, at));
   }
 }

@@ -17,31 +17,31 @@ import java.util.function.Function;
  * names; coils, weights and aids by their place in the list, from 0.
  */
 public final class BendEdits {
+  private static final Named<GuyLine> LINES = new Named<>("guy-line", GuyLine::id);
+  private static final Named<HandBend> HANDS = new Named<>("pull by hand", HandBend::id);
+  private static final Placed COILS = new Placed("coil");
+  private static final Placed WEIGHTS = new Placed("weight");
+  private static final Placed AIDS = new Placed("aid");
+
   private BendEdits() {}
 
-  private static <T> Edit replace(
-      String what, Where where, Function<ProposalDraft, List<T>> list, Numbered<T> other) {
-    return edit(
-        "Change " + what + " " + (other.at() + 1) + " of " + where,
-        where,
-        draft -> {
-          Named.requireIn(what, list.apply(draft), other.at());
-          list.apply(draft).set(other.at(), other.value());
-        });
-  }
-
-  private static <T> Edit remove(
-      String what, Where where, Function<ProposalDraft, List<T>> list, int at) {
-    return edit(
-        "Delete " + what + " " + (at + 1) + " of " + where,
-        where,
-        draft -> {
-          Named.requireIn(what, list.apply(draft), at);
-          list.apply(draft).remove(at);
-        });
-  }
-
   private record Numbered<T>(int at, T value) {}
+
+  private static <T> Edit replace(
+      Placed sort, Where where, Function<ProposalDraft, List<T>> list, Numbered<T> other) {
+    return edit(
+        "Change " + sort.what() + " " + (other.at() + 1) + " of " + where,
+        where,
+        draft -> sort.replace(list.apply(draft), other.at(), other.value()));
+  }
+
+  private static Edit remove(
+      Placed sort, Where where, Function<ProposalDraft, List<?>> list, int at) {
+    return edit(
+        "Delete " + sort.what() + " " + (at + 1) + " of " + where,
+        where,
+        draft -> sort.remove(list.apply(draft), at));
+  }
 
   /** Adds a guy-line. */
   public static Edit addLine(Where where, GuyLine line) {
@@ -54,15 +54,13 @@ public final class BendEdits {
     return edit(
         "Change guy-line " + id + " of " + where,
         where,
-        draft -> Named.replace("guy-line", draft.lines, GuyLine::id, new Named.Swap<>(id, line)));
+        draft -> LINES.replace(draft.lines, id, line));
   }
 
   /** Takes a guy-line out. */
   public static Edit deleteLine(Where where, String id) {
     return edit(
-        "Delete guy-line " + id + " of " + where,
-        where,
-        draft -> draft.lines.remove(Named.at("guy-line", draft.lines, GuyLine::id, id)));
+        "Delete guy-line " + id + " of " + where, where, draft -> LINES.remove(draft.lines, id));
   }
 
   /** Adds a pull by hand. */
@@ -76,8 +74,7 @@ public final class BendEdits {
     return edit(
         "Change pull by hand " + id + " of " + where,
         where,
-        draft ->
-            Named.replace("pull by hand", draft.hands, HandBend::id, new Named.Swap<>(id, hand)));
+        draft -> HANDS.replace(draft.hands, id, hand));
   }
 
   /** Takes a pull by hand out. */
@@ -85,7 +82,7 @@ public final class BendEdits {
     return edit(
         "Delete pull by hand " + id + " of " + where,
         where,
-        draft -> draft.hands.remove(Named.at("pull by hand", draft.hands, HandBend::id, id)));
+        draft -> HANDS.remove(draft.hands, id));
   }
 
   /** Adds a coil. */
@@ -95,12 +92,12 @@ public final class BendEdits {
 
   /** Puts another coil in the place of one. */
   public static Edit changeCoil(Where where, int at, Coil coil) {
-    return replace("coil", where, draft -> draft.coils, new Numbered<>(at, coil));
+    return replace(COILS, where, draft -> draft.coils, new Numbered<>(at, coil));
   }
 
   /** Takes a coil out. */
   public static Edit deleteCoil(Where where, int at) {
-    return remove("coil", where, draft -> draft.coils, at);
+    return remove(COILS, where, draft -> draft.coils, at);
   }
 
   /** Adds a weight. */
@@ -110,12 +107,12 @@ public final class BendEdits {
 
   /** Puts another weight in the place of one. */
   public static Edit changeWeight(Where where, int at, HungWeight weight) {
-    return replace("weight", where, draft -> draft.weights, new Numbered<>(at, weight));
+    return replace(WEIGHTS, where, draft -> draft.weights, new Numbered<>(at, weight));
   }
 
   /** Takes a weight out. */
   public static Edit deleteWeight(Where where, int at) {
-    return remove("weight", where, draft -> draft.weights, at);
+    return remove(WEIGHTS, where, draft -> draft.weights, at);
   }
 
   /** Adds an aid. */
@@ -125,11 +122,11 @@ public final class BendEdits {
 
   /** Puts another aid in the place of one. */
   public static Edit changeAid(Where where, int at, Aid aid) {
-    return replace("aid", where, draft -> draft.aids, new Numbered<>(at, aid));
+    return replace(AIDS, where, draft -> draft.aids, new Numbered<>(at, aid));
   }
 
   /** Takes an aid out. */
   public static Edit deleteAid(Where where, int at) {
-    return remove("aid", where, draft -> draft.aids, at);
+    return remove(AIDS, where, draft -> draft.aids, at);
   }
 }

@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /** Changes of what a tree wears in leaf. */
 public final class FoliageEdits {
-  private static final String WHAT = "pad";
+  private static final Named<Pad> PADS = new Named<>("pad", Pad::id);
 
   private FoliageEdits() {}
 
@@ -36,17 +36,12 @@ public final class FoliageEdits {
 
   /** A free name for a pad. */
   public static String nextId(Document document) {
-    return NextId.numbered("f", document.tree().foliage().pads().stream().map(Pad::id).toList());
+    return NextId.numbered("f", PADS.ids(document.tree().foliage().pads()));
   }
 
   /** Adds a pad. */
   public static Edit add(Pad pad) {
-    return pads(
-        "Add pad " + pad.id(),
-        all -> {
-          Named.requireFree(WHAT, pad.id(), all.stream().map(Pad::id).toList());
-          all.add(pad);
-        });
+    return pads("Add pad " + pad.id(), all -> PADS.add(all, pad));
   }
 
   /** Adds several pads at once. */
@@ -55,21 +50,19 @@ public final class FoliageEdits {
         "Add " + pads.size() + (pads.size() == 1 ? " pad" : " pads"),
         all -> {
           for (Pad pad : pads) {
-            Named.requireFree(WHAT, pad.id(), all.stream().map(Pad::id).toList());
-            all.add(pad);
+            PADS.add(all, pad);
           }
         });
   }
 
   /** Puts another pad in the place of one; it may have another name and be elsewhere. */
   public static Edit change(String id, Pad pad) {
-    return pads(
-        "Change pad " + id, all -> Named.replace(WHAT, all, Pad::id, new Named.Swap<>(id, pad)));
+    return pads("Change pad " + id, all -> PADS.replace(all, id, pad));
   }
 
   /** Takes a pad out. */
   public static Edit delete(String id) {
-    return pads("Delete pad " + id, all -> all.remove(Named.at(WHAT, all, Pad::id, id)));
+    return pads("Delete pad " + id, all -> PADS.remove(all, id));
   }
 
   /** Says whether the tree stands bare in winter; empty for not said. */

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 
 /** Changes of what a person wishes of the front, and of the fronts they marked. */
 public final class FrontEdits {
-  private static final String WHAT = "marked front";
+  private static final Named<MarkedFront> MARKED = new Named<>("marked front", MarkedFront::id);
 
   /** Beyond this a weight drowns all others, which then count for nothing [1]. */
   private static final double LARGEST_WEIGHT = 1000;
@@ -50,13 +50,9 @@ public final class FrontEdits {
             document.withFronts(document.fronts().withWishes(wish.of(document.fronts().wishes()))));
   }
 
-  private static List<String> ids(List<MarkedFront> fronts) {
-    return fronts.stream().map(MarkedFront::id).toList();
-  }
-
   /** A free name for a marked front. */
   public static String nextId(Document document) {
-    return NextId.numbered("f", ids(document.fronts().marked()));
+    return NextId.numbered("f", MARKED.ids(document.fronts().marked()));
   }
 
   /** A front that can be saved: no negative zeros, no blank note. */
@@ -72,19 +68,12 @@ public final class FrontEdits {
 
   /** Marks a front, at the end of the list. */
   public static Edit mark(MarkedFront front) {
-    return marked(
-        "Mark front " + front.id(),
-        all -> {
-          Named.requireFree(WHAT, front.id(), ids(all));
-          all.add(plain(front));
-        });
+    return marked("Mark front " + front.id(), all -> MARKED.add(all, plain(front)));
   }
 
   /** Puts another front, name or note in the place of one. */
   public static Edit change(String id, MarkedFront front) {
-    return marked(
-        "Change marked front " + id,
-        all -> Named.replace(WHAT, all, MarkedFront::id, new Named.Swap<>(id, plain(front))));
+    return marked("Change marked front " + id, all -> MARKED.replace(all, id, plain(front)));
   }
 
   /** Writes a note to a marked front; a blank one takes the note away. */
@@ -92,17 +81,16 @@ public final class FrontEdits {
     return marked(
         "Write a note to front " + id,
         all -> {
-          MarkedFront old = all.get(Named.at(WHAT, all, MarkedFront::id, id));
+          MarkedFront old = MARKED.get(all, id);
           MarkedFront noted =
               new MarkedFront(id, old.azimuth(), old.planting(), Optional.of(note), old.extras());
-          Named.replace(WHAT, all, MarkedFront::id, new Named.Swap<>(id, plain(noted)));
+          MARKED.replace(all, id, plain(noted));
         });
   }
 
   /** Takes the mark of a front away. */
   public static Edit remove(String id) {
-    return marked(
-        "Remove marked front " + id, all -> all.remove(Named.at(WHAT, all, MarkedFront::id, id)));
+    return marked("Remove marked front " + id, all -> MARKED.remove(all, id));
   }
 
   /** Says which style the tree is to have; empty for not said. */

@@ -8,17 +8,52 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Lists of things that go by a name. */
-final class Named {
-  private Named() {}
+/**
+ * A sort of things that go by a name, each by another.
+ *
+ * @param what what one is called
+ * @param naming its name
+ */
+record Named<T>(String what, Function<T, String> naming) {
 
-  /**
-   * Another thing in the place of one.
-   *
-   * @param id name of the one
-   * @param other the other, which may be called otherwise
-   */
-  record Swap<T>(String id, T other) {}
+  /** The names of things. */
+  List<String> ids(List<T> all) {
+    return all.stream().map(naming).toList();
+  }
+
+  /** The place of a thing in a list. */
+  int at(List<T> all, String id) throws InputException {
+    List<String> ids = ids(all);
+    int at = ids.indexOf(id);
+    if (at < 0) {
+      throw Refusal.unknown(what, id, ids);
+    }
+    return at;
+  }
+
+  T get(List<T> all, String id) throws InputException {
+    return all.get(at(all, id));
+  }
+
+  /** Adds a thing, whose name must be free, at the end. */
+  void add(List<T> all, T one) throws InputException {
+    requireFree(what, naming.apply(one), ids(all));
+    all.add(one);
+  }
+
+  /** Puts another thing in the place of one; it may have another name that is free. */
+  void replace(List<T> all, String id, T other) throws InputException {
+    int at = at(all, id);
+    String name = naming.apply(other);
+    if (!name.equals(id)) {
+      requireFree(what, name, ids(all));
+    }
+    all.set(at, other);
+  }
+
+  void remove(List<T> all, String id) throws InputException {
+    all.remove(at(all, id));
+  }
 
   static void requireFree(String what, String id, Collection<String> taken) throws InputException {
     Optional<String> fault = NameRules.faultOfId(id);
@@ -31,38 +66,6 @@ final class Named {
           "duplicate-id",
           "another " + what + " is called " + Refusal.quoted(id),
           "Give a name that is free, such as " + NextId.free(id, taken));
-    }
-  }
-
-  /** The place of a thing in a list. */
-  static <T> int at(String what, List<T> all, Function<T, String> naming, String id)
-      throws InputException {
-    List<String> ids = all.stream().map(naming).toList();
-    int at = ids.indexOf(id);
-    if (at < 0) {
-      throw Refusal.unknown(what, id, ids);
-    }
-    return at;
-  }
-
-  static <T> void replace(String what, List<T> all, Function<T, String> naming, Swap<T> swap)
-      throws InputException {
-    int at = at(what, all, naming, swap.id());
-    String name = naming.apply(swap.other());
-    if (!name.equals(swap.id())) {
-      requireFree(what, name, all.stream().map(naming).toList());
-    }
-    all.set(at, swap.other());
-  }
-
-  /** Refuses a place that a list does not have; places are counted from 1 for people. */
-  static <T> void requireIn(String what, List<T> all, int at) throws InputException {
-    if (at < 0 || at >= all.size()) {
-      throw Refusal.of(
-          what,
-          "unknown-" + what.replace(' ', '-'),
-          "there is no " + what + " number " + (at + 1),
-          "Choose one that is there");
     }
   }
 }

@@ -16,7 +16,9 @@ import java.util.OptionalDouble;
 
 /** Changes of the plans as wholes; what is in their proposals: {@link ProposalEdits}. */
 public final class PlanEdits {
-  private static final String WHAT = "plan";
+  private static final Named<Plan> PLANS = new Named<>("plan", Plan::id);
+
+  private static final Placed CUTS = new Placed("cut");
 
   private PlanEdits() {}
 
@@ -34,7 +36,7 @@ public final class PlanEdits {
         name,
         document -> {
           List<Plan> all = new ArrayList<>(document.plans());
-          int at = Named.at(WHAT, all, Plan::id, id);
+          int at = PLANS.at(all, id);
           Plan plan = PlainPlan.of(change.on(all.get(at)));
           Judging.require(new Skeleton(document.tree()), plan);
           all.set(at, plan);
@@ -52,19 +54,15 @@ public final class PlanEdits {
         });
   }
 
-  private static List<String> ids(List<Plan> plans) {
-    return plans.stream().map(Plan::id).toList();
-  }
-
   /** A free name for a plan: the next letter. */
   public static String nextId(Document document) {
-    List<String> taken = ids(document.plans());
+    List<String> taken = PLANS.ids(document.plans());
     for (char letter = 'a'; letter <= 'z'; letter++) {
       if (NextId.free(String.valueOf(letter), taken).length() == 1) {
         return String.valueOf(letter);
       }
     }
-    return NextId.numbered(WHAT, taken);
+    return NextId.numbered(PLANS.what(), taken);
   }
 
   /** A plan in which nothing is said yet. */
@@ -78,10 +76,9 @@ public final class PlanEdits {
         "Add plan " + plan.id(),
         document -> {
           Plan plain = PlainPlan.of(plan);
-          Named.requireFree(WHAT, plan.id(), ids(document.plans()));
-          Judging.require(new Skeleton(document.tree()), plain);
           List<Plan> all = new ArrayList<>(document.plans());
-          all.add(plain);
+          PLANS.add(all, plain);
+          Judging.require(new Skeleton(document.tree()), plain);
           return document.withPlans(all);
         });
   }
@@ -101,8 +98,8 @@ public final class PlanEdits {
     return list(
         "Duplicate plan " + id,
         all -> {
-          int at = Named.at(WHAT, all, Plan::id, id);
-          Named.requireFree(WHAT, newId, ids(all));
+          int at = PLANS.at(all, id);
+          Named.requireFree(PLANS.what(), newId, PLANS.ids(all));
           all.add(at + 1, new PlanDraft(all.get(at)).id(newId).build());
         });
   }
@@ -112,15 +109,14 @@ public final class PlanEdits {
     return list(
         "Rename plan " + id + " to " + newId,
         all -> {
-          Plan old = all.get(Named.at(WHAT, all, Plan::id, id));
-          Plan named = new PlanDraft(old).id(newId).build();
-          Named.replace(WHAT, all, Plan::id, new Named.Swap<>(id, named));
+          Plan named = new PlanDraft(PLANS.get(all, id)).id(newId).build();
+          PLANS.replace(all, id, named);
         });
   }
 
   /** Takes a plan out. */
   public static Edit delete(String id) {
-    return list("Delete plan " + id, all -> all.remove(Named.at(WHAT, all, Plan::id, id)));
+    return list("Delete plan " + id, all -> PLANS.remove(all, id));
   }
 
   /** Sets the azimuth from which the tree is to be seen; empty for not said [rad]. */
@@ -189,13 +185,7 @@ public final class PlanEdits {
    * @param at place in the list of cuts, from 0
    */
   public static Edit changeCut(String id, int at, Spot cut) {
-    return cuts(
-        "Change a cut of plan " + id,
-        id,
-        all -> {
-          Named.requireIn("cut", all, at);
-          all.set(at, cut);
-        });
+    return cuts("Change a cut of plan " + id, id, all -> CUTS.replace(all, at, cut));
   }
 
   /**
@@ -204,13 +194,7 @@ public final class PlanEdits {
    * @param at place in the list of cuts, from 0
    */
   public static Edit deleteCut(String id, int at) {
-    return cuts(
-        "Delete a cut of plan " + id,
-        id,
-        all -> {
-          Named.requireIn("cut", all, at);
-          all.remove(at);
-        });
+    return cuts("Delete a cut of plan " + id, id, all -> CUTS.remove(all, at));
   }
 
   /** Says which segment becomes the apex. */

@@ -15,7 +15,7 @@ import java.util.function.Function;
 
 /** Changes of the proposals of a plan; what is in one: {@link BendEdits}. */
 public final class ProposalEdits {
-  private static final String WHAT = "proposal";
+  private static final Named<Proposal> PROPOSALS = new Named<>("proposal", Proposal::id);
 
   private ProposalEdits() {}
 
@@ -41,7 +41,7 @@ public final class ProposalEdits {
         name,
         where.plan(),
         all -> {
-          int at = Named.at(WHAT, all, Proposal::id, where.proposal());
+          int at = PROPOSALS.at(all, where.proposal());
           ProposalDraft draft = new ProposalDraft(all.get(at));
           change.on(draft);
           all.set(at, draft.build());
@@ -116,10 +116,7 @@ public final class ProposalEdits {
     return list(
         "Add proposal " + proposal.id() + " to plan " + plan,
         plan,
-        all -> {
-          Named.requireFree(WHAT, proposal.id(), all.stream().map(Proposal::id).toList());
-          all.add(proposal);
-        });
+        all -> PROPOSALS.add(all, proposal));
   }
 
   /** Puts another proposal in the place of one; it may have another name. */
@@ -127,16 +124,13 @@ public final class ProposalEdits {
     return list(
         "Change proposal " + where,
         where.plan(),
-        all ->
-            Named.replace(WHAT, all, Proposal::id, new Named.Swap<>(where.proposal(), proposal)));
+        all -> PROPOSALS.replace(all, where.proposal(), proposal));
   }
 
   /** Takes a proposal out. */
   public static Edit delete(Where where) {
     return list(
-        "Delete proposal " + where,
-        where.plan(),
-        all -> all.remove(Named.at(WHAT, all, Proposal::id, where.proposal())));
+        "Delete proposal " + where, where.plan(), all -> PROPOSALS.remove(all, where.proposal()));
   }
 
   /** Says which segment a proposal is about; empty for not said. */

@@ -24,6 +24,8 @@ import java.util.OptionalDouble;
 
 /** Changes of what is said about the tree as a whole. */
 public final class TreeEdits {
+  private static final Named<AnchorPoint> ANCHORS = new Named<>("anchor", AnchorPoint::id);
+
   private TreeEdits() {}
 
   private interface Change {
@@ -141,25 +143,17 @@ public final class TreeEdits {
 
   /** Adds a point that lines can be tied to. */
   public static Edit addAnchor(AnchorPoint anchor) {
-    return anchors(
-        "Add anchor " + anchor.id(),
-        all -> {
-          Named.requireFree("anchor", anchor.id(), all.stream().map(AnchorPoint::id).toList());
-          all.add(anchor);
-        });
+    return anchors("Add anchor " + anchor.id(), all -> ANCHORS.add(all, anchor));
   }
 
   /** Puts another anchor in the place of one. */
   public static Edit changeAnchor(String id, AnchorPoint anchor) {
-    return anchors(
-        "Change anchor " + id,
-        all -> Named.replace("anchor", all, AnchorPoint::id, new Named.Swap<>(id, anchor)));
+    return anchors("Change anchor " + id, all -> ANCHORS.replace(all, id, anchor));
   }
 
   /** Takes an anchor out; lines keep the point they are tied to. */
   public static Edit deleteAnchor(String id) {
-    return anchors(
-        "Delete anchor " + id, all -> all.remove(Named.at("anchor", all, AnchorPoint::id, id)));
+    return anchors("Delete anchor " + id, all -> ANCHORS.remove(all, id));
   }
 
   private interface Anchors {

@@ -4,54 +4,51 @@ package boughwright.modeller.edit;
 import static boughwright.modeller.edit.Draft.edit;
 
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.problem.InputException;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Changes of the wounds. */
 public final class WoundEdits {
-  private static final String WHAT = "wound";
+  private static final Named<Wound> WOUNDS = new Named<>("wound", Wound::id);
 
   private WoundEdits() {}
 
   /** A free name for a wound. */
   public static String nextId(Document document) {
-    return NextId.numbered("w", document.tree().wounds().stream().map(Wound::id).toList());
+    return NextId.numbered("w", WOUNDS.ids(document.tree().wounds()));
+  }
+
+  private interface Change {
+    void on(List<Wound> wounds) throws InputException;
+  }
+
+  private static Edit wounds(String name, Change change) {
+    return edit(
+        name,
+        draft -> {
+          List<Wound> all = new ArrayList<>(draft.wounds);
+          change.on(all);
+          for (Wound wound : all) {
+            draft.get(wound.segment());
+          }
+          draft.wounds = all;
+        });
   }
 
   /** Adds a wound. */
   public static Edit add(Wound wound) {
-    return edit(
-        "Add wound " + wound.id(),
-        draft -> {
-          draft.get(wound.segment());
-          List<Wound> all = new ArrayList<>(draft.wounds);
-          Named.requireFree(WHAT, wound.id(), all.stream().map(Wound::id).toList());
-          all.add(wound);
-          draft.wounds = all;
-        });
+    return wounds("Add wound " + wound.id(), all -> WOUNDS.add(all, wound));
   }
 
   /** Puts another wound in the place of one; it may have another name and be elsewhere. */
   public static Edit change(String id, Wound wound) {
-    return edit(
-        "Change wound " + id,
-        draft -> {
-          draft.get(wound.segment());
-          List<Wound> all = new ArrayList<>(draft.wounds);
-          Named.replace(WHAT, all, Wound::id, new Named.Swap<>(id, wound));
-          draft.wounds = all;
-        });
+    return wounds("Change wound " + id, all -> WOUNDS.replace(all, id, wound));
   }
 
   /** Takes a wound out. */
   public static Edit delete(String id) {
-    return edit(
-        "Delete wound " + id,
-        draft -> {
-          List<Wound> all = new ArrayList<>(draft.wounds);
-          all.remove(Named.at(WHAT, all, Wound::id, id));
-          draft.wounds = all;
-        });
+    return wounds("Delete wound " + id, all -> WOUNDS.remove(all, id));
   }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.apex;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.design.shape.TrunkLine;
 import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.geometry.Direction3;
@@ -269,7 +270,7 @@ public final class ApexSearch {
   private Plan plan(Leader leader) {
     Plan plan = request.plan();
     List<Spot> cuts = new ArrayList<>();
-    List<Spot> ours = leader.cuts().stream().map(Leader.TopCut::at).toList();
+    List<Spot> ours = leader.cuts().stream().map(CutFace::cut).toList();
     Cutting cutting = new Cutting(skeleton, ours);
     plan.cuts().stream().filter(cutting::holds).forEach(cuts::add);
     cuts.addAll(ours);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.apex;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.plan.Spot;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +14,8 @@ import java.util.Optional;
  * @param first the segment it starts with
  * @param caliper its diameter over bark where it starts [m]
  * @param takeover where it takes over from thicker wood; empty where it is the trunk itself
- * @param cuts what is cut so that nothing stands above it, from the base outward
+ * @param cuts what is cut so that nothing stands above it, and the faces that leaves, from the base
+ *     outward
  * @param couldStand how high its tip would be were it upright from its start, over the soil [m]
  */
 public record Leader(
@@ -21,24 +23,8 @@ public record Leader(
     String first,
     double caliper,
     Optional<Takeover> takeover,
-    List<TopCut> cuts,
+    List<CutFace> cuts,
     double couldStand) {
-
-  /**
-   * A cut that makes way for a leader.
-   *
-   * @param at where
-   * @param width size of the wound across the grain: the caliper there [m]
-   */
-  public record TopCut(Spot at, double width) {
-    public TopCut {
-      Objects.requireNonNull(at, "at");
-      if (!(width > 0)) {
-        throw new IllegalArgumentException("a cut of width " + width);
-      }
-    }
-  }
-
   public Leader {
     Objects.requireNonNull(tip, "tip");
     Objects.requireNonNull(first, "first");

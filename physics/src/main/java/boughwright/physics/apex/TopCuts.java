@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.apex;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.plan.Cutting;
-import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +21,8 @@ final class TopCuts {
   }
 
   /** The cuts for a way from the base to a tip, from the base outward. */
-  List<Leader.TopCut> above(List<Integer> way) {
-    List<Leader.TopCut> cuts = new ArrayList<>();
+  List<CutFace> above(List<Integer> way) {
+    List<CutFace> cuts = new ArrayList<>();
     for (int n = 1; n < way.size(); n++) {
       cuts.addAll(at(way.get(n)));
     }
@@ -30,13 +30,13 @@ final class TopCuts {
   }
 
   /** What goes on beyond the place where a segment of the way starts. */
-  private List<Leader.TopCut> at(int next) {
+  private List<CutFace> at(int next) {
     int parent = skeleton.parent(next);
     double past = past(parent, next);
     if (past < cutting.left(parent)) {
       return List.of(cut(parent, past));
     }
-    List<Leader.TopCut> cuts = new ArrayList<>();
+    List<CutFace> cuts = new ArrayList<>();
     for (int other : skeleton.children(parent)) {
       if (other != next && competes(next, other) && !cutting.isGone(other)) {
         cuts.add(cut(other, 0));
@@ -64,8 +64,9 @@ final class TopCuts {
     return from + reach / skeleton.length(parent);
   }
 
-  private Leader.TopCut cut(int segment, double along) {
-    return new Leader.TopCut(
-        new Spot(skeleton.segment(segment).id(), along), skeleton.caliper(segment, along));
+  private CutFace cut(int segment, double along) {
+    return along == 0
+        ? CutFace.ofWhole(skeleton, segment)
+        : CutFace.across(skeleton, segment, along);
   }
 }

@@ -48,7 +48,7 @@ import java.util.OptionalDouble;
 public record PlanFigures(
     Plan plan,
     Trying.Tried tried,
-    List<WoundLeft> wounds,
+    List<OpenWound> wounds,
     OptionalDouble height,
     Optional<Takeover> takeover,
     Years thickening,
@@ -77,9 +77,9 @@ public record PlanFigures(
     Skeleton skeleton = new Skeleton(document.tree());
     WoodLeft wood = new WoodLeft(new Cutting(skeleton, plan.cuts()));
     List<Integer> way = TrunkLine.of(wood, plan.apex()).segments();
-    List<WoundLeft> wounds = WoundLeft.all(skeleton, plan, time);
+    List<OpenWound> wounds = OpenWound.all(wood, time);
     Optional<Takeover> takeover = Takeover.largest(wood, way);
-    int cuts = (int) wounds.stream().filter(WoundLeft::isNew).count();
+    int cuts = (int) wounds.stream().filter(OpenWound::isNew).count();
     return new PlanFigures(
         plan,
         tried,
@@ -138,19 +138,19 @@ public record PlanFigures(
   }
 
   /** The wound that takes longest to close. */
-  public Optional<WoundLeft> slowest() {
+  public Optional<OpenWound> slowest() {
     return wounds.stream()
         .max(Comparator.comparingDouble(wound -> wound.closure().years().likely()));
   }
 
   /** The widest wound. */
-  public Optional<WoundLeft> widest() {
+  public Optional<OpenWound> widest() {
     return wounds.stream().max(Comparator.comparingDouble(wound -> wound.closure().width()));
   }
 
   /** The faces of all wounds together [m2]. */
   public double woundArea() {
-    return wounds.stream().mapToDouble(WoundLeft::area).sum();
+    return wounds.stream().mapToDouble(OpenWound::area).sum();
   }
 
   /** When the bend stays by itself [s]; empty where nothing is bent, or no course was asked for. */

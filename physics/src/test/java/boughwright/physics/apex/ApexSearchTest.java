@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
@@ -148,7 +149,7 @@ class ApexSearchTest {
     ApexOption option = of("a7");
     assertThat(option.plan().apex()).contains("a7");
     assertThat(option.plan().cuts())
-        .containsAll(option.leader().cuts().stream().map(Leader.TopCut::at).toList());
+        .containsAll(option.leader().cuts().stream().map(CutFace::cut).toList());
     assertThat(option.plan().proposals()).hasSize(1);
     assertThat(option.wounds()).hasSameSizeAs(option.leader().cuts());
     assertThat(option.wounds().get(0).width()).isCloseTo(0.033, within(1e-9));

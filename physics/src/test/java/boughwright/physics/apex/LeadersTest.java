@@ -4,6 +4,7 @@ package boughwright.physics.apex;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
@@ -81,8 +82,7 @@ class LeadersTest {
   void cuts_leaveNothingHigherThanTheUnionButTheLeader() {
     Skeleton skeleton = new Skeleton(document.tree());
     for (Leader leader : leaders(document.tree(), List.of())) {
-      Cutting cutting =
-          new Cutting(skeleton, leader.cuts().stream().map(Leader.TopCut::at).toList());
+      Cutting cutting = new Cutting(skeleton, leader.cuts().stream().map(CutFace::cut).toList());
       assertThat(cutting.holds(leader.tip())).as(leader.tip().segment()).isTrue();
       assertThat(leader.cuts()).allSatisfy(cut -> assertThat(cut.width()).isPositive());
       leader

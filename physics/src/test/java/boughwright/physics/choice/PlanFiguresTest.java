@@ -75,7 +75,7 @@ class PlanFiguresTest {
   @Test
   void planOfTheFile_leavesItsCutAndTheWoundsThatStay() {
     PlanFigures figures = figures(document.plan("a").orElseThrow());
-    List<WoundLeft> made = figures.wounds().stream().filter(WoundLeft::isNew).toList();
+    List<OpenWound> made = figures.wounds().stream().filter(OpenWound::isNew).toList();
     assertThat(made).hasSize(1);
     assertThat(made.get(0).closure().width()).isCloseTo(0.0255, within(1e-9));
     assertThat(made.get(0).area()).isCloseTo(Math.PI * 0.0255 * 0.0255 / 4, within(1e-12));
@@ -106,7 +106,7 @@ class PlanFiguresTest {
   void planThatDoesNothing_leavesNothingAndStandsAsMeasured() {
     PlanFigures figures = figures(unbent(List.of(), Optional.of("a7")));
     assertThat(figures.height().orElseThrow()).isCloseTo(0.434193, within(1e-6));
-    assertThat(figures.wounds()).noneMatch(WoundLeft::isNew);
+    assertThat(figures.wounds()).noneMatch(OpenWound::isNew);
     assertThat(figures.traces()).isEmpty();
     FrontCase measured = FrontCase.of(document, Optional.of(figures.plan()), FrontWishes.UNSAID);
     assertThat(figures.front().orElseThrow().total())
@@ -123,7 +123,7 @@ class PlanFiguresTest {
   @Test
   void branchTakenWhole_leavesOneWoundOfItsCaliper() {
     PlanFigures figures = figures(unbent(List.of(new Spot("b1", 0)), Optional.empty()));
-    List<WoundLeft> made = figures.wounds().stream().filter(WoundLeft::isNew).toList();
+    List<OpenWound> made = figures.wounds().stream().filter(OpenWound::isNew).toList();
     assertThat(made).hasSize(1);
     assertThat(made.get(0).closure().width()).isCloseTo(0.0118, within(1e-9));
     assertThat(kinds(figures)).containsExactly(Trace.Kind.CUTS);

@@ -2,6 +2,7 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.Plan;
 import boughwright.modeller.tree.NameRules;
 import java.util.Optional;
 
@@ -10,6 +11,11 @@ final class AddToPlan {
   private static final String OPTION = "--add-to-plan";
 
   private AddToPlan() {}
+
+  /** Tells that something is in the file now. */
+  static void tell(TextPage page, String what, Optional<Plan> kept) {
+    kept.ifPresent(plan -> page.heading(what + " is in the file now, in plan " + plan.id() + "."));
+  }
 
   /** Whether a plan may be called so; notes a fault where not. */
   static boolean isId(String id, Faults faults) {

@@ -13,9 +13,7 @@ final class AidJson {
   private AidJson() {}
 
   static ArrayNode of(List<AidEffect> effects) {
-    ArrayNode all = JsonAnswer.array();
-    effects.forEach(effect -> all.add(effect(effect)));
-    return all;
+    return JsonAnswer.list(effects, AidJson::effect);
   }
 
   private static ObjectNode effect(AidEffect effect) {
@@ -25,8 +23,7 @@ final class AidJson {
     effect.without().ifPresent(figures -> node.set("without", figures(figures)));
     effect.with().ifPresent(figures -> node.set("with", figures(figures)));
     if (!effect.cuts().isEmpty()) {
-      ArrayNode cuts = node.putArray("cuts");
-      effect.cuts().forEach(cut -> cuts.add(cut(cut)));
+      node.set("cuts", JsonAnswer.list(effect.cuts(), AidJson::cut));
     }
     node.set("does", JsonAnswer.words(effect.says()));
     node.put("price", effect.price());

@@ -47,8 +47,7 @@ final class ApexJson {
     growth.put("high", number(1000 * ring.high()));
     node.put("ring_basis", ring.basis());
     node.put("believable_taper", number(ApexSearch.BELIEVABLE));
-    ArrayNode choices = node.putArray("choices");
-    answer.apexes().options().forEach(option -> choices.add(option(option)));
+    node.set("choices", JsonAnswer.list(answer.apexes().options(), ApexJson::option));
     node.put("leaders_left_out", answer.apexes().leftOut());
     answer.apexes().chop().ifPresent(chop -> node.set("chop", chop(chop)));
     answer.told().ifPresent(told -> node.set("told", told(told)));
@@ -92,7 +91,7 @@ final class ApexJson {
     for (int n = 0; n < leader.cuts().size(); n++) {
       WoundClosure wound = option.wounds().get(n);
       ObjectNode cut = YearsJson.of(wound);
-      place(cut, leader.cuts().get(n).at());
+      place(cut, leader.cuts().get(n).cut());
       cuts.add(cut);
     }
     node.set("years_to_thicken", YearsJson.of(option.thickening()));

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.plan.Spot;
 import boughwright.physics.apex.ApexOption;
 import boughwright.physics.apex.ApexSearch;
 import boughwright.physics.apex.Apexes;
 import boughwright.physics.apex.Chop;
-import boughwright.physics.apex.Leader;
 import boughwright.physics.apex.TipStand;
 import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.grow.YearlyRing;
@@ -230,12 +230,12 @@ final class ApexText {
     String verdict =
         told.trial().verdict().map(one -> "; verdict: " + one.level().words()).orElse("");
     page.heading("Choice " + told.number() + ", " + option.leader().tip().segment() + verdict);
-    List<Leader.TopCut> cuts = option.leader().cuts();
+    List<CutFace> cuts = option.leader().cuts();
     for (int n = 0; n < cuts.size(); n++) {
       WoundClosure wound = option.wounds().get(n);
       page.inner(
           "Cut "
-              + place(cuts.get(n).at())
+              + place(cuts.get(n).cut())
               + ": a wound "
               + Shown.fixed(1000 * wound.width(), 0)
               + " mm wide that "
@@ -306,9 +306,7 @@ final class ApexText {
   }
 
   private void kept() {
-    answer
-        .kept()
-        .ifPresent(plan -> page.heading("It is in the file now, in plan " + plan.id() + "."));
+    AddToPlan.tell(page, "It", answer.kept());
     answer.picture().ifPresent(picture -> page.heading("Picture: " + picture));
   }
 }

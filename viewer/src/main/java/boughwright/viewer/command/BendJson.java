@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import static boughwright.viewer.command.JsonAnswer.direction;
 import static boughwright.viewer.command.JsonAnswer.number;
+import static boughwright.viewer.command.JsonAnswer.point;
 
-import boughwright.modeller.geometry.Direction3;
-import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.species.Species;
 import boughwright.modeller.tree.Tree;
 import boughwright.physics.trial.LetGo;
@@ -14,7 +14,6 @@ import boughwright.physics.trial.SegmentTrial;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.TrialSpecies;
 import boughwright.viewer.scene.Mark;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 
@@ -34,9 +33,8 @@ final class BendJson {
 
   static String of(BendAnswer answer) {
     ObjectNode node = JsonAnswer.object();
-    ArrayNode trials = node.putArray("trials");
     BendJson json = new BendJson(answer.file().document().tree(), answer.said());
-    answer.tried().forEach(tried -> trials.add(json.trial(tried)));
+    node.set("trials", JsonAnswer.list(answer.tried(), json::trial));
     node.put("tree", answer.file().document().tree().name());
     answer.picture().ifPresent(picture -> node.put("picture", picture));
     node.set("notes", ProblemJson.of(answer.file().warnings()));
@@ -86,13 +84,10 @@ final class BendJson {
   }
 
   private static void pose(TrialResult trial, ObjectNode node) {
-    ArrayNode lines = node.putArray("guy_lines");
-    trial.lines().forEach(line -> lines.add(line(line)));
-    ArrayNode pose = node.putArray("pose");
-    trial.segments().forEach(segment -> pose.add(pose(segment)));
+    node.set("guy_lines", JsonAnswer.list(trial.lines(), BendJson::line));
+    node.set("pose", JsonAnswer.list(trial.segments(), BendJson::pose));
     trial.peak().ifPresent(peak -> node.set("peak", TrialJson.peak(peak)));
-    ArrayNode segments = node.putArray("segments");
-    trial.segments().forEach(segment -> segments.add(segment(segment)));
+    node.set("segments", JsonAnswer.list(trial.segments(), BendJson::segment));
   }
 
   private static ObjectNode line(LineTrial line) {
@@ -113,20 +108,6 @@ final class BendJson {
     node.set("start_direction", direction(segment.startDirection()));
     node.set("end_direction", direction(segment.endDirection()));
     return node;
-  }
-
-  private static ArrayNode point(Point3 point) {
-    return JsonAnswer.array()
-        .add(number(1000 * point.x()))
-        .add(number(1000 * point.y()))
-        .add(number(1000 * point.z()));
-  }
-
-  private static ArrayNode direction(Direction3 direction) {
-    return JsonAnswer.array()
-        .add(number(direction.x()))
-        .add(number(direction.y()))
-        .add(number(direction.z()));
   }
 
   private static ObjectNode segment(SegmentTrial segment) {

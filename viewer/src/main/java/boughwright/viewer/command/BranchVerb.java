@@ -98,14 +98,15 @@ final class BranchVerb extends Verb {
   @Override
   int act() throws InputException {
     Faults faults = new Faults();
+    OptionValues values = new OptionValues(faults);
     Optional<Species> wood = Optional.empty();
-    if (isGiven("--species", species, "the name of a wood", faults)) {
+    if (values.isGiven("--species", species, "Give the name of a wood")) {
       wood = faults.tryTo(() -> SpeciesChoice.named("--species", species));
     }
-    Optional<PlainBranch> branch = branch(faults);
+    Optional<PlainBranch> branch = branch(values, faults);
     OptionalDouble down = OptionalDouble.empty();
-    if (isGiven("--tip-mm", tip, "how far the tip is to come down", faults)) {
-      down = down(branch, new OptionValues(faults));
+    if (values.isGiven("--tip-mm", tip, "Give how far the tip is to come down")) {
+      down = down(branch, values);
     }
     Optional<Trying.Draws> draws = sampling.read(faults);
     Said said = occasion.read(faults);
@@ -120,21 +121,13 @@ final class BranchVerb extends Verb {
     return ExitCode.DONE;
   }
 
-  private static boolean isGiven(String option, String value, String what, Faults faults) {
-    if (value == null) {
-      faults.add(option, "no-value", "is needed and not given", "Give " + what);
-    }
-    return value != null;
-  }
-
-  private Optional<PlainBranch> branch(Faults faults) {
-    OptionValues values = new OptionValues(faults);
+  private Optional<PlainBranch> branch(OptionValues values, Faults faults) {
     OptionalDouble long1 = OptionalDouble.empty();
-    if (isGiven("--length-mm", length, "the length of the branch", faults)) {
+    if (values.isGiven("--length-mm", length, "Give the length of the branch")) {
       long1 = values.length(length, range("--length-mm", 1, 20000, "the length of the branch"));
     }
     double[] ends = {};
-    if (isGiven("--calipers-mm", calipers, "two calipers, such as 16,11", faults)) {
+    if (values.isGiven("--calipers-mm", calipers, "Give two calipers, such as 16,11")) {
       ends = calipers(values, faults);
     }
     OptionalDouble layer =

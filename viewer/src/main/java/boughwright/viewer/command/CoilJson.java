@@ -18,9 +18,7 @@ final class CoilJson {
 
   /** What coils hold, one object for each proposal with coils. */
   static ArrayNode of(List<CoilHold> holds) {
-    ArrayNode nodes = JsonAnswer.array();
-    holds.forEach(hold -> nodes.add(hold(hold)));
-    return nodes;
+    return JsonAnswer.list(holds, CoilJson::hold);
   }
 
   private static ObjectNode hold(CoilHold hold) {
@@ -42,8 +40,7 @@ final class CoilJson {
               further.put("strain_over_plan", number(over.strain()));
               further.set("hand_bends", hands(over.hands()));
             });
-    ArrayNode coils = node.putArray("coils");
-    hold.coils().forEach(work -> coils.add(work(work)));
+    node.set("coils", JsonAnswer.list(hold.coils(), CoilJson::work));
     return node;
   }
 
@@ -96,9 +93,7 @@ final class CoilJson {
 
   /** Which wire is strong enough, one object for each proposal bent by hand. */
   static ArrayNode choices(List<WireChoice> choices) {
-    ArrayNode nodes = JsonAnswer.array();
-    choices.forEach(choice -> nodes.add(choice(choice)));
-    return nodes;
+    return JsonAnswer.list(choices, CoilJson::choice);
   }
 
   /** Which wire is strong enough for one bend. */

@@ -3,9 +3,9 @@ package boughwright.viewer.command;
 
 import static boughwright.viewer.command.JsonAnswer.number;
 
+import boughwright.physics.choice.OpenWound;
 import boughwright.physics.choice.PlanFigures;
 import boughwright.physics.choice.Trace;
-import boughwright.physics.choice.WoundLeft;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.TrialSpecies;
@@ -98,7 +98,7 @@ final class CompareJson {
 
   private static void wounds(ObjectNode plan, PlanFigures one) {
     ArrayNode wounds = plan.putArray("wounds");
-    for (WoundLeft wound : one.wounds()) {
+    for (OpenWound wound : one.wounds()) {
       ObjectNode node = YearsJson.of(wound.closure());
       node.put("segment", wound.at().segment());
       node.put("along", number(wound.at().along()));

@@ -2,8 +2,8 @@
 package boughwright.viewer.command;
 
 import boughwright.modeller.plan.Plan;
+import boughwright.physics.choice.OpenWound;
 import boughwright.physics.choice.PlanFigures;
-import boughwright.physics.choice.WoundLeft;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.FailureMode;
 import boughwright.physics.trial.Odds;
@@ -81,7 +81,7 @@ final class CompareText {
     row(
         table,
         "widest",
-        one -> one.widest().map(WoundLeft::closure).map(w -> millimetres(w.width())).orElse(NONE));
+        one -> one.widest().map(OpenWound::closure).map(w -> millimetres(w.width())).orElse(NONE));
     row(table, "faces", one -> Shown.fixed(1e4 * one.woundArea(), 1) + " cm2");
     row(
         table,

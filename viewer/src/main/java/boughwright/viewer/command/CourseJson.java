@@ -6,7 +6,6 @@ import static boughwright.viewer.command.JsonAnswer.number;
 import boughwright.physics.stage.Course;
 import boughwright.physics.trial.LineTrial;
 import boughwright.physics.trial.Range;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -38,10 +37,8 @@ final class CourseJson {
     ObjectNode node = JsonAnswer.object();
     start.ifPresent(day -> node.put("start", day.toString()));
     node.put("reached", number(course.reached()));
-    ArrayNode steps = node.putArray("steps");
-    course.steps().forEach(step -> steps.add(step(step)));
-    ArrayNode over = node.putArray("over_time");
-    course.samples().forEach(sample -> over.add(sample(sample)));
+    node.set("steps", JsonAnswer.list(course.steps(), this::step));
+    node.set("over_time", JsonAnswer.list(course.samples(), CourseJson::sample));
     node.put("part_kept", number(course.target()));
     node.set("stays_after_days", span(course.stays()));
     node.set("bites_after_days", span(course.bites()));
@@ -64,16 +61,9 @@ final class CourseJson {
       node.set("tensions_before_N", tensions(step.tensionsBefore()));
     }
     if (step.act() != Course.Act.RELEASE) {
-      ArrayNode lines = node.putArray("guy_lines");
-      step.pose().lines().forEach(line -> lines.add(line(line)));
+      node.set("guy_lines", JsonAnswer.list(step.pose().lines(), CourseJson::line));
     }
-    step.odds()
-        .ifPresent(
-            odds ->
-                node.putObject("breaking")
-                    .put("p", number(odds.p()))
-                    .put("low", number(odds.low()))
-                    .put("high", number(odds.high())));
+    step.odds().ifPresent(odds -> node.set("breaking", RiskJson.odds(odds)));
     node.put("words", step.words());
     return node;
   }

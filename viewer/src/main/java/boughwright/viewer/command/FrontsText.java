@@ -211,13 +211,7 @@ final class FrontsText {
       FrontPose pose = answer.found().orElseThrow().fronts().fronts().get(number - 1).pose();
       GroundText.write(page, ground.of(pose), pose);
     }
-    answer
-        .kept()
-        .plan()
-        .ifPresent(
-            plan ->
-                page.heading(
-                    "Front " + number + " is in the file now, in plan " + plan.id() + "."));
+    AddToPlan.tell(page, "Front " + number, answer.kept().plan());
     answer.kept().picture().ifPresent(name -> page.heading("Picture of the fronts: " + name));
     answer.kept().roots().ifPresent(name -> page.heading("Picture of the root base: " + name));
     answer.kept().map().ifPresent(name -> page.heading("Map of the score: " + name));

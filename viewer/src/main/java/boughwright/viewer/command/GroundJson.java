@@ -2,6 +2,7 @@
 package boughwright.viewer.command;
 
 import static boughwright.viewer.command.JsonAnswer.number;
+import static boughwright.viewer.command.JsonAnswer.point;
 
 import boughwright.modeller.design.ground.Balance;
 import boughwright.modeller.design.ground.ContainerFit;
@@ -16,7 +17,6 @@ import boughwright.modeller.design.ground.RootPlane;
 import boughwright.modeller.design.ground.TieDown;
 import boughwright.modeller.design.ground.TiltSteps;
 import boughwright.modeller.design.shape.FrontPose;
-import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Planting;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -73,8 +73,7 @@ final class GroundJson {
     node.put("lower_soil_to_show_mm", number(1000 * base.lowerToShow()));
     base.off().ifPresent(off -> node.put("off_level_deg", number(Math.toDegrees(off))));
     base.plane().ifPresent(plane -> node.set("plane", plane(plane)));
-    ArrayNode levels = node.putArray("levels");
-    base.levels().forEach(level -> levels.add(level(level)));
+    node.set("levels", JsonAnswer.list(base.levels(), GroundJson::level));
     return node;
   }
 
@@ -105,16 +104,8 @@ final class GroundJson {
     node.put("upper_mm", number(1000 * level.then().upper()));
     node.put("under_mm", number(1000 * level.then().under()));
     node.put("rise_mm", number(1000 * level.rise()));
-    ArrayNode line = node.putArray("line_mm");
-    level.line().forEach(at -> line.add(point(at)));
+    node.set("line_mm", JsonAnswer.list(level.line(), JsonAnswer::point));
     return node;
-  }
-
-  private static ArrayNode point(Point3 point) {
-    return JsonAnswer.array()
-        .add(number(1000 * point.x()))
-        .add(number(1000 * point.y()))
-        .add(number(1000 * point.z()));
   }
 
   private ObjectNode roots(RootMass roots) {
@@ -123,8 +114,7 @@ final class GroundJson {
     node.put("depth_mm", number(1000 * roots.depth().then()));
     node.put("depth_after_cuts_mm", number(1000 * roots.depth().left()));
     node.set("middle_mm", point(roots.centre()));
-    ArrayNode cuts = node.putArray("cuts");
-    roots.loss().cuts().forEach(cut -> cuts.add(cut(cut, roots.loss().whole())));
+    node.set("cuts", JsonAnswer.list(roots.loss().cuts(), cut -> cut(cut, roots.loss().whole())));
     ArrayNode lifted = node.putArray("lifted");
     roots.loss().lifted().forEach(root -> lifted.add(root.id()));
     node.put("share_lost", number(roots.loss().share()));
@@ -204,8 +194,8 @@ final class GroundJson {
     for (int count = 2; count <= 4; count++) {
       ObjectNode one = ties.addObject();
       one.put("count", count);
-      ArrayNode places = one.putArray("places_mm");
-      TieDown.round(count, answer.trunk()).forEach(place -> places.add(point(place)));
+      one.set(
+          "places_mm", JsonAnswer.list(TieDown.round(count, answer.trunk()), JsonAnswer::point));
       OptionalDouble tension = down.tension(TieDown.round(count, answer.trunk()));
       one.put("holds", tension.isPresent());
       tension.ifPresent(newtons -> one.put("tension_N", number(newtons)));

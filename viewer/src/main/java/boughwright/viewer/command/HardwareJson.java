@@ -18,8 +18,7 @@ final class HardwareJson {
 
   static ObjectNode of(Hardware hardware) {
     ObjectNode node = JsonAnswer.object();
-    ArrayNode lines = node.putArray("lines");
-    hardware.lines().forEach(line -> lines.add(line(line)));
+    node.set("lines", JsonAnswer.list(hardware.lines(), HardwareJson::line));
     node.set("standing", findings(hardware.standing()));
     return node;
   }

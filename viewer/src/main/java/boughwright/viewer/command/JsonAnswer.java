@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.geometry.Direction3;
+import boughwright.modeller.geometry.Point3;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -15,6 +17,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.function.Function;
 
 /** Builds answers for programs. */
 final class JsonAnswer {
@@ -37,6 +40,25 @@ final class JsonAnswer {
     ArrayNode node = array();
     words.forEach(node::add);
     return node;
+  }
+
+  /** A node for each of several things, in their order. */
+  static <T> ArrayNode list(Iterable<T> things, Function<T, ? extends JsonNode> one) {
+    ArrayNode node = array();
+    things.forEach(thing -> node.add(one.apply(thing)));
+    return node;
+  }
+
+  /** A point in millimetres. */
+  static ArrayNode point(Point3 point) {
+    return array()
+        .add(number(1000 * point.x()))
+        .add(number(1000 * point.y()))
+        .add(number(1000 * point.z()));
+  }
+
+  static ArrayNode direction(Direction3 direction) {
+    return array().add(number(direction.x())).add(number(direction.y())).add(number(direction.z()));
   }
 
   /**

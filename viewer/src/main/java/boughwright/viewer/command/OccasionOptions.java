@@ -5,7 +5,6 @@ import boughwright.modeller.tree.Hemisphere;
 import boughwright.physics.trial.Said;
 import boughwright.physics.wood.WarmDay;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,8 +13,6 @@ import picocli.CommandLine.Option;
 /** Options on when the bend is made and what the tree has been through. */
 final class OccasionOptions {
   private static final int MOST_MONTHS = 1200;
-  private static final int FIRST_YEAR = 1900;
-  private static final int LAST_YEAR = 2199;
 
   /** Weather in which someone stands at a bench [°C]. */
   private static final double COLDEST = -25;
@@ -92,26 +89,9 @@ final class OccasionOptions {
   }
 
   private LocalDate day(Faults faults) {
-    if (on != null) {
-      try {
-        LocalDate day = LocalDate.parse(on.strip());
-        if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
-          return day;
-        }
-        noDay(faults, " lies in no year a tree is bent in");
-      } catch (DateTimeParseException e) {
-        noDay(faults, " is no date");
-      }
-    }
-    return LocalDate.now();
-  }
-
-  private void noDay(Faults faults, String found) {
-    faults.add(
-        "--on",
-        "no-date",
-        UsageFaults.quoted(on) + found,
-        "Give year, month and day, such as 2026-03-15");
+    return Optional.ofNullable(on)
+        .flatMap(text -> new OptionValues(faults).day(text, "--on"))
+        .orElseGet(LocalDate::now);
   }
 
   private Optional<Hemisphere> half(Faults faults) {

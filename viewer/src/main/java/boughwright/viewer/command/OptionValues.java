@@ -8,11 +8,16 @@ import boughwright.modeller.units.DecimalText;
 import boughwright.modeller.units.LengthText;
 import boughwright.modeller.units.LengthUnit;
 import boughwright.modeller.units.UnreadableException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads the values of options; notes a fault for each that cannot be used. */
 final class OptionValues {
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
+
   /** A vector shorter than this points nowhere. */
   private static final double NO_DIRECTION = 1e-9;
 
@@ -93,6 +98,36 @@ final class OptionValues {
       return Optional.empty();
     }
     return Optional.of(xyz);
+  }
+
+  /** A day; empty, with its fault noted, if it is none or no day of a person at a bench. */
+  Optional<LocalDate> day(String text, String option) {
+    try {
+      LocalDate day = LocalDate.parse(text.strip());
+      if (day.getYear() >= FIRST_YEAR && day.getYear() <= LAST_YEAR) {
+        return Optional.of(day);
+      }
+      noDay(text, option, " lies in no year a tree is bent in");
+    } catch (DateTimeParseException e) {
+      noDay(text, option, " is no date");
+    }
+    return Optional.empty();
+  }
+
+  private void noDay(String text, String option, String found) {
+    faults.add(
+        option,
+        "no-date",
+        UsageFaults.quoted(text) + found,
+        "Give year, month and day, such as 2026-03-15");
+  }
+
+  /** Whether an option that is needed is given; notes a fault where not. */
+  boolean isGiven(String option, String text, String remedy) {
+    if (text == null) {
+      faults.add(option, "no-value", "is needed and not given", remedy);
+    }
+    return text != null;
   }
 
   /** A direction as x,y,z of any length. */

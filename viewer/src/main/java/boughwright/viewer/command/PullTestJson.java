@@ -36,10 +36,8 @@ final class PullTestJson {
         .put("after", number(pull.force().after()));
     node.set("fit", fit(pull));
     node.set("strain", strain(pull.strain()));
-    ArrayNode notes = node.putArray("notes");
-    pull.notes().forEach(note -> notes.add(note(note)));
-    ArrayNode plans = node.putArray("plans");
-    answer.plans().forEach(change -> plans.add(plan(change)));
+    node.set("notes", JsonAnswer.list(pull.notes(), PullTestJson::note));
+    node.set("plans", JsonAnswer.list(answer.plans(), PullTestJson::plan));
     node.put("source", pull.result().source());
     node.put("written", written.isPresent());
     written.ifPresent(path -> node.put("file", path.toString()));
@@ -51,10 +49,7 @@ final class PullTestJson {
     node.put("id", test.id());
     node.put("segment", test.segment());
     node.put("along", number(test.along()));
-    node.putArray("direction")
-        .add(number(test.direction().x()))
-        .add(number(test.direction().y()))
-        .add(number(test.direction().z()));
+    node.set("direction", JsonAnswer.direction(test.direction()));
     test.doneOn().ifPresent(day -> node.put("done_on", day.toString()));
     ArrayNode readings = node.putArray("readings");
     for (PullTest.Reading read : test.readings()) {
@@ -144,11 +139,8 @@ final class PullTestJson {
                     .add(number(range.high())));
     ObjectNode failures = node.putObject("risk");
     for (FailureRisk failure : risk.failures()) {
-      failures
-          .putObject(failure.mode().name().toLowerCase(Locale.ROOT))
-          .put("p", number(failure.probability().p()))
-          .put("low", number(failure.probability().low()))
-          .put("high", number(failure.probability().high()));
+      failures.set(
+          failure.mode().name().toLowerCase(Locale.ROOT), RiskJson.odds(failure.probability()));
     }
   }
 }

@@ -7,7 +7,6 @@ import boughwright.modeller.tree.PullTest.Reading;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.units.ForceUnit;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -73,8 +72,7 @@ final class PullTestReading {
   }
 
   private Optional<String> segment(Optional<Tree> tree) {
-    if (options.segment == null) {
-      missing("--segment", "Give the id of the segment you pulled");
+    if (!values.isGiven("--segment", options.segment, "Give the id of the segment you pulled")) {
       return Optional.empty();
     }
     tree.ifPresent(one -> SegmentChoice.check(one, options.segment, faults));
@@ -82,8 +80,8 @@ final class PullTestReading {
   }
 
   private OptionalDouble along() {
-    if (options.along == null) {
-      missing("--along", "Give where on the segment you pulled, from 0 to 1");
+    String where = "Give where on the segment you pulled, from 0 to 1";
+    if (!values.isGiven("--along", options.along, where)) {
       return OptionalDouble.empty();
     }
     return values.number(
@@ -124,7 +122,7 @@ final class PullTestReading {
   private Optional<Direction3> direction(Optional<PullForce> force) {
     if (options.direction == null) {
       if (force.isPresent() && !force.get().hung()) {
-        missing("--direction", "Give x,y,z along the pull; 0,0,-1 is straight down");
+        values.isGiven("--direction", null, "Give x,y,z along the pull; 0,0,-1 is straight down");
       }
       return Optional.of(Direction3.UP.opposite());
     }
@@ -159,8 +157,7 @@ final class PullTestReading {
   private Optional<Reading> reading(
       String second, Optional<PullForce> force, String moved, String baseMoved) {
     String option = "--" + second + "moved-mm";
-    if (moved == null) {
-      missing(option, "Give how far the point moved");
+    if (!values.isGiven(option, moved, "Give how far the point moved")) {
       return Optional.empty();
     }
     OptionalDouble far =
@@ -222,20 +219,7 @@ final class PullTestReading {
     if (options.doneOn == null) {
       return Optional.of(LocalDate.now());
     }
-    try {
-      return Optional.of(LocalDate.parse(options.doneOn.strip()));
-    } catch (DateTimeParseException e) {
-      faults.add(
-          "--done-on",
-          "no-date",
-          UsageFaults.quoted(options.doneOn) + " is no day",
-          "Write year-month-day, such as 2026-03-05");
-      return Optional.empty();
-    }
-  }
-
-  private void missing(String option, String remedy) {
-    faults.add(option, "no-value", "is needed and not given", remedy);
+    return values.day(options.doneOn, "--done-on");
   }
 
   /** The first of pt1, pt2, ... that no test of the tree has. */

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import static boughwright.viewer.command.JsonAnswer.direction;
 import static boughwright.viewer.command.JsonAnswer.number;
+import static boughwright.viewer.command.JsonAnswer.point;
 
-import boughwright.modeller.geometry.Direction3;
-import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.Coil;
 import boughwright.modeller.plan.Hand;
@@ -40,8 +40,7 @@ final class ReachJson {
     node.put("most_risk", number(answer.mostRisk()));
     node.put("start_miss_mm", number(1000 * answer.reached().startMiss()));
     node.put("limb_length_mm", number(1000 * answer.reached().limbLength()));
-    ArrayNode choices = node.putArray("choices");
-    answer.drawn().forEach(drawn -> choices.add(choice(drawn)));
+    node.set("choices", JsonAnswer.list(answer.drawn(), this::choice));
     ObjectNode refused = node.putObject("refused");
     Map<String, Integer> sorted = new TreeMap<>();
     answer
@@ -178,16 +177,5 @@ final class ReachJson {
   private static void place(ObjectNode node, Spot spot) {
     node.put("segment", spot.segment());
     node.put("along", number(spot.along()));
-  }
-
-  private static ArrayNode point(Point3 point) {
-    return JsonAnswer.array()
-        .add(number(1000 * point.x()))
-        .add(number(1000 * point.y()))
-        .add(number(1000 * point.z()));
-  }
-
-  private static ArrayNode direction(Direction3 way) {
-    return JsonAnswer.array().add(number(way.x())).add(number(way.y())).add(number(way.z()));
   }
 }

@@ -104,12 +104,7 @@ final class ReachReading {
   }
 
   private Optional<Spot> spot(Optional<Tree> tree) {
-    if (options.segment == null) {
-      faults.add(
-          "--segment",
-          "no-value",
-          "is needed and not given",
-          "Give the id of the segment to bring");
+    if (!values.isGiven("--segment", options.segment, "Give the id of the segment to bring")) {
       return Optional.empty();
     }
     boolean known =

@@ -215,13 +215,7 @@ final class ReachText {
 
   private void kept() {
     int number = answer.kept().choice();
-    answer
-        .kept()
-        .plan()
-        .ifPresent(
-            plan ->
-                page.heading(
-                    "Choice " + number + " is in the file now, in plan " + plan.id() + "."));
+    AddToPlan.tell(page, "Choice " + number, answer.kept().plan());
     answer
         .kept()
         .picture()

@@ -15,7 +15,6 @@ final class RemedyText {
     words =
         new RemedyWords(
             new WoundWords(
-                answer.skeleton(),
                 answer.front(),
                 answer.review().rules(),
                 new WoundWords.Growth(answer.ring(), CutTime.UNSAID)));

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
+import boughwright.modeller.design.review.AdvisedCut;
 import boughwright.modeller.design.review.Review;
-import boughwright.modeller.design.review.WoundLeft;
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.file.TreeFile;
 import boughwright.modeller.plan.Plan;
-import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.grow.CutTime;
 import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.grow.YearlyRing;
@@ -53,12 +52,8 @@ record ReviewAnswer(
     }
   }
 
-  /** How long a wound takes to close, whenever in the year it is made. */
-  WoundClosure closure(WoundLeft wound) {
-    return WoundClosure.of(wound.width(), ring, CutTime.UNSAID);
-  }
-
-  Skeleton skeleton() {
-    return new Skeleton(file.document().tree());
+  /** How long the wound of a cut takes to close, whenever in the year it is made. */
+  WoundClosure closure(AdvisedCut cut) {
+    return WoundClosure.of(cut.width(), ring, CutTime.UNSAID);
   }
 }

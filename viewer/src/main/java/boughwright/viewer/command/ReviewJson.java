@@ -3,6 +3,7 @@ package boughwright.viewer.command;
 
 import static boughwright.viewer.command.JsonAnswer.number;
 
+import boughwright.modeller.design.review.AdvisedCut;
 import boughwright.modeller.design.review.Aftermath;
 import boughwright.modeller.design.review.Balance;
 import boughwright.modeller.design.review.Fault;
@@ -11,9 +12,10 @@ import boughwright.modeller.design.review.Measured;
 import boughwright.modeller.design.review.Remedy;
 import boughwright.modeller.design.review.Review;
 import boughwright.modeller.design.review.Where;
-import boughwright.modeller.design.review.WoundLeft;
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Spot;
+import boughwright.modeller.tree.RoundAngle;
 import boughwright.physics.grow.WoundClosure;
 import boughwright.physics.grow.Years;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -137,7 +139,7 @@ final class ReviewJson {
 
   private void after(ObjectNode node, Aftermath aftermath) {
     ArrayNode wounds = node.putArray("wounds");
-    aftermath.wounds().forEach(wound -> wounds.add(wound(wound)));
+    aftermath.cuts().forEach(cut -> wounds.add(wound(cut)));
     node.put("foliage_lost", number(aftermath.lost()));
     node.put("foliage_lost_most", number(aftermath.mostLost()));
     node.put("sessions", aftermath.sessions());
@@ -157,21 +159,23 @@ final class ReviewJson {
     return node;
   }
 
-  private ObjectNode wound(WoundLeft wound) {
+  private ObjectNode wound(AdvisedCut cut) {
+    CutFace face = cut.face();
     ObjectNode node = JsonAnswer.object();
-    place(node.putObject("cut"), wound.cut());
-    place(node.putObject("on"), wound.on());
-    node.put("across", wound.across());
-    if (!wound.across()) {
-      node.put("round_deg", number(Math.toDegrees(wound.round())));
-      node.put("share_of_caliper", number(wound.share()));
+    place(node.putObject("cut"), face.cut());
+    place(node.putObject("on"), face.on());
+    node.put("across", face.across());
+    if (!face.across()) {
+      double round = RoundAngle.of(face.lengthwise(), face.normal().vector());
+      node.put("round_deg", number(Math.toDegrees(round)));
+      node.put("share_of_caliper", number(cut.share()));
     }
-    node.put("width_mm", number(1000 * wound.width()));
-    node.put("height_mm", number(1000 * wound.height()));
-    node.put("cut_angle_deg", number(Math.toDegrees(wound.advice().angle())));
-    node.put("stub_mm", number(1000 * wound.advice().stub()));
-    node.put("hollow_mm", number(1000 * wound.advice().depth()));
-    WoundClosure closure = answer.closure(wound);
+    node.put("width_mm", number(1000 * cut.width()));
+    node.put("height_mm", number(1000 * cut.height()));
+    node.put("cut_angle_deg", number(Math.toDegrees(cut.advice().angle())));
+    node.put("stub_mm", number(1000 * cut.advice().stub()));
+    node.put("hollow_mm", number(1000 * cut.advice().depth()));
+    WoundClosure closure = answer.closure(cut);
     node.set("years_to_close", years(closure.years()));
     node.put("late", closure.isLate());
     return node;

@@ -7,10 +7,10 @@ import boughwright.physics.trial.FailurePlace;
 import boughwright.physics.trial.FailureRisk;
 import boughwright.physics.trial.InputShare;
 import boughwright.physics.trial.LimitSample;
+import boughwright.physics.trial.Probability;
 import boughwright.physics.trial.Range;
 import boughwright.physics.trial.Risk;
 import boughwright.viewer.scene.FailureWords;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.TreeMap;
 
@@ -25,20 +25,22 @@ final class RiskJson {
     node.put("no_pose", number(risk.noPose()));
     ObjectNode tensions = node.putObject("tensions_N");
     new TreeMap<>(risk.tensions()).forEach((line, range) -> tensions.set(line, range(range)));
-    ArrayNode shares = node.putArray("sensitivity");
-    risk.shares().forEach(share -> shares.add(share(share)));
-    ArrayNode limits = node.putArray("limits_along");
-    risk.limits().forEach(limit -> limits.add(limit(limit)));
+    node.set("sensitivity", JsonAnswer.list(risk.shares(), RiskJson::share));
+    node.set("limits_along", JsonAnswer.list(risk.limits(), RiskJson::limit));
     node.put("samples", risk.samples());
     node.put("seed", risk.seed());
     return node;
   }
 
+  static ObjectNode odds(Probability odds) {
+    return JsonAnswer.object()
+        .put("p", number(odds.p()))
+        .put("low", number(odds.low()))
+        .put("high", number(odds.high()));
+  }
+
   private static ObjectNode failure(FailureRisk failure) {
-    ObjectNode node = JsonAnswer.object();
-    node.put("p", number(failure.probability().p()));
-    node.put("low", number(failure.probability().low()));
-    node.put("high", number(failure.probability().high()));
+    ObjectNode node = odds(failure.probability());
     if (failure.place().isPresent()) {
       place(node, failure.place().get());
       node.put("demand", number(failure.demand()));

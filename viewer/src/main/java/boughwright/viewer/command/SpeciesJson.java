@@ -5,7 +5,6 @@ import static boughwright.viewer.command.JsonAnswer.number;
 
 import boughwright.modeller.species.Species;
 import boughwright.physics.wood.WoodSpread;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
@@ -15,8 +14,7 @@ final class SpeciesJson {
 
   static String of(List<Species> woods) {
     ObjectNode answer = JsonAnswer.object();
-    ArrayNode list = answer.putArray("species");
-    woods.forEach(wood -> list.add(one(wood)));
+    answer.set("species", JsonAnswer.list(woods, SpeciesJson::one));
     answer.set("coefficients_of_variation", spread(WoodSpread.CLEAR_WOOD));
     return JsonAnswer.text(answer);
   }

@@ -91,8 +91,8 @@ public final class RemedyWords {
   /** The wounds, how the cuts are made, and what foliage goes. */
   public List<String> after(Aftermath aftermath) {
     List<String> words = new ArrayList<>();
-    aftermath.wounds().forEach(wound -> words.add(wounds.wound(wound)));
-    words.add(wounds.how(aftermath.wounds().get(0)));
+    aftermath.cuts().forEach(cut -> words.add(wounds.wound(cut)));
+    words.add(wounds.how(aftermath.cuts().get(0)));
     words.add(foliage(aftermath));
     return words;
   }

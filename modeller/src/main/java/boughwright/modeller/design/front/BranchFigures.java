@@ -21,6 +21,9 @@ final class BranchFigures {
   /** How far above the first branch another still counts as first, in tree heights. Choice. */
   private static final double SOFT_FIRST = 0.03;
 
+  /** Branches this many times as far above the first weigh less than rounding. */
+  private static final double FAR_ABOVE = 60;
+
   /** What each branch counts by itself, seen or not, against the trunk's profile. Choice. */
   private static final double UNSEEN = 1e-6;
 
@@ -138,7 +141,8 @@ final class BranchFigures {
       sum += moment;
       all += Math.abs(moment);
     }
-    return sum / Math.hypot(all, SOFT_SIDE * size * total);
+    double none = SOFT_SIDE * size * total;
+    return sum / Math.sqrt(all * all + none * none);
   }
 
   /** Height of the lowest branch seen above the trunk base [m]. */
@@ -152,10 +156,12 @@ final class BranchFigures {
     double weights = 0;
     for (int k = 0; k < branches; k++) {
       double height = dot(starts, k, up);
-      double counts =
-          (seen.branch(k) + UNSEEN) * Math.exp((lowest - height) / (SOFT_FIRST * extent));
-      sum += counts * height;
-      weights += counts;
+      double above = (height - lowest) / (SOFT_FIRST * extent);
+      if (above < FAR_ABOVE) {
+        double counts = (seen.branch(k) + UNSEEN) * Math.exp(-above);
+        sum += counts * height;
+        weights += counts;
+      }
     }
     return sum / weights;
   }

@@ -3,8 +3,6 @@ package boughwright.modeller.design.front;
 
 import boughwright.modeller.design.shape.FrontPose;
 import boughwright.modeller.geometry.Direction3;
-import boughwright.modeller.geometry.Rotation;
-import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.FrontMeasure;
 
 /**
@@ -15,9 +13,6 @@ import boughwright.modeller.plan.FrontMeasure;
  * cheap ({@link #read(FrontPose, Seen)}).
  */
 public final class FrontGauge {
-  private static final Vector3 RIGHT = new Vector3(1, 0, 0);
-  private static final Vector3 TOWARD = new Vector3(0, -1, 0);
-
   private final Eye eye;
   private final Parts parts;
   private final TrunkFigures trunk;
@@ -70,7 +65,7 @@ public final class FrontGauge {
       values[FrontMeasure.DEPTH.ordinal()] = branches.behind(towardViewer);
       values[FrontMeasure.NEGATIVE_SPACE.ordinal()] = look.open();
     }
-    return new Seen(towardViewer, values, look.branches());
+    return Seen.of(towardViewer, values, look.branches());
   }
 
   /**
@@ -80,25 +75,28 @@ public final class FrontGauge {
    * @param seen what is seen along its line of sight, {@link Eye#towardViewer}
    */
   public FrontReading read(FrontPose pose, Seen seen) {
-    Rotation toTree = pose.toViewer().inverse();
-    Direction3 right = toTree.turn(RIGHT).direction();
-    Direction3 up = toTree.turn(Direction3.UP);
+    return new FrontReading(pose, values(PoseAxes.of(pose), seen));
+  }
+
+  /** The same as plain numbers, one per measure; for loops over many poses. */
+  double[] values(PoseAxes axes, Seen seen) {
     double[] values = seen.copyOfValues();
     if (!roots.isEmpty()) {
-      values[FrontMeasure.ROOT_BASE_WIDTH.ordinal()] = roots.width(right);
+      values[FrontMeasure.ROOT_BASE_WIDTH.ordinal()] = roots.width(axes.right());
     }
     if (trunk.hasChord) {
-      double along = trunk.chord.dot(toTree.turn(TOWARD)) / trunk.chord.norm();
+      double along = trunk.chord.dot(axes.toward().vector()) / trunk.chord.norm();
       values[FrontMeasure.APEX_LEAN.ordinal()] = Math.asin(Math.min(1, Math.max(-1, along)));
     }
     if (!branches.isEmpty()) {
-      values[FrontMeasure.BALANCE_SIDES.ordinal()] = branches.sides(right);
+      values[FrontMeasure.BALANCE_SIDES.ordinal()] = branches.sides(axes.right());
     }
-    values[FrontMeasure.BALANCE_OVER_BASE.ordinal()] = standings.overhang(up) / parts.size;
+    values[FrontMeasure.BALANCE_OVER_BASE.ordinal()] = standings.overhang(axes.up()) / parts.size;
     if (branches.hasWood()) {
-      double extent = standings.extent(up);
-      values[FrontMeasure.FIRST_BRANCH.ordinal()] = branches.first(up, extent, seen) / extent;
+      double extent = standings.extent(axes.up());
+      values[FrontMeasure.FIRST_BRANCH.ordinal()] =
+          branches.first(axes.up(), extent, seen) / extent;
     }
-    return new FrontReading(pose, values);
+    return values;
   }
 }

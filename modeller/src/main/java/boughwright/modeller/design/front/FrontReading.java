@@ -59,6 +59,11 @@ public final class FrontReading {
     return values[measure.ordinal()];
   }
 
+  /** One per measure, NaN where it cannot be said; not to be changed. */
+  double[] values() {
+    return values;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof FrontReading reading

@@ -7,123 +7,162 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 
-/** Finds the true best tilt of every azimuth that may be among the answer. Used once. */
+/**
+ * Finds the true best tilt of every azimuth that may be among the answer: from table to table, each
+ * azimuth only as far as is needed to leave it out. Used once.
+ */
 final class FrontRefining {
-  private final Scores scores;
-  private final Blur blur;
+  /** The step after the finest table: measured truly. */
+  private static final int TRULY = FrontScores.TABLES;
+
+  private final FrontScores scores;
+
+  /** Scores by the coarsest table; shape: azimuths, then tilts. */
+  private final float[][] coarse;
+
+  private final TableDoubt doubt;
   private final FrontMayBe mayBe;
-  private final double[] best;
-  private final Peak[] peaks;
-  private final boolean[] refined;
-  private final AtomicReference<Blur> found = new AtomicReference<>(new Blur(0, 0));
 
-  /** Scores a pose of the grid, by the numbers of its azimuth and its tilt. */
-  interface Scoring {
-    double of(int azimuth, int tilt);
-  }
+  /** Shape: one per azimuth. */
+  private final Known[] known;
+
+  private final AtomicReference<TableDoubt> found;
 
   /**
-   * What is known of scores.
-   *
-   * @param nearly scores by a table; shape: azimuths, then tilts
-   * @param finer by a finer table
-   * @param exact measured truly
-   * @param forward how many tilts follow each other before the next to the right
+   * What a tilt scores, and that it truly scores no less than one value and no more than another.
    */
-  record Scores(float[][] nearly, Scoring finer, Scoring exact, int forward) {
-    /** How far the tables are off for a pose. */
-    Blur off(int azimuth, int tilt) {
-      double truth = exact.of(azimuth, tilt);
-      return new Blur(
-          Math.abs(nearly[azimuth][tilt] - truth), Math.abs(finer.of(azimuth, tilt) - truth));
-    }
-
-    Peak peak(int tilt, double score) {
-      return new Peak(tilt / forward, tilt % forward, score);
-    }
-  }
+  private record Scored(int tilt, double score, double least, double most) {}
 
   /**
-   * How far tables are off at most.
+   * What is known of an azimuth.
    *
-   * @param table the table [1]
-   * @param finer the finer one [1]
+   * @param table by which table, or {@link #TRULY}
+   * @param tilts those that may be the best
+   * @param best the best of them
+   * @param range where its true score lies
    */
-  record Blur(double table, double finer) {
-    Blur or(Blur other) {
-      return new Blur(Math.max(table, other.table), Math.max(finer, other.finer));
-    }
-
-    Blur times(double factor) {
-      return new Blur(factor * table, factor * finer);
-    }
-  }
-
-  FrontRefining(Scores scores, Blur blur, int apart) {
-    this.scores = scores;
-    this.blur = blur;
-    mayBe = new FrontMayBe(apart, 2 * blur.table());
-    peaks = new Peak[scores.nearly().length];
-    refined = new boolean[peaks.length];
-    for (int azimuth = 0; azimuth < peaks.length; azimuth++) {
-      float[] row = scores.nearly()[azimuth];
-      int most = 0;
-      for (int n = 1; n < row.length; n++) {
-        most = row[n] > row[most] ? n : most;
+  private record Known(int table, List<Scored> tilts, Scored best, FrontMayBe.Range range) {
+    /** Leaves out what cannot be the best. */
+    static Known of(int table, List<Scored> all) {
+      double least = all.stream().mapToDouble(Scored::least).max().orElse(Double.NaN);
+      List<Scored> tilts = all.stream().filter(one -> one.most() >= least).toList();
+      Scored best = new Scored(0, Double.NaN, Double.NaN, Double.NaN);
+      double most = Double.NEGATIVE_INFINITY;
+      for (Scored one : tilts) {
+        best = best.score >= one.score ? best : one;
+        most = Math.max(most, one.most());
       }
-      peaks[azimuth] = scores.peak(most, row[most]);
+      return new Known(table, tilts, best, new FrontMayBe.Range(best.score, least, most));
     }
-    best = Arrays.stream(peaks).mapToDouble(Peak::score).toArray();
+  }
+
+  /**
+   * @param coarse scores by the coarsest table; shape: azimuths, then tilts
+   * @param apart so many steps two picked azimuths differ at least
+   */
+  FrontRefining(FrontScores scores, float[][] coarse, TableDoubt doubt, int apart) {
+    this.scores = scores;
+    this.coarse = coarse;
+    this.doubt = doubt;
+    mayBe = new FrontMayBe(apart);
+    known = new Known[coarse.length];
+    Arrays.setAll(known, this::byCoarse);
+    found = new AtomicReference<>(doubt.none());
+  }
+
+  private Known byCoarse(int azimuth) {
+    float[] row = coarse[azimuth];
+    double above = doubt.above(0, 0);
+    double below = doubt.below(0, 0);
+    double most = Double.NEGATIVE_INFINITY;
+    for (float score : row) {
+      most = Math.max(most, score);
+    }
+    List<Scored> tilts = new ArrayList<>();
+    for (int tilt = 0; tilt < row.length; tilt++) {
+      if (row[tilt] + above >= most - below) {
+        tilts.add(new Scored(tilt, row[tilt], row[tilt] - below, row[tilt] + above));
+      }
+    }
+    return Known.of(0, tilts);
   }
 
   /** The best tilts: true where they may be among the answer, nearly elsewhere. */
   Peak[] run(FrontWatch watch) {
-    int[] open = mayBe.open(best, refined);
+    int[] open = open();
     while (open.length > 0 && !watch.isStopped()) {
-      Arrays.stream(open).parallel().forEach(azimuth -> peaks[azimuth] = truePeak(azimuth));
-      for (int azimuth : open) {
-        refined[azimuth] = true;
-        best[azimuth] = peaks[azimuth].score();
-      }
-      open = mayBe.open(best, refined);
+      Arrays.stream(open)
+          .parallel()
+          .filter(azimuth -> !watch.isStopped())
+          .forEach(azimuth -> known[azimuth] = closer(azimuth));
+      open = open();
     }
-    return peaks;
+    return Arrays.stream(known).map(one -> peak(one.best)).toArray(Peak[]::new);
   }
 
-  /** A tilt with its score by the finer table. */
-  private record Candidate(int tilt, double score) {}
+  private Peak peak(Scored best) {
+    return new Peak(scores.right(best.tilt), scores.toward(best.tilt), best.score);
+  }
+
+  /** Those that are picked first: once they are known truly, fewer others may be better. */
+  private int[] open() {
+    FrontMayBe.Range[] ranges =
+        Arrays.stream(known).map(Known::range).toArray(FrontMayBe.Range[]::new);
+    int[] picked = notTrue(mayBe.picked(ranges));
+    return picked.length > 0 ? picked : notTrue(mayBe.open(ranges));
+  }
+
+  private int[] notTrue(int[] azimuths) {
+    return Arrays.stream(azimuths).filter(azimuth -> known[azimuth].table != TRULY).toArray();
+  }
+
+  private Known closer(int azimuth) {
+    Known before = known[azimuth];
+    return before.table == TRULY - 1 ? truly(azimuth, before) : byNext(azimuth, before);
+  }
+
+  /** By the next table, with the tilts that may still be the best. */
+  private Known byNext(int azimuth, Known before) {
+    int table = before.table + 1;
+    List<Scored> next = new ArrayList<>();
+    for (Scored one : before.tilts) {
+      double score = scores.nearly(table, azimuth, one.tilt);
+      double change = Math.abs(score - one.score);
+      next.add(
+          new Scored(
+              one.tilt,
+              score,
+              score - doubt.below(table, change),
+              score + doubt.above(table, change)));
+    }
+    return Known.of(table, next);
+  }
 
   /** Measures truly what may be the best tilt, the likeliest first. */
-  private Peak truePeak(int azimuth) {
-    float[] row = scores.nearly()[azimuth];
-    double least = peaks[azimuth].score() - 2 * blur.table();
-    List<Candidate> candidates = new ArrayList<>();
-    for (int n = 0; n < row.length; n++) {
-      if (row[n] >= least) {
-        candidates.add(new Candidate(n, scores.finer().of(azimuth, n)));
-      }
-    }
-    candidates.sort(Comparator.comparingDouble(one -> -one.score()));
-    Peak top = null;
-    for (Candidate one : candidates) {
-      if (top != null && one.score() + blur.finer() < top.score()) {
+  private Known truly(int azimuth, Known before) {
+    List<Scored> order = new ArrayList<>(before.tilts);
+    order.sort(Comparator.comparingDouble(one -> -one.most()));
+    List<Scored> truths = new ArrayList<>();
+    double top = Double.NEGATIVE_INFINITY;
+    for (Scored one : order) {
+      if (one.most() < top) {
         break;
       }
-      double truth = scores.exact().of(azimuth, one.tilt());
-      Blur off = new Blur(Math.abs(row[one.tilt()] - truth), Math.abs(one.score() - truth));
-      found.accumulateAndGet(off, Blur::or);
-      top = Peak.better(top, scores.peak(one.tilt(), truth));
+      double truth = scores.truly(azimuth, one.tilt);
+      learn(azimuth, one.tilt, truth);
+      truths.add(new Scored(one.tilt, truth, truth, truth));
+      top = Math.max(top, truth);
     }
-    return top;
+    return Known.of(TRULY, truths);
+  }
+
+  private void learn(int azimuth, int tilt, double truth) {
+    double[] nearly = scores.nearly(azimuth, tilt);
+    found.accumulateAndGet(FrontScores.told(doubt.none(), nearly, truth), TableDoubt::or);
   }
 
   /** How far the tables were found to be off on the way. */
-  Blur found() {
+  TableDoubt found() {
     return found.get();
-  }
-
-  /** Whether a table was further off than was taken for granted. */
-  boolean isTooBold() {
-    return found().table() > blur.table() || found().finer() > blur.finer();
   }
 }

@@ -87,13 +87,16 @@ public final class FrontRules {
 
   /** The score alone, NaN where nothing that counts can be said; for loops over many poses [1]. */
   double total(FrontReading reading) {
+    return total(reading.values());
+  }
+
+  /** The same of a reading as plain numbers, one per measure [1]. */
+  double total(double[] values) {
     double sum = 0;
     double all = 0;
-    for (FrontMeasure measure : MEASURES) {
-      int m = measure.ordinal();
-      double value = reading.raw(measure);
-      if (weights[m] > 0 && !Double.isNaN(value)) {
-        sum += weights[m] * curves[m].merit(value);
+    for (int m = 0; m < values.length; m++) {
+      if (weights[m] > 0 && !Double.isNaN(values[m])) {
+        sum += weights[m] * curves[m].merit(values[m]);
         all += weights[m];
       }
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.front;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.design.shape.Frustum;
 import boughwright.modeller.design.shape.TrunkLine;
 import boughwright.modeller.design.shape.WoodLeft;
@@ -14,8 +15,8 @@ import java.util.List;
 /**
  * The pieces of wood a front is judged by, and what each is to the picture. Immutable.
  *
- * <p>Sacrifice wood is left out with all that sits on it: it is to go. Unless the trunk line itself
- * runs on it.
+ * <p>Sacrifice wood is left out with all that sits on it: it is to go, and leaves a face as if it
+ * were cut today. Unless the trunk line itself runs on it.
  */
 final class Parts {
   /** What a piece is to the picture. */
@@ -29,9 +30,15 @@ final class Parts {
 
   static final int NO_BRANCH = -1;
 
+  /** Stands for the piece of a segment that is left out. */
+  static final int NO_PIECE = -1;
+
   final Point3 base;
   final List<Frustum> pieces = new ArrayList<>();
   final List<Role> roles = new ArrayList<>();
+
+  /** What the cuts leave, and what sacrifice wood is to leave. */
+  final List<CutFace> faces;
 
   /** Branches that start on the trunk line; each entry is where one starts [m, tree frame]. */
   final List<Point3> branchStarts = new ArrayList<>();
@@ -59,6 +66,7 @@ final class Parts {
         roles.add(roleOf[piece.segment()]);
       }
     }
+    faces = faces(wood, roleOf);
     branchOf = branches(skeleton, subject.trunk());
     inSoil = new boolean[pieces.size()];
     double profile = 0;
@@ -99,6 +107,18 @@ final class Parts {
     return out;
   }
 
+  private static List<CutFace> faces(WoodLeft wood, Role[] roleOf) {
+    Skeleton skeleton = wood.skeleton();
+    List<CutFace> faces = new ArrayList<>(wood.faces());
+    for (Frustum piece : wood.pieces()) {
+      int parent = skeleton.parent(piece.segment());
+      if (roleOf[piece.segment()] == null && parent != Skeleton.NONE && roleOf[parent] != null) {
+        faces.add(CutFace.ofWhole(skeleton, piece.segment()));
+      }
+    }
+    return faces;
+  }
+
   private int[] branches(Skeleton skeleton, TrunkLine trunk) {
     int[] head = new int[skeleton.size()];
     int[] index = new int[skeleton.size()];
@@ -127,6 +147,16 @@ final class Parts {
   /** Area of a piece seen square from the side, without its ends [m2]. */
   static double profile(Frustum piece) {
     return piece.length() * (piece.startRadius() + piece.endRadius());
+  }
+
+  /** The piece of a segment, or {@link #NO_PIECE}. */
+  int pieceOf(int segment) {
+    for (int p = 0; p < pieces.size(); p++) {
+      if (pieces.get(p).segment() == segment) {
+        return p;
+      }
+    }
+    return NO_PIECE;
   }
 
   int count() {

@@ -3,6 +3,7 @@ package boughwright.modeller.design.front;
 
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.plan.FrontMeasure;
+import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
@@ -10,34 +11,51 @@ import java.util.OptionalDouble;
  * same for every pose with that line of sight, however the tree is rolled about it. Immutable.
  */
 public final class Seen {
+  private static final int MEASURES = FrontMeasure.values().length;
+
   private final Direction3 towardViewer;
 
-  /** Shape: one per measure; NaN where it is not a matter of the line of sight alone. */
+  /**
+   * Shape: one per measure, NaN where it is not a matter of the line of sight alone; then one per
+   * branch on the trunk line, visible area over that of the trunk [1].
+   */
   private final double[] values;
 
-  /** Shape: one per branch on the trunk line; visible area over that of the trunk [1]. */
-  private final double[] branches;
-
-  Seen(Direction3 towardViewer, double[] values, double[] branches) {
+  private Seen(Direction3 towardViewer, double[] values) {
     this.towardViewer = towardViewer;
     this.values = values;
-    this.branches = branches;
   }
 
-  /** Part of the way from what is seen along one line of sight to what is seen along another. */
-  static Seen blend(Seen one, Seen other, double part) {
-    return new Seen(
-        one.towardViewer,
-        between(one.values, other.values, part),
-        between(one.branches, other.branches, part));
+  /**
+   * What is seen.
+   *
+   * @param measures one per measure
+   * @param branches one per branch on the trunk line
+   */
+  static Seen of(Direction3 towardViewer, double[] measures, double[] branches) {
+    double[] values = Arrays.copyOf(measures, MEASURES + branches.length);
+    System.arraycopy(branches, 0, values, MEASURES, branches.length);
+    return new Seen(towardViewer, values);
   }
 
-  private static double[] between(double[] one, double[] other, double part) {
-    double[] out = new double[one.length];
-    for (int k = 0; k < out.length; k++) {
-      out[k] = one[k] + part * (other[k] - one[k]);
+  /** Four lines of sight round a place of a lattice, the lower two first, each from the left. */
+  record Corners(Seen lowLeft, Seen lowRight, Seen highLeft, Seen highRight) {
+    /** Part of the way to the right and upward [1]. */
+    Seen blend(double across, double upward) {
+      double lowRightPart = across * (1 - upward);
+      double highLeftPart = (1 - across) * upward;
+      double highRightPart = across * upward;
+      double lowLeftPart = 1 - lowRightPart - highLeftPart - highRightPart;
+      double[] out = new double[lowLeft.values.length];
+      for (int k = 0; k < out.length; k++) {
+        out[k] =
+            lowLeftPart * lowLeft.values[k]
+                + lowRightPart * lowRight.values[k]
+                + highLeftPart * highLeft.values[k]
+                + highRightPart * highRight.values[k];
+      }
+      return new Seen(lowLeft.towardViewer, out);
     }
-    return out;
   }
 
   /** The direction from the tree to the viewer, in the tree frame as measured. */
@@ -52,10 +70,10 @@ public final class Seen {
   }
 
   double[] copyOfValues() {
-    return values.clone();
+    return Arrays.copyOf(values, MEASURES);
   }
 
   double branch(int k) {
-    return branches[k];
+    return values[MEASURES + k];
   }
 }

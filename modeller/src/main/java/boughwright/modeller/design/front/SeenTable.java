@@ -8,14 +8,17 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * What is seen along lines of sight on a lattice of azimuth and elevation, and in between by
- * blending the four around. A line is looked along when it is first asked for; any number of
- * threads may ask.
+ * blending the four around: on the coarsest level the four of a wide net, on each finer one of a
+ * net with twice as many lines each way, those of the coarser ones among them. A line is looked
+ * along when it is first asked for; any number of threads may ask.
  *
  * <p>However many poses a grid has, their lines of sight all lie in this band round the tree.
  */
 final class SeenTable {
   /** Rows reach over the band by this, so that its rim is inside [rad]. */
   private static final double OVER = 1e-9;
+
+  private final int levels;
 
   private final int columns;
   private final double columnStep;
@@ -33,18 +36,26 @@ final class SeenTable {
   /**
    * A lattice along which nothing was looked yet.
    *
-   * @param step from line to line, at most [rad]
+   * @param step from line to line on the coarsest level, at most [rad]
+   * @param levels how many levels
    */
-  SeenTable(FrontGauge gauge, FrontGrid grid, double step) {
+  SeenTable(FrontGauge gauge, FrontGrid grid, double step, int levels) {
     this.gauge = gauge;
+    this.levels = levels;
     Band band = Band.of(gauge.eye(), grid);
-    columns = (int) Math.ceil(2 * Math.PI / step - OVER);
+    int parts = stride(0);
+    columns = parts * (int) Math.ceil(2 * Math.PI / step - OVER);
     columnStep = 2 * Math.PI / columns;
     lowest = band.low() - OVER;
-    int gaps = Math.max(1, (int) Math.ceil((band.high() + OVER - lowest) / step - OVER));
+    int gaps = parts * Math.max(1, (int) Math.ceil((band.high() + OVER - lowest) / step - OVER));
     rowStep = Math.max((band.high() + OVER - lowest) / gaps, OVER);
     rows = gaps + 1;
     seen = new AtomicReferenceArray<>(columns * rows);
+  }
+
+  /** From line to line of a level, in lines of the finest. */
+  private int stride(int level) {
+    return 1 << (levels - 1 - level);
   }
 
   private Seen at(int row, int column) {
@@ -78,28 +89,27 @@ final class SeenTable {
     return Math.asin(Math.max(-1, Math.min(1, way.z())));
   }
 
-  /** A line of sight as a place on the lattice, for the front at azimuth 0 [rad]. */
+  /** A line of sight as a place on the lattice [rad]. */
   record Sight(double azimuth, double elevation) {
-    static Sight of(Eye eye, double tiltRight, double tiltToward) {
-      Direction3 way = eye.towardViewer(new FrontPose(0, tiltRight, tiltToward));
+    static Sight of(Eye eye, FrontPose pose) {
+      Direction3 way = eye.towardViewer(pose);
       return new Sight(Math.atan2(-way.x(), -way.y()), SeenTable.elevation(way));
     }
   }
 
-  /** What is seen from an azimuth further round than a line of sight, blended. */
-  Seen at(Sight sight, double azimuth) {
-    double column = (sight.azimuth() + azimuth) / columnStep;
+  /** What is seen from an azimuth further round than a line of sight, blended on a level. */
+  Seen at(Sight sight, double azimuth, int level) {
+    int stride = stride(level);
+    double column = (sight.azimuth() + azimuth) / (columnStep * stride);
     double floor = Math.floor(column);
-    int left = Math.floorMod((int) floor, columns);
-    int right = (left + 1) % columns;
-    double row = (sight.elevation() - lowest) / rowStep;
-    int low = Math.max(0, Math.min(rows - 2, (int) row));
-    double across = column - floor;
-    double upward = row - low;
-    return Seen.blend(
-        Seen.blend(at(low, left), at(low, right), across),
-        Seen.blend(at(low + 1, left), at(low + 1, right), across),
-        upward);
+    int left = Math.floorMod((int) floor * stride, columns);
+    int right = (left + stride) % columns;
+    double row = (sight.elevation() - lowest) / (rowStep * stride);
+    int under = Math.max(0, Math.min((rows - 1) / stride - 1, (int) row));
+    int low = under * stride;
+    int high = low + stride;
+    return new Seen.Corners(at(low, left), at(low, right), at(high, left), at(high, right))
+        .blend(column - floor, row - under);
   }
 
   /** How many lines of sight were looked along. */

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 /**
  * What cuts leave.
  *
- * @param wounds the wounds, one for each cut
+ * @param cuts the cuts, and the wound each leaves
  * @param lost share of the tree's foliage that goes, by {@link Foliage} [1]
  * @param mostLost the most that goes in one session [1]
  * @param leftOnBranch share of its foliage that is left on the shoot; empty where the whole shoot
@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param taper the trunk's taper before and after
  */
 public record Aftermath(
-    List<WoundLeft> wounds,
+    List<AdvisedCut> cuts,
     double lost,
     double mostLost,
     OptionalDouble leftOnBranch,
@@ -36,9 +36,9 @@ public record Aftermath(
   }
 
   public Aftermath {
-    wounds = List.copyOf(wounds);
-    if (wounds.isEmpty() || !(lost >= 0 && lost <= 1 + 1e-9)) {
-      throw new IllegalArgumentException("cuts without wound, or " + lost + " lost");
+    cuts = List.copyOf(cuts);
+    if (cuts.isEmpty() || !(lost >= 0 && lost <= 1 + 1e-9)) {
+      throw new IllegalArgumentException("no cuts, or " + lost + " lost");
     }
     Objects.requireNonNull(leftOnBranch, "leftOnBranch");
     Objects.requireNonNull(balance, "balance");

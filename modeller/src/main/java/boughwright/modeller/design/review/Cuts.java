@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.modeller.design.review;
 
+import boughwright.modeller.design.shape.CutFace;
 import boughwright.modeller.plan.Spot;
-import boughwright.modeller.tree.RoundAngle;
+import boughwright.modeller.tree.Skeleton;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** Works out what cuts leave. */
 final class Cuts {
-  /** Wounds of branches that lean along their parent are taken no longer than this [1]. */
-  private static final double LONGEST = 3;
-
   /** Share of the length at which the trunk's taper is read [1]. */
   private static final double HALF = 0.5;
 
@@ -54,24 +52,20 @@ final class Cuts {
     double whole = foliage.beyond(shoot, 0);
     double lost = foliage.beyond(shoot, at);
     OptionalDouble left = whole > 0 ? OptionalDouble.of(1 - lost / whole) : OptionalDouble.empty();
-    double caliper = shoot.line().caliper(at);
-    CutAdvice advice = CutAdvice.across(structure.rules().wood(), caliper);
-    Spot cut = shoot.line().spot(at);
-    double height = caliper / Math.sin(advice.angle());
-    WoundLeft wound = new WoundLeft(cut, cut, 0, true, caliper, height, 1, advice);
+    AdvisedCut wound = across(shoot, at, 1);
     double trunk = shoot.isMain() ? at : structure.main().line().length();
     return aftermath(List.of(wound), lost, left, trunk);
   }
 
   private Aftermath aftermath(
-      List<WoundLeft> wounds, double lost, OptionalDouble left, double trunk) {
+      List<AdvisedCut> wounds, double lost, OptionalDouble left, double trunk) {
     return new Aftermath(
         wounds,
         lost,
         structure.rules().mostLost(),
         left,
         new Aftermath.Change<>(
-            middle.now(), middle.after(wounds.stream().map(WoundLeft::cut).toList())),
+            middle.now(), middle.after(wounds.stream().map(cut -> cut.face().cut()).toList())),
         new Aftermath.Change<>(taper(structure.main().line().length()), taper(trunk)));
   }
 
@@ -81,30 +75,28 @@ final class Cuts {
     return line.caliper(HALF * length) / line.caliper(0);
   }
 
-  private WoundLeft removed(Shoot shoot) {
+  private AdvisedCut removed(Shoot shoot) {
     Union seat = shoot.seat();
-    WoodLine parent = structure.shoots().get(seat.on()).line();
-    WoodLine.Piece first = shoot.line().pieces().get(0);
-    double caliper = seat.caliper();
-    double height = Math.min(LONGEST, 1 / Math.sin(seat.angle())) * caliper;
-    Spot on = parent.spot(seat.at());
-    double round = seat.side().norm() > 1e-6 ? RoundAngle.of(seat.parent(), seat.side()) : 0;
-    boolean isRest = first.from() > 0;
-    Spot cut = isRest ? shoot.line().spot(clear(seat)) : new Spot(shoot.line().id(), 0);
-    double width = isRest ? shoot.line().caliper(clear(seat)) : caliper;
+    boolean isRest = shoot.line().pieces().get(0).from() > 0;
+    if (isRest) {
+      double at = clear(seat);
+      return across(shoot, at, shoot.line().caliper(at) / seat.parentCaliper());
+    }
+    CutFace face = CutFace.ofWhole(skeleton(), shoot.line().pieces().get(0).segment());
+    WoodKind wood = structure.rules().wood();
     CutAdvice advice =
-        isRest
-            ? CutAdvice.across(structure.rules().wood(), width)
-            : CutAdvice.flush(structure.rules().wood(), caliper);
-    return new WoundLeft(
-        cut,
-        on,
-        round,
-        isRest,
-        width,
-        isRest ? width : height,
-        width / seat.parentCaliper(),
-        advice);
+        face.across() ? CutAdvice.across(wood, face.width()) : CutAdvice.flush(wood, face.width());
+    return new AdvisedCut(face, face.width() / seat.parentCaliper(), advice);
+  }
+
+  private AdvisedCut across(Shoot shoot, double at, double share) {
+    Spot cut = shoot.line().spot(at);
+    CutFace face = CutFace.across(skeleton(), skeleton().indexOf(cut.segment()), cut.along());
+    return new AdvisedCut(face, share, CutAdvice.across(structure.rules().wood(), face.width()));
+  }
+
+  private Skeleton skeleton() {
+    return structure.wood().skeleton();
   }
 
   /** The rest of a segment is cut where the shoot that goes on there stays whole [m]. */

@@ -61,7 +61,7 @@ public record Remedy(
   static Remedy cutting(Action action, Aftermath aftermath) {
     return new Remedy(
         action,
-        aftermath.wounds().stream().map(WoundLeft::cut).toList(),
+        aftermath.cuts().stream().map(cut -> cut.face().cut()).toList(),
         Optional.of(aftermath),
         Optional.empty(),
         OptionalDouble.empty());
@@ -70,7 +70,7 @@ public record Remedy(
   static Remedy sacrifice(Aftermath aftermath, double until, Where measured) {
     return new Remedy(
         Action.SACRIFICE,
-        aftermath.wounds().stream().map(WoundLeft::cut).toList(),
+        aftermath.cuts().stream().map(cut -> cut.face().cut()).toList(),
         Optional.of(aftermath),
         Optional.of(measured),
         OptionalDouble.of(until));

@@ -60,6 +60,11 @@ public final class WoodLeft {
     return pieces;
   }
 
+  /** The faces of its cuts. */
+  public List<CutFace> faces() {
+    return CutFace.all(cutting);
+  }
+
   /** All limbs of which something is left, each after the limb it sits on. */
   public List<Limb> limbs() {
     return limbs;

@@ -29,10 +29,19 @@ final class Outline {
 
   private final Sight sight;
 
-  /** The ends that are counted: a piece's start is twice its index, its end one more. */
-  private final int[] ends;
+  /** The shapes of the ends that are counted: first those that are round in the picture. */
+  private final int[] shape;
+
+  /** How many are round, and how many there are. */
+  private int round;
 
   private int count;
+
+  /** Shape: one per end; its middle in the picture, and its radius where it is round [m]. */
+  private final double[] x;
+
+  private final double[] y;
+  private final double[] radius;
 
   /** Shape: for each coarse side one per end [m]. */
   private final double[] coarse;
@@ -47,22 +56,17 @@ final class Outline {
 
   Outline(Sight sight) {
     this.sight = sight;
-    ends = new int[2 * sight.shapes.count];
-    between = new int[ends.length];
-    coarse = new double[COARSE * ends.length];
+    shape = new int[2 * sight.shapes.count];
+    x = new double[shape.length];
+    y = new double[shape.length];
+    radius = new double[shape.length];
+    between = new int[shape.length];
+    coarse = new double[COARSE * shape.length];
   }
 
   /** Area of the outline round the shapes that are counted [m2]. */
   double area(boolean[] counted) {
-    count = 0;
-    for (int i = 0; i < counted.length; i++) {
-      if (counted[i]) {
-        ends[count++] = 2 * i;
-        if (i < sight.shapes.pieces) {
-          ends[count++] = 2 * i + 1;
-        }
-      }
-    }
+    layEnds(counted);
     if (count == 0) {
       return 0;
     }
@@ -81,13 +85,40 @@ final class Outline {
     return sum / (2 * SINE[1]);
   }
 
+  private void layEnds(boolean[] counted) {
+    count = 0;
+    for (int i = 0; i < sight.shapes.pieces; i++) {
+      if (counted[i]) {
+        int at = Sight.SEEN * i;
+        add(i, sight.seen[at + Sight.AXIS_X], sight.seen[at + Sight.AXIS_Y], 1);
+        if (!sight.shapes.inSoil[i]) {
+          add(i, 0, 0, 0);
+        }
+      }
+    }
+    round = count;
+    for (int i = 0; i < counted.length; i++) {
+      if (counted[i] && (i >= sight.shapes.pieces || sight.shapes.inSoil[i])) {
+        add(i, 0, 0, 0);
+      }
+    }
+  }
+
+  private void add(int i, double aside, double up, double along) {
+    int at = Sight.SEEN * i;
+    shape[count] = i;
+    x[count] = sight.seen[at + Sight.X] + aside;
+    y[count] = sight.seen[at + Sight.Y] + up;
+    radius[count++] = sight.seen[at + Sight.RADIUS] + along * sight.seen[at + Sight.GROWTH];
+  }
+
   /** The reach of every end to the coarse sides; gives the size of the whole [m]. */
   private double layCoarse() {
     double size = 0;
     for (int side = 0; side < COARSE; side++) {
       int best = 0;
       for (int n = 0; n < count; n++) {
-        double far = reach(ends[n], COSINE[side * FINE], SINE[side * FINE]);
+        double far = reach(n, COSINE[side * FINE], SINE[side * FINE]);
         coarse[side * count + n] = far;
         best = far > coarse[side * count + best] ? n : best;
       }
@@ -108,7 +139,7 @@ final class Outline {
     int found = 0;
     for (int n = 0; n < count; n++) {
       if (coarse[side * count + n] >= least && coarse[next * count + n] >= leastNext) {
-        between[found++] = ends[n];
+        between[found++] = n;
       }
     }
     for (int k = side * FINE; k < (side + 1) * FINE; k++) {
@@ -121,22 +152,15 @@ final class Outline {
   }
 
   private double reach(int end, double cosine, double sine) {
-    double[] seen = sight.seen;
-    int i = end / 2;
-    int at = Sight.SEEN * i;
-    double middle = seen[at + Sight.X] * cosine + seen[at + Sight.Y] * sine;
-    if (i >= sight.shapes.pieces) {
-      return middle + padReach(seen, at, cosine, sine);
-    }
-    double radius = seen[at + Sight.RADIUS];
-    if (end % 2 == 1) {
-      return middle
-          + seen[at + Sight.AXIS_X] * cosine
-          + seen[at + Sight.AXIS_Y] * sine
-          + radius
-          + seen[at + Sight.GROWTH];
-    }
-    return middle + (sight.shapes.inSoil[i] ? levelReach(radius, sine) : radius);
+    double middle = x[end] * cosine + y[end] * sine;
+    return middle + (end < round ? radius[end] : otherReach(end, cosine, sine));
+  }
+
+  private double otherReach(int end, double cosine, double sine) {
+    int i = shape[end];
+    return i < sight.shapes.pieces
+        ? levelReach(radius[end], sine)
+        : padReach(sight.seen, Sight.SEEN * i, cosine, sine);
   }
 
   /** How far a level disc reaches: where wood goes into the soil it has no round end. */

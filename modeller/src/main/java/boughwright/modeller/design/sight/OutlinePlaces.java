@@ -118,7 +118,7 @@ final class OutlinePlaces {
   private void layPiece(int i) {
     int at = Sight.SEEN * i;
     double[] seen = sight.seen;
-    double length = Math.hypot(seen[at + Sight.AXIS_X], seen[at + Sight.AXIS_Y]);
+    double length = sight.length(i);
     double start = seen[at + Sight.RADIUS];
     double end = start + seen[at + Sight.GROWTH];
     double alongX = length > 0 ? seen[at + Sight.AXIS_X] / length : 1;

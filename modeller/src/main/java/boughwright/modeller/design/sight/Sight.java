@@ -269,6 +269,13 @@ public final class Sight {
         + Math.sqrt(seen[at + HALF_SQUARED] * inside);
   }
 
+  /** How long the axis of a piece is in the picture [m]. */
+  double length(int i) {
+    double x = seen[SEEN * i + AXIS_X];
+    double y = seen[SEEN * i + AXIS_Y];
+    return Math.sqrt(x * x + y * y);
+  }
+
   /** Area a shape covers of the picture, whether hidden or not, soil left out of account [m2]. */
   public double area(int i) {
     int at = SEEN * i;
@@ -280,7 +287,7 @@ public final class Sight {
     }
     double radius = seen[at + RADIUS];
     double end = radius + seen[at + GROWTH];
-    double length = Math.hypot(seen[at + AXIS_X], seen[at + AXIS_Y]);
+    double length = length(i);
     if (length <= Math.abs(seen[at + GROWTH])) {
       double more = Math.max(radius, end);
       return Math.PI * more * more;

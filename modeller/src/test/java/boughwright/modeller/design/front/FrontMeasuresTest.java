@@ -5,9 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.design.shape.FrontPose;
+import boughwright.modeller.design.shape.TrunkLine;
+import boughwright.modeller.design.shape.WoodLeft;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.FrontMeasure;
+import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Kind;
+import boughwright.modeller.tree.Skeleton;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -111,6 +118,49 @@ class FrontMeasuresTest {
     double area = Math.PI / 4 * 0.002 * 0.0026;
     double asked = area * Math.max(0, Math.cos(angle)) / (0.3 * 0.1);
     assertThat(at(stand, angle, FrontMeasure.WOUNDS)).isCloseTo(asked, within(1e-3 * area / 0.03));
+  }
+
+  /** A flat face shows its area times the cosine between its normal and the line of sight. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 25, 60, 85, 100, 180, 300})
+  void faceOfACutBranch_isSeenByTheCosineOfHowFarItFacesAway(double degrees) {
+    double angle = Math.toRadians(degrees);
+    Skeleton skeleton =
+        Stand.trunk(new Vector3(0, 0, 0.3), 0.1, 0.1)
+            .addAt("t0", 0.5, "b", Kind.BRANCH, new Vector3(0, -0.2, 0.15), 0.02)
+            .skeleton();
+    double area = Math.PI / 4 * 0.02 * 0.02;
+    double asked = area * Math.max(0, Math.cos(angle)) / (0.3 * 0.1);
+    assertThat(cut(skeleton, "b", 0, new FrontPose(angle, 0, 0)))
+        .isCloseTo(asked, within(ROUNDING));
+  }
+
+  @Test
+  void faceOfTheTrunkCutAcross_isSeenFromAbove_andHiddenBehindABranch() {
+    Stand stand =
+        Stand.trunk(new Vector3(0, 0, 0.2), 0.04, 0.04)
+            .add("t0", "t1", Kind.TRUNK, new Vector3(0, 0, 0.4), 0.04, 0.02);
+    double area = Math.PI / 4 * 0.04 * 0.04;
+    double profile = 0.2 * 0.04;
+    Skeleton bare = stand.skeleton();
+    assertThat(cut(bare, "t1", 0, FrontPose.upright(0.3))).isCloseTo(0, within(ROUNDING));
+    assertThat(cut(bare, "t1", 0, new FrontPose(0.3, 0, 0.4)))
+        .isCloseTo(area * Math.sin(0.4) / profile, within(ROUNDING));
+    assertThat(cut(bare, "t1", 0, new FrontPose(0.3, 0, -0.4))).isZero();
+    Skeleton screened =
+        stand
+            .addAt("t0", 0.5, "b", Kind.BRANCH, new Vector3(0, -0.1, 0.1), 0.01)
+            .add("b", "c", Kind.BRANCH, new Vector3(0, -0.1, 0.35), 0.08, 0.08)
+            .skeleton();
+    assertThat(cut(screened, "t1", 0, new FrontPose(0, 0, 0.4))).isZero();
+    assertThat(cut(screened, "t1", 0, new FrontPose(Math.PI, 0, 0.4)))
+        .isCloseTo(area * Math.sin(0.4) / profile, within(ROUNDING));
+  }
+
+  private static double cut(Skeleton skeleton, String segment, double along, FrontPose pose) {
+    WoodLeft wood = new WoodLeft(new Cutting(skeleton, List.of(new Spot(segment, along))));
+    FrontSubject subject = FrontSubject.bare(wood, TrunkLine.of(wood, Optional.empty()));
+    return new FrontGauge(subject, Eye.LEVEL).read(pose).raw(FrontMeasure.WOUNDS);
   }
 
   @Test

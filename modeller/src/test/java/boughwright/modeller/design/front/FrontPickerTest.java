@@ -56,16 +56,24 @@ class FrontPickerTest {
             Math.sin(0.21 * k + phase) + 0.3 * Math.sin(0.73 * k) + 0.1 * random.nextDouble();
         near[k] = truth[k] + doubt / 2 * (2 * random.nextDouble() - 1);
       }
-      boolean[] known = new boolean[truth.length];
-      FrontMayBe mayBe = new FrontMayBe(5, doubt);
-      for (int[] open = mayBe.open(near, known); open.length > 0; open = mayBe.open(near, known)) {
+      double[] off = new double[truth.length];
+      Arrays.fill(off, doubt / 2);
+      for (int[] open = open(near, off); open.length > 0; open = open(near, off)) {
         for (int azimuth : open) {
-          known[azimuth] = true;
-          near[azimuth] = truth[azimuth];
+          // Some are known better first, and truly when they are asked for again.
+          boolean nearly = off[azimuth] == doubt / 2 && random.nextBoolean();
+          off[azimuth] = nearly ? doubt / 10 : 0;
+          near[azimuth] = truth[azimuth] + off[azimuth] * (2 * random.nextDouble() - 1);
         }
       }
       assertThat(azimuths(near)).isEqualTo(azimuths(truth));
     }
+  }
+
+  private static int[] open(double[] near, double[] off) {
+    FrontMayBe.Range[] ranges = new FrontMayBe.Range[near.length];
+    Arrays.setAll(ranges, n -> new FrontMayBe.Range(near[n], near[n] - off[n], near[n] + off[n]));
+    return Arrays.stream(new FrontMayBe(5).open(ranges)).filter(n -> off[n] > 0).toArray();
   }
 
   private static List<Integer> azimuths(double[] best) {

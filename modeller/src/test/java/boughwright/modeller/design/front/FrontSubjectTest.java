@@ -93,14 +93,25 @@ class FrontSubjectTest {
     assertThat(first.raw(FrontMeasure.DEPTH)).isCloseTo(0.5, within(1e-9));
   }
 
+  /** All that is left of it in the picture is the face it is to leave, as large as it is today. */
   @Test
-  void sacrificeWood_isLeftOut() {
+  void sacrificeWood_isLeftOut_butForTheFaceItLeaves() {
     Stand stand = Stand.random(new Random(8));
-    FrontReading with = stand.gauge().read(LEVEL);
+    FrontReading without = stand.gauge().read(LEVEL);
     stand
         .addAt("t2", 0.5, "s", Kind.SACRIFICE, new Vector3(0, -0.4, 0.3), 0.03)
         .addAt("s", 0.5, "sb", Kind.BRANCH, new Vector3(0, -0.4, 0.1), 0.02);
-    assertThat(stand.gauge().read(LEVEL)).isEqualTo(with);
+    FrontReading with = stand.gauge().read(LEVEL);
+    for (FrontMeasure measure : FrontMeasure.values()) {
+      if (measure != FrontMeasure.WOUNDS) {
+        assertThat(with.raw(measure)).as("%s", measure).isEqualTo(without.raw(measure));
+      }
+    }
+    WoodLeft cut = new WoodLeft(new Cutting(stand.skeleton(), List.of(new Spot("s", 0))));
+    FrontSubject subject = FrontSubject.bare(cut, TrunkLine.of(cut, Optional.empty()));
+    double afterwards = new FrontGauge(subject, Eye.LEVEL).read(LEVEL).raw(FrontMeasure.WOUNDS);
+    assertThat(afterwards).isGreaterThan(without.raw(FrontMeasure.WOUNDS));
+    assertThat(with.raw(FrontMeasure.WOUNDS)).isCloseTo(afterwards, within(1e-12));
   }
 
   @Test

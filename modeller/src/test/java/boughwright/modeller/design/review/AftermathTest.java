@@ -55,15 +55,14 @@ class AftermathTest {
   void levelBranchOffAnUprightTrunk_leavesARoundWoundOfItsCaliper_onItsOwnSide() {
     Structure structure = forked();
     Aftermath off = new Cuts(structure).removing(List.of(shoot(structure, "b")));
-    WoundLeft wound = off.wounds().get(0);
+    AdvisedCut wound = off.cuts().get(0);
     assertThat(wound.width()).isCloseTo(0.008, within(EXACT));
     assertThat(wound.height()).isCloseTo(0.008, within(EXACT));
     assertThat(wound.share()).isCloseTo(8.0 / 25, within(EXACT));
-    assertThat(wound.on().segment()).isEqualTo("t1");
-    double x = structure.wood().skeleton().roundDirection(0, wound.round()).x();
-    assertThat(x).isCloseTo(1, within(EXACT));
-    assertThat(wound.cut().segment()).isEqualTo("b");
-    assertThat(wound.cut().along()).isZero();
+    assertThat(wound.face().on().segment()).isEqualTo("t1");
+    assertThat(wound.face().normal().x()).isCloseTo(1, within(EXACT));
+    assertThat(wound.face().cut().segment()).isEqualTo("b");
+    assertThat(wound.face().cut().along()).isZero();
     assertThat(off.leftOnBranch()).isEmpty();
   }
 
@@ -74,7 +73,7 @@ class AftermathTest {
         Trees.trunk(new At(0, 0, 0, 30), new At(0, 0, 200, 10))
             .branch("b", "t1@0.25", 8, new At(50, 0, 50 + 50 * Math.sqrt(3), 4))
             .structure();
-    WoundLeft wound = new Cuts(structure).removing(List.of(shoot(structure, "b"))).wounds().get(0);
+    AdvisedCut wound = new Cuts(structure).removing(List.of(shoot(structure, "b"))).cuts().get(0);
     assertThat(wound.height()).isCloseTo(0.016, within(1e-6));
     assertThat(wound.width()).isCloseTo(0.008, within(EXACT));
   }

@@ -107,6 +107,6 @@ class LineShapeTest {
     Aftermath cut = new Cuts(structure).shortening(structure.main(), 0.2);
     assertThat(cut.taper().before()).isCloseTo(0.5, within(0.002));
     assertThat(cut.taper().after()).isCloseTo(0.75, within(1e-9));
-    assertThat(cut.wounds().get(0).width()).isCloseTo(0.020, within(1e-9));
+    assertThat(cut.cuts().get(0).width()).isCloseTo(0.020, within(1e-9));
   }
 }

@@ -7,6 +7,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -36,61 +37,110 @@ public final class RayCast {
 
   /** Casts rays a step apart over a square round the origin. */
   public void look(Direction3 toward, double half, double step) {
-    Direction3 right = toward.anySquare();
-    Vector3 up = toward.vector().cross(right.vector());
+    Net net = new Net(toward, half, step);
     int count = wood.size() + pads.size();
     seen = new double[count];
     clear = new double[count];
-    List<double[]> hits = new ArrayList<>();
-    for (double x = -half + step / 2; x < half; x += step) {
-      for (double y = -half + step / 2; y < half; y += step) {
-        Vector3 from = right.times(x).plus(up.times(y)).plus(toward.times(10));
-        if (cast(from, toward.opposite().vector(), step * step)) {
-          hits.add(new double[] {x, y});
+    for (boolean grouped : new boolean[] {false, true}) {
+      for (int i = 0; i < count; i++) {
+        if ((i < group.length && group[i]) == grouped) {
+          net.cast(i, grouped);
         }
+      }
+    }
+    List<double[]> hits = new ArrayList<>();
+    for (int n = 0; n < net.first.length; n++) {
+      if (net.first[n] >= 0) {
+        seen[net.first[n]] += step * step;
+        hits.add(new double[] {net.place(n / net.across), net.place(n % net.across)});
       }
     }
     outline = hull(hits);
   }
 
-  private boolean cast(Vector3 from, Vector3 ray, double area) {
-    int first = -1;
-    int firstOther = -1;
-    double[] way = new double[seen.length];
-    for (int i = 0; i < way.length; i++) {
-      way[i] = i < wood.size() ? piece(i, from, ray) : pad(pads.get(i - wood.size()), from, ray);
-      first = way[i] < (first < 0 ? Double.POSITIVE_INFINITY : way[first]) ? i : first;
-      if (i >= group.length || !group[i]) {
-        double before = firstOther < 0 ? Double.POSITIVE_INFINITY : way[firstOther];
-        firstOther = way[i] < before ? i : firstOther;
+  /** Which shape each ray meets first; only rays that come near a shape are tried on it. */
+  private final class Net {
+    private final Direction3 toward;
+    private final Vector3 right;
+    private final Vector3 up;
+    private final double half;
+    private final double step;
+    private final int across;
+
+    /** Shape: one per ray. */
+    private final int[] first;
+
+    private final double[] way;
+    private final double[] wayToOthers;
+
+    Net(Direction3 toward, double half, double step) {
+      this.toward = toward;
+      this.half = half;
+      this.step = step;
+      right = toward.anySquare().vector();
+      up = toward.vector().cross(right);
+      across = (int) Math.rint(2 * half / step);
+      first = new int[across * across];
+      way = new double[first.length];
+      wayToOthers = new double[first.length];
+      Arrays.fill(first, -1);
+      Arrays.fill(way, Double.POSITIVE_INFINITY);
+      Arrays.fill(wayToOthers, Double.POSITIVE_INFINITY);
+    }
+
+    double place(int n) {
+      return (n + 0.5) * step - half;
+    }
+
+    private int before(double place) {
+      return (int) Math.max(0, Math.min(across, Math.ceil((place + half) / step - 0.5)));
+    }
+
+    /** Casts all rays at one shape; those of the group come after all others. */
+    void cast(int i, boolean grouped) {
+      Vector3 middle = middle(i).minus(Point3.ORIGIN);
+      double reach = reach(i);
+      double x = middle.dot(right);
+      double y = middle.dot(up);
+      Vector3 ray = toward.opposite().vector();
+      for (int column = before(x - reach); column < before(x + reach); column++) {
+        for (int row = before(y - reach); row < before(y + reach); row++) {
+          Vector3 from =
+              right.times(place(column)).plus(up.times(place(row))).plus(toward.times(10));
+          int n = column * across + row;
+          double found = i < wood.size() ? piece(i, from, ray) : pad(i, from, ray);
+          if (found < way[n]) {
+            way[n] = found;
+            first[n] = i;
+          }
+          if (!grouped) {
+            wayToOthers[n] = Math.min(wayToOthers[n], found);
+          } else if (found < wayToOthers[n]) {
+            clear[i] += step * step;
+          }
+        }
       }
     }
-    for (int i = 0; i < group.length; i++) {
-      boolean free = firstOther < 0 || way[i] < way[firstOther];
-      clear[i] += group[i] && way[i] < Double.POSITIVE_INFINITY && free ? area : 0;
-    }
-    if (first < 0) {
-      return false;
-    }
-    seen[first] += area;
-    return true;
   }
 
-  /** Whether a ray stays outside a ball that holds a whole shape. */
-  private static boolean misses(Point3 middle, double reach, Vector3 from, Vector3 ray) {
-    double x = from.x() - middle.x();
-    double y = from.y() - middle.y();
-    double z = from.z() - middle.z();
-    double along = x * ray.x() + y * ray.y() + z * ray.z();
-    return x * x + y * y + z * z - along * along > reach * reach;
+  /** The middle of a ball that holds a whole shape. */
+  private Point3 middle(int i) {
+    return i < wood.size()
+        ? wood.get(i).start().toward(wood.get(i).end(), 0.5)
+        : pads.get(i - wood.size()).centre();
+  }
+
+  private double reach(int i) {
+    if (i < wood.size()) {
+      Frustum piece = wood.get(i);
+      return piece.length() / 2 + Math.max(piece.startRadius(), piece.endRadius());
+    }
+    Ellipsoid pad = pads.get(i - wood.size());
+    return Math.max(pad.halfX(), Math.max(pad.halfY(), pad.halfZ()));
   }
 
   private double piece(int i, Vector3 from, Vector3 ray) {
     Frustum piece = wood.get(i);
-    double reach = piece.length() / 2 + Math.max(piece.startRadius(), piece.endRadius());
-    if (misses(piece.start().toward(piece.end(), 0.5), reach, from, ray)) {
-      return Double.POSITIVE_INFINITY;
-    }
     List<Double> hits = new ArrayList<>();
     sphere(hits, piece.start(), piece.startRadius(), from, ray);
     sphere(hits, piece.end(), piece.endRadius(), from, ray);
@@ -101,8 +151,8 @@ public final class RayCast {
     if (hits.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
-    double in = hits.stream().min(Comparator.naturalOrder()).orElseThrow();
-    double out = hits.stream().max(Comparator.naturalOrder()).orElseThrow();
+    double in = Collections.min(hits);
+    double out = Collections.max(hits);
     if (inSoil[i]) {
       double level = -from.z() / ray.z();
       in = ray.z() > 0 ? Math.max(in, level) : in;
@@ -153,11 +203,8 @@ public final class RayCast {
     }
   }
 
-  private static double pad(Ellipsoid pad, Vector3 from, Vector3 ray) {
-    double reach = Math.max(pad.halfX(), Math.max(pad.halfY(), pad.halfZ()));
-    if (misses(pad.centre(), reach, from, ray)) {
-      return Double.POSITIVE_INFINITY;
-    }
+  private double pad(int i, Vector3 from, Vector3 ray) {
+    Ellipsoid pad = pads.get(i - wood.size());
     Vector3 off = unit(pad, from.minus(pad.centre().minus(Point3.ORIGIN)));
     Vector3 way = unit(pad, ray);
     double a = way.dot(way);

@@ -197,7 +197,6 @@ final class StructurePage {
     CutTime time = CutTime.of(Optional.of(LocalDate.now()), tree.condition().hemisphere());
     return new RemedyWords(
         new WoundWords(
-            new Skeleton(tree),
             Optional.of(turning.pose()),
             shown.orElseThrow().rules(),
             new WoundWords.Growth(YearlyRing.of(tree.setting()), time)));
