@@ -15,10 +15,10 @@ import java.util.stream.IntStream;
  * truly, and those measured truly decide.
  */
 public final class FrontSearch {
-  /** Poses measured truly to learn how far a table is off. */
+  /** Poses of either sort measured truly to learn how far a table is off. */
   private static final int PROBES = 64;
 
-  /** A table is taken to be off by no more than this many times what the probes showed. */
+  /** A table is taken to be off by no more than this many times what was found. */
   private static final double CAUTION = 2;
 
   /** Rounding alone tells poses of equal worth apart by this much: scores are kept short [1]. */
@@ -47,13 +47,15 @@ public final class FrontSearch {
     if (watch.isStopped()) {
       return Optional.empty();
     }
-    TableDoubt taken = probed().times(CAUTION);
+    TableDoubt taken = probed(coarse).times(CAUTION);
     FrontRefining refining = new FrontRefining(scores, coarse, taken, Fronts.apart(grid));
     Peak[] peaks = refining.run(watch);
-    while (!refining.found().isWithin(taken) && !watch.isStopped()) {
-      taken = taken.raised(refining.found(), CAUTION);
+    TableDoubt raised = taken.raised(refining.found(), CAUTION);
+    while (!raised.isSame(taken) && !watch.isStopped()) {
+      taken = raised;
       refining = new FrontRefining(scores, coarse, taken, Fronts.apart(grid));
       peaks = refining.run(watch);
+      raised = taken.raised(refining.found(), CAUTION);
     }
     watch.part(1);
     return watch.isStopped()
@@ -86,9 +88,13 @@ public final class FrontSearch {
     return coarse;
   }
 
-  /** How far the tables are off for poses spread over the grid. */
-  private TableDoubt probed() {
-    List<Probe> probes = IntStream.range(0, PROBES).parallel().mapToObj(this::probe).toList();
+  /** How far the tables are off for poses spread over the grid, and for the likely best. */
+  private TableDoubt probed(float[][] coarse) {
+    List<Probe> probes =
+        IntStream.range(0, 2 * PROBES)
+            .parallel()
+            .mapToObj(n -> n % 2 == 0 ? spread(n / 2) : best(n / 2, coarse))
+            .toList();
     double[] usual = new double[FrontScores.TABLES];
     usual[0] = 1;
     for (int n = 1; n < usual.length; n++) {
@@ -113,12 +119,24 @@ public final class FrontSearch {
   /** What a pose scores by all tables and truly [1]. */
   private record Probe(double[] nearly, double truth) {}
 
-  private Probe probe(int number) {
+  private Probe spread(int number) {
     // Steps of the golden section spread probes evenly, however many there are.
     double spread = (number + 0.5) * 0.6180339887498949;
     long pose = (long) ((spread - Math.floor(spread)) * grid.size());
-    int azimuth = (int) (pose / scores.tilts());
-    int tilt = (int) (pose % scores.tilts());
+    return probe((int) (pose / scores.tilts()), (int) (pose % scores.tilts()));
+  }
+
+  /** What is likely the best tilt of an azimuth: where tables blur a ridge. */
+  private Probe best(int number, float[][] coarse) {
+    int azimuth = number * grid.azimuths() / PROBES;
+    int best = 0;
+    for (int tilt = 1; tilt < scores.tilts(); tilt++) {
+      best = coarse[azimuth][tilt] > coarse[azimuth][best] ? tilt : best;
+    }
+    return probe(azimuth, best);
+  }
+
+  private Probe probe(int azimuth, int tilt) {
     return new Probe(scores.nearly(azimuth, tilt), scores.truly(azimuth, tilt));
   }
 }

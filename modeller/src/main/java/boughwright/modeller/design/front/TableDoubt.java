@@ -90,21 +90,21 @@ final class TableDoubt {
     return Arrays.stream(all).map(one -> factor * one).toArray();
   }
 
-  /** The same, but so many times what was found wherever that is more. */
+  /**
+   * The same, raised to so many times what was found: how far truth lies above always, since what
+   * is left unmeasured are just those a table has too low; how far below, where it was more than
+   * was taken.
+   */
   TableDoubt raised(TableDoubt found, double factor) {
-    return new TableDoubt(
-        usual, raised(above, found.above, factor), raised(below, found.below, factor));
+    double[] lower = below.clone();
+    for (int table = 0; table < lower.length; table++) {
+      lower[table] = found.below[table] > below[table] ? factor * found.below[table] : below[table];
+    }
+    return new TableDoubt(usual, larger(above, times(found.above, factor)), lower);
   }
 
-  private static double[] raised(double[] taken, double[] found, double factor) {
-    double[] out = new double[taken.length];
-    Arrays.setAll(out, n -> found[n] > taken[n] ? factor * found[n] : taken[n]);
-    return out;
-  }
-
-  /** Whether no table is further off than in another. */
-  boolean isWithin(TableDoubt other) {
-    return Arrays.equals(larger(above, other.above), other.above)
-        && Arrays.equals(larger(below, other.below), other.below);
+  /** Whether both say the same. */
+  boolean isSame(TableDoubt other) {
+    return Arrays.equals(above, other.above) && Arrays.equals(below, other.below);
   }
 }

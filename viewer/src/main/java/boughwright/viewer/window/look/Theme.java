@@ -7,6 +7,8 @@ import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Window;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
 
@@ -34,7 +36,12 @@ public final class Theme {
     int points = Math.round(BASE * newSize.percent() / 100f);
     UIManager.put("defaultFont", new FontUIResource(FlatInterFont.FAMILY, Font.PLAIN, points));
     FlatLaf.setup(newTone == Tone.DARK ? new FlatDarkLaf() : new FlatLightLaf());
-    FlatLaf.updateUI();
+    for (Window window : Window.getWindows()) {
+      // one that was closed is not seen again, but is listed until it is collected
+      if (window.isDisplayable()) {
+        SwingUtilities.updateComponentTreeUI(window);
+      }
+    }
   }
 
   public static Tone tone() {

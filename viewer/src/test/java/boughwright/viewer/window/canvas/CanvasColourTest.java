@@ -7,6 +7,7 @@ import boughwright.viewer.scene.Colour;
 import boughwright.viewer.scene.Palette;
 import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.scene.Vision;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.TextSize;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The colours of the canvas as other eyes see them ({@link Vision}), by day and by night. */
+@OnScreen
 class CanvasColourTest {
   private static final Map<Tone, Colour> PAPERS = new EnumMap<>(Tone.class);
   private static final Map<Tone, Colour> PICKED = new EnumMap<>(Tone.class);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Skeleton;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Shade;
 import boughwright.viewer.window.look.Theme;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A hand on the mouse: hovering, the other buttons, the pose slider, and what it then sees. */
+@OnScreen
 class CanvasHandTest {
   private static final Skeleton SKELETON = new Skeleton(CanvasWindow.DOCUMENT.tree());
   private CanvasWindow window;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boughwright.modeller.problem.InputException;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@OnScreen
 class SnapshotsTest {
   private static final Snapshots.Size SIZE = new Snapshots.Size(320, 260);
 

@@ -10,6 +10,7 @@ import boughwright.physics.trial.Outcome;
 import boughwright.viewer.scene.Bending;
 import boughwright.viewer.scene.InventedCourses;
 import boughwright.viewer.scene.Visibility;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.work.Selection;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** A person at the canvas, with a real mouse and real keys. */
+@OnScreen
 class TreeCanvasTest {
   private static final Skeleton SKELETON = new Skeleton(CanvasWindow.DOCUMENT.tree());
   private CanvasWindow window;

@@ -15,6 +15,7 @@ import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Standing;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.viewer.scene.FrontWords;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.look.BarReading;
@@ -36,6 +37,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Chooses front, root base and structure in the window of the program, by mouse and keyboard. */
+@OnScreen
 class ChooseTest {
   private static final int CHOOSE = 2;
 

@@ -4,6 +4,7 @@ package boughwright.viewer.window.look;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.modeller.units.DisplayUnits;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.shell.TestDesk;
@@ -35,6 +36,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * 2.1 (W3C Recommendation, 5 June 2018), its definitions "contrast ratio" and "relative luminance";
  * 4.5 is its success criterion 1.4.3, level AA. The formula was written from memory.
  */
+@OnScreen
 class ContrastTest {
   private static final double ENOUGH = 4.5;
 

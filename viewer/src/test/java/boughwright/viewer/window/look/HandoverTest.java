@@ -3,6 +3,7 @@ package boughwright.viewer.window.look;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.awt.GridLayout;
 import java.awt.Toolkit;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Keys typed while the keyboard is on its way from one field to the next. */
+@OnScreen
 class HandoverTest {
   private List<JTextField> fields;
   private WindowRobot robot;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import boughwright.modeller.units.DisplayUnits;
 import boughwright.modeller.units.ForceUnit;
 import boughwright.modeller.units.LengthUnit;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.shell.TestDesk;
 import java.awt.event.KeyEvent;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** A field that takes lengths, worked by keyboard. */
+@OnScreen
 class QuantityFieldTest {
   private static final double MILLIMETRE = 0.001;
 

@@ -4,6 +4,7 @@ package boughwright.viewer.window.pull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.viewer.command.Ran;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Plans beside one another in the window of the program. */
+@OnScreen
 class CompareTest {
   @TempDir private Path folder;
 

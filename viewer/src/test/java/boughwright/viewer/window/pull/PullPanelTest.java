@@ -11,6 +11,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
 import boughwright.physics.reach.AnchorPlace;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Prose;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Pulls branches of the example in the window of the program, by mouse and keyboard. */
+@OnScreen
 class PullPanelTest {
   /** Of a difference of two places some hundred millimetres from the origin [m]. */
   private static final double ROUNDING = 1e-12;

@@ -8,6 +8,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.reach.Choice;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.awt.Point;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Bends branches by hand in the window of the program, and has the wire found that holds them. */
+@OnScreen
 class WireTest {
   private static final Path HORNBEAM = Path.of("../examples/hedge-hornbeam.tree.json");
 

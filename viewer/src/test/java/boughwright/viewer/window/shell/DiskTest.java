@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.modeller.file.TreeFiles;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * their own, where the system lets a process have one. One program does it all; each test looks at
  * what it told.
  */
+@OnScreen
 class DiskTest {
   @TempDir static Path folder;
 

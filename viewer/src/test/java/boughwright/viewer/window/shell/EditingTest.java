@@ -3,6 +3,7 @@ package boughwright.viewer.window.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.work.Background;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Undo, units, help and work, in the window round the tree. */
+@OnScreen
 class EditingTest {
   @TempDir Path folder;
 

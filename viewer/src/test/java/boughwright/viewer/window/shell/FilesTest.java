@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.modeller.edit.TreeEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Opening, saving and closing, by mouse and keyboard. */
+@OnScreen
 class FilesTest {
   @TempDir Path folder;
 

@@ -4,6 +4,7 @@ package boughwright.viewer.window.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Command;
@@ -38,6 +39,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The whole window by keyboard alone. */
+@OnScreen
 class KeyboardTest {
   private static final int MEASURE = 1;
 

@@ -13,6 +13,7 @@ import boughwright.modeller.plan.Planting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.viewer.gl.Graphics;
 import boughwright.viewer.window.Layout;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.Explanation;
@@ -46,6 +47,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The whole window at every size it is made for and every size of text: all modes and pages, on a
  * tree with long names, with a branch pulled, and on a tree that is hardly begun.
  */
+@OnScreen
 class LayoutTest {
   private static final List<String> PAGES =
       List.of(

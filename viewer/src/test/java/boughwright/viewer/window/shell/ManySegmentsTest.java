@@ -7,6 +7,7 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Segment;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.sketch.Sketches;
 import java.awt.EventQueue;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A tree of 20,000 segments in the window. */
+@OnScreen
 class ManySegmentsTest {
   private static final int BRANCHES = 999;
   private static final int EACH = 20;

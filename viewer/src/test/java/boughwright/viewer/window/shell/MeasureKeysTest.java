@@ -7,6 +7,7 @@ import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
 import boughwright.modeller.tree.Wound;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Each page of Measure, reached and worked without a mouse. */
+@OnScreen
 class MeasureKeysTest {
   private static final int MOST_TABS = 90;
 

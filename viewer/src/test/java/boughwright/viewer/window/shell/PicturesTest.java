@@ -4,6 +4,7 @@ package boughwright.viewer.window.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Pictures of what is seen, by the menu: copied, saved, beside each other, from all round. */
+@OnScreen
 class PicturesTest {
   @TempDir Path folder;
 

@@ -7,6 +7,7 @@ import boughwright.modeller.file.Recovery;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.tree.Backdrop;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.sketch.MeasurePanel;
@@ -31,6 +32,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Photos that no folder held yet when the program was killed. */
+@OnScreen
 class RescuePhotosTest {
   private static final double STRENGTH = 0.37;
 

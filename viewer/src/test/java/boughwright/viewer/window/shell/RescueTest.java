@@ -8,6 +8,7 @@ import boughwright.modeller.edit.TreeEdits;
 import boughwright.modeller.file.Recovery;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A program that is killed in the middle of the work, and started again. */
+@OnScreen
 class RescueTest {
   @TempDir Path folder;
 

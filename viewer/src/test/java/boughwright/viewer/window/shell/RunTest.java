@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.modeller.edit.TreeEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.work.Notice;
 import java.awt.Window;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program in a process of its own, from its start to its end. */
+@OnScreen
 class RunTest {
   private static final String MAIN = "boughwright.viewer.command.Boughwright";
 

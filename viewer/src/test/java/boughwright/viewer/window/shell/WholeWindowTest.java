@@ -12,6 +12,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.viewer.gl.Graphics;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.Parts;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.TextSize;
@@ -41,6 +42,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The window with all that is in it, as a person works it. */
+@OnScreen
 class WholeWindowTest {
   private static final List<String> PAGES =
       List.of("tree", "segments", "table", "wounds", "photos");

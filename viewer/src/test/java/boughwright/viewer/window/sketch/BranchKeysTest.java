@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Segment;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.look.Theme;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Split, move, mirror, duplicate and delete by key, each taken back by one undo. */
+@OnScreen
 class BranchKeysTest {
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path home;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.tree.Leaves;
 import boughwright.modeller.tree.Pad;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.canvas.Looks;
 import boughwright.viewer.window.work.Selection;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Pads of leaves, given by mouse and keyboard. */
+@OnScreen
 class PadFormTest {
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path home;

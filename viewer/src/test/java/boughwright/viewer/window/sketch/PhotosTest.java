@@ -7,6 +7,7 @@ import boughwright.modeller.edit.BackdropEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Backdrop;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.work.Notice;
 import java.awt.datatransfer.DataFlavor;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Photos in the window: dropped, kept with the tree, taken along, refused. */
+@OnScreen
 class PhotosTest {
   private static final Path CASES =
       Path.of("src", "test", "resources", "boughwright", "viewer", "picture", "photos");

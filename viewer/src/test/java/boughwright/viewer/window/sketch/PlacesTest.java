@@ -11,6 +11,7 @@ import boughwright.modeller.tree.AnchorKind;
 import boughwright.modeller.tree.AnchorPoint;
 import boughwright.modeller.tree.Container;
 import boughwright.modeller.tree.Wound;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the tree stands in, what lines are tied to, and wounds clicked on the bark. */
+@OnScreen
 class PlacesTest {
   private static final List<String> SIZES =
       List.of("measure.container.length", "measure.container.width", "measure.container.depth");

@@ -9,6 +9,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.TreeWood;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.look.Theme;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Sketches a tree from nothing, as a person does: some segments typed, some drawn. */
+@OnScreen
 class SketchTest {
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path folder;

@@ -12,6 +12,7 @@ import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.units.DisplayUnits;
 import boughwright.modeller.units.ForceUnit;
 import boughwright.modeller.units.LengthUnit;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.look.Theme;
@@ -31,6 +32,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The rows of the small tree are t1, b1, b1b, t2. */
+@OnScreen
 class TableTest {
   private final WindowRobot robot = new WindowRobot();
   @TempDir private Path home;

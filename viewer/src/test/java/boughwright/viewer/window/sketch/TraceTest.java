@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Backdrop;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.look.TextSize;
 import boughwright.viewer.window.look.Theme;
@@ -33,6 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Traces a made-up photo of known geometry. What is clicked on is found by its colour on the
  * screen, as an eye finds it, so the placing of the photo is checked by nothing of its own.
  */
+@OnScreen
 class TraceTest {
   /** Geometry of the photo: a ruler of 200 mm from (80, 950) to (580, 950), so 0.4 mm a pixel. */
   private static final double MM_PER_PIXEL = 0.4;

@@ -7,6 +7,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.tree.Backdrop;
 import boughwright.viewer.picture.MadePhotos;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.work.Notice;
 import java.awt.Color;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Photos from a camera that was held in any way stand upright behind the tree: a red mark in the
  * upper left corner of what was seen is drawn there.
  */
+@OnScreen
 class UprightTest {
   private static final int WIDTH = 120;
   private static final int HEIGHT = 200;

@@ -16,6 +16,7 @@ import boughwright.modeller.units.DisplayUnits;
 import boughwright.physics.trial.Trial;
 import boughwright.physics.trial.TrialRequest;
 import boughwright.physics.trial.TrialSpecies;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** Answers that come late, in the wrong order, or not at all. */
+@OnScreen
 class TrialsTest {
   private static final Path HORNBEAM = Path.of("../examples/hedge-hornbeam.tree.json");
   private static final LocalDate DAY = LocalDate.of(2026, 3, 5);
