@@ -83,7 +83,7 @@ final class TurnFields {
         new JPanel(
             new MigLayout(
                 "wrap 2, fillx, insets 0, gapx 8, gapy " + Controls.NEAR,
-                "[fill][grow,fill,0:pref]",
+                "[fill,pref:pref][grow,fill,0:pref]",
                 "[bottom]"));
     panel.setOpaque(false);
     for (Pair pair : List.of(turn, right, toward)) {
