@@ -65,11 +65,6 @@ public final class PlanEdits {
     return NextId.numbered(PLANS.what(), taken);
   }
 
-  /** A plan in which nothing is said yet. */
-  public static Plan empty(String id) {
-    return new PlanDraft(id).build();
-  }
-
   /** Adds a plan at the end. */
   public static Edit add(Plan plan) {
     return new Edit(

@@ -65,32 +65,6 @@ public record Plan(
     extras = Extras.copyOf(extras);
   }
 
-  /** A plan without a schedule. */
-  public Plan(
-      String id,
-      OptionalDouble frontAzimuth,
-      Optional<Planting> planting,
-      List<Spot> cuts,
-      Optional<String> apex,
-      List<Proposal> proposals,
-      boolean selfWeight,
-      Stance stance,
-      Optional<Spot> clamp,
-      Map<String, Object> extras) {
-    this(
-        id,
-        frontAzimuth,
-        planting,
-        cuts,
-        apex,
-        proposals,
-        selfWeight,
-        stance,
-        clamp,
-        Schedule.UNSAID,
-        extras);
-  }
-
   /** The same plan with other proposals. */
   public Plan withProposals(List<Proposal> others) {
     return new PlanDraft(this).proposals(others).build();

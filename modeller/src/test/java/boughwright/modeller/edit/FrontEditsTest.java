@@ -8,6 +8,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.FrontChoice;
 import boughwright.modeller.plan.FrontMeasure;
 import boughwright.modeller.plan.MarkedFront;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.InputException;
@@ -69,7 +70,7 @@ class FrontEditsTest {
 
   @Test
   void planStandsAsThePoseSays_inOneStep() throws Exception {
-    Document planned = PlanEdits.add(PlanEdits.empty("a")).of(bare);
+    Document planned = PlanEdits.add(new PlanDraft("a").build()).of(bare);
     Document stands = PlanEdits.standing("a", 0.5, Optional.of(new Planting(0.1, 2))).of(planned);
     assertThat(stands.plan("a").orElseThrow().frontAzimuth()).hasValue(0.5);
     assertThat(stands.plan("a").orElseThrow().planting()).contains(new Planting(0.1, 2));

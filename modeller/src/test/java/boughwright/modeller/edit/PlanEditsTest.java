@@ -48,7 +48,7 @@ class PlanEditsTest {
                     0.01,
                     0.008))
             .of(trunk);
-    Document planned = PlanEdits.add(PlanEdits.empty("a")).of(tree);
+    Document planned = PlanEdits.add(new PlanDraft("a").build()).of(tree);
     return ProposalEdits.add("a", ProposalEdits.empty("p1", Optional.of("b1"))).of(planned);
   }
 
@@ -187,12 +187,12 @@ class PlanEditsTest {
     Plan other = new PlanDraft("a").apex(Optional.of("b1")).build();
     assertThat(after(two, PlanEdits.put(other)).plans())
         .containsExactly(other, two.plan("b").orElseThrow());
-    Plan third = PlanEdits.empty("c");
+    Plan third = new PlanDraft("c").build();
     assertThat(after(two, PlanEdits.put(third)).plans())
         .containsExactly(two.plans().get(0), two.plans().get(1), third);
     Plan unfit = new PlanDraft("a").apex(Optional.of("x")).build();
     assertThat(refusal(PlanEdits.put(unfit), two).kind()).isEqualTo("unknown-segment");
-    assertThat(refusal(PlanEdits.put(PlanEdits.empty("c*")), two).kind()).isEqualTo("bad-id");
+    assertThat(refusal(PlanEdits.put(new PlanDraft("c*").build()), two).kind()).isEqualTo("bad-id");
   }
 
   @Test

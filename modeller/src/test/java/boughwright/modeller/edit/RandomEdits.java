@@ -7,6 +7,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.FrontMeasure;
 import boughwright.modeller.plan.MarkedFront;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.TreeStyle;
@@ -65,7 +66,7 @@ public final class RandomEdits {
       case 14 -> TreeEdits.name("tree " + random.nextInt(100));
       case 15 -> cells(any, other);
       case 16 -> BackdropEdits.add(backdrop());
-      case 17 -> PlanEdits.add(PlanEdits.empty(PlanEdits.nextId(document)));
+      case 17 -> PlanEdits.add(new PlanDraft(PlanEdits.nextId(document)).build());
       case 18 -> plans(document);
       case 20 -> fronts(document);
       case 21 -> wishes();
@@ -148,7 +149,7 @@ public final class RandomEdits {
 
   private Edit plans(Document document) {
     if (document.plans().isEmpty()) {
-      return PlanEdits.add(PlanEdits.empty("x"));
+      return PlanEdits.add(new PlanDraft("x").build());
     }
     Plan plan = any(document.plans());
     return switch (random.nextInt(5)) {

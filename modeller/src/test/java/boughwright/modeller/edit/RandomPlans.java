@@ -42,7 +42,7 @@ final class RandomPlans {
     Skeleton skeleton = new Skeleton(document.tree());
     List<Plan> plans = new ArrayList<>();
     for (int k = random.nextInt(3); k > 0; k--) {
-      Plan plan = PlanEdits.empty("plan" + k);
+      Plan plan = new PlanDraft("plan" + k).build();
       for (int tries = 0; tries < 14; tries++) {
         Plan more = more(skeleton, plan);
         plan = sound(skeleton, more) ? more : plan;

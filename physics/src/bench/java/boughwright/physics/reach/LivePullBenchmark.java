@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.physics.reach;
 
-import boughwright.modeller.edit.PlanEdits;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
@@ -48,7 +48,7 @@ public class LivePullBenchmark {
     grab =
         Grab.anew(
             tree,
-            PlanEdits.empty("a"),
+            new PlanDraft("a").build(),
             SpeciesTable.bundled().find("Carpinus betulus").get(0),
             TIP);
     pull = LivePull.of(grab);

@@ -8,6 +8,8 @@ import boughwright.modeller.geometry.Direction3;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
+import boughwright.modeller.plan.Schedule;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.physics.grow.CutTime;
@@ -274,16 +276,12 @@ public final class ApexSearch {
     Cutting cutting = new Cutting(skeleton, ours);
     plan.cuts().stream().filter(cutting::holds).forEach(cuts::add);
     cuts.addAll(ours);
-    return new Plan(
-        plan.id(),
-        plan.frontAzimuth(),
-        plan.planting(),
-        cuts,
-        Optional.of(leader.tip().segment()),
-        List.of(),
-        plan.selfWeight(),
-        plan.stance(),
-        plan.clamp().filter(new Cutting(skeleton, cuts)::holds),
-        plan.extras());
+    return new PlanDraft(plan)
+        .cuts(cuts)
+        .apex(Optional.of(leader.tip().segment()))
+        .proposals(List.of())
+        .clamp(plan.clamp().filter(new Cutting(skeleton, cuts)::holds))
+        .schedule(Schedule.UNSAID)
+        .build();
   }
 }

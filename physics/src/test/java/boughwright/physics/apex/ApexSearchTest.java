@@ -10,6 +10,7 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.species.Species;
@@ -26,9 +27,7 @@ import boughwright.physics.trial.TrialSpecies;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
@@ -57,17 +56,7 @@ class ApexSearchTest {
   }
 
   private static Plan bare() {
-    return new Plan(
-        "x",
-        OptionalDouble.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft("x").build();
   }
 
   private static ApexRequest request(Tree tree, Plan plan) {
@@ -177,18 +166,7 @@ class ApexSearchTest {
 
   @Test
   void treeWithoutAnyLeader_hasNoOption() {
-    Plan stump =
-        new Plan(
-            "s",
-            OptionalDouble.empty(),
-            Optional.empty(),
-            List.of(new Spot("t1", 0.5)),
-            Optional.empty(),
-            List.of(),
-            false,
-            Plan.Stance.AS_MEASURED,
-            Optional.empty(),
-            Map.of());
+    Plan stump = new PlanDraft("s").cuts(List.of(new Spot("t1", 0.5))).build();
     Apexes none = ApexSearch.of(request(document.tree(), stump), NOBODY, () -> false);
     assertThat(none.options()).isEmpty();
     assertThat(none.chop()).isEmpty();

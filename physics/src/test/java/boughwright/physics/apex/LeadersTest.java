@@ -10,6 +10,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.InputException;
@@ -38,17 +39,7 @@ class LeadersTest {
   }
 
   private static Plan plan(List<Spot> cuts, Optional<Planting> planting) {
-    return new Plan(
-        "x",
-        OptionalDouble.empty(),
-        planting,
-        cuts,
-        Optional.empty(),
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft("x").cuts(cuts).planting(planting).build();
   }
 
   private static List<Leader> leaders(Tree tree, List<Spot> cuts) {

@@ -11,6 +11,7 @@ import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.FrontWishes;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.InputException;
@@ -22,9 +23,7 @@ import boughwright.physics.trial.TrialSpecies;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -54,17 +53,7 @@ class PlanFiguresTest {
   }
 
   private static Plan unbent(List<Spot> cuts, Optional<String> apex) {
-    return new Plan(
-        "x",
-        OptionalDouble.empty(),
-        Optional.empty(),
-        cuts,
-        apex,
-        List.of(),
-        false,
-        Plan.Stance.AS_MEASURED,
-        Optional.empty(),
-        Map.of());
+    return new PlanDraft("x").cuts(cuts).apex(apex).build();
   }
 
   private static List<Trace.Kind> kinds(PlanFigures figures) {

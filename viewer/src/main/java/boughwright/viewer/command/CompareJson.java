@@ -6,18 +6,14 @@ import static boughwright.viewer.command.JsonAnswer.number;
 import boughwright.physics.choice.OpenWound;
 import boughwright.physics.choice.PlanFigures;
 import boughwright.physics.choice.Trace;
-import boughwright.physics.stage.Course;
 import boughwright.physics.trial.TrialResult;
 import boughwright.physics.trial.TrialSpecies;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
-import java.util.OptionalDouble;
 
 /** Plans side by side, for programs. */
 final class CompareJson {
-  private static final double DAY = 86_400;
-
   private final CompareAnswer answer;
 
   private CompareJson(CompareAnswer answer) {
@@ -31,8 +27,7 @@ final class CompareJson {
   private ObjectNode write() {
     ObjectNode node = JsonAnswer.object();
     node.put("tree", answer.file().document().tree().name());
-    ArrayNode plans = node.putArray("plans");
-    answer.plans().forEach(one -> plans.add(plan(one)));
+    node.set("plans", JsonAnswer.list(answer.plans(), this::plan));
     answer.picture().ifPresent(picture -> node.put("picture", picture));
     node.set("notes", ProblemJson.of(answer.file().warnings()));
     return node;
@@ -52,15 +47,7 @@ final class CompareJson {
                     VerdictJson.of(
                         verdict, TrialSpecies.limitsOf(answer.file().document().tree()))));
     trial.risk().ifPresent(risk -> node.set("risk", RiskJson.of(risk)));
-    trial
-        .risk()
-        .ifPresent(
-            risk -> {
-              ObjectNode breaking = node.putObject("breaking");
-              breaking.put("p", number(risk.breaking().p()));
-              breaking.put("low", number(risk.breaking().low()));
-              breaking.put("high", number(risk.breaking().high()));
-            });
+    trial.risk().ifPresent(risk -> node.set("breaking", RiskJson.odds(risk.breaking())));
     one.hardest()
         .ifPresent(
             line -> {
@@ -71,7 +58,7 @@ final class CompareJson {
             });
     wounds(node, one);
     node.set("years_to_thicken", YearsJson.of(one.thickening()));
-    one.stays().ifPresent(span -> node.set("stays_after_days", days(span)));
+    one.stays().ifPresent(span -> node.set("stays_after_days", CourseJson.span(span)));
     if (one.height().isPresent()) {
       node.put("height_mm", number(1000 * one.height().getAsDouble()));
     }
@@ -97,33 +84,20 @@ final class CompareJson {
   }
 
   private static void wounds(ObjectNode plan, PlanFigures one) {
-    ArrayNode wounds = plan.putArray("wounds");
-    for (OpenWound wound : one.wounds()) {
-      ObjectNode node = YearsJson.of(wound.closure());
-      node.put("segment", wound.at().segment());
-      node.put("along", number(wound.at().along()));
-      node.put("cut_by_the_plan", wound.isNew());
-      node.put("area_mm2", number(1e6 * wound.area()));
-      wounds.add(node);
-    }
+    plan.set("wounds", JsonAnswer.list(one.wounds(), CompareJson::wound));
     plan.put("wound_area_mm2", number(1e6 * one.woundArea()));
     one.slowest()
         .ifPresent(
             slowest -> plan.set("years_to_close_slowest", YearsJson.of(slowest.closure().years())));
   }
 
-  private static ObjectNode days(Course.Span span) {
-    ObjectNode node = JsonAnswer.object();
-    put(node, "earliest", span.earliest());
-    put(node, "likely", span.likely());
-    put(node, "latest", span.latest());
+  private static ObjectNode wound(OpenWound wound) {
+    ObjectNode node = YearsJson.of(wound.closure());
+    node.put("segment", wound.at().segment());
+    node.put("along", number(wound.at().along()));
+    node.put("cut_by_the_plan", wound.isNew());
+    node.put("area_mm2", number(1e6 * wound.area()));
     return node;
-  }
-
-  private static void put(ObjectNode node, String name, OptionalDouble seconds) {
-    if (seconds.isPresent()) {
-      node.put(name, number(seconds.getAsDouble() / DAY));
-    }
   }
 
   private static ArrayNode traces(PlanFigures one, boolean undone) {

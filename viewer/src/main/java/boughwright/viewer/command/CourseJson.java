@@ -91,7 +91,7 @@ final class CourseJson {
   }
 
   /** A time that is not known to come is absent. */
-  private static ObjectNode span(Course.Span span) {
+  static ObjectNode span(Course.Span span) {
     ObjectNode node = JsonAnswer.object();
     put(node, "earliest", span.earliest());
     put(node, "likely", span.likely());

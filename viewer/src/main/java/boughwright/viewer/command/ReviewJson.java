@@ -17,7 +17,6 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.RoundAngle;
 import boughwright.physics.grow.WoundClosure;
-import boughwright.physics.grow.Years;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
@@ -176,23 +175,8 @@ final class ReviewJson {
     node.put("stub_mm", number(1000 * cut.advice().stub()));
     node.put("hollow_mm", number(1000 * cut.advice().depth()));
     WoundClosure closure = answer.closure(cut);
-    node.set("years_to_close", years(closure.years()));
+    node.set("years_to_close", YearsJson.of(closure.years()));
     node.put("late", closure.isLate());
     return node;
-  }
-
-  /** A number of years that never end is absent. */
-  private static ObjectNode years(Years years) {
-    ObjectNode node = JsonAnswer.object();
-    put(node, "low", years.low());
-    put(node, "likely", years.likely());
-    put(node, "high", years.high());
-    return node;
-  }
-
-  private static void put(ObjectNode node, String key, double years) {
-    if (Double.isFinite(years)) {
-      node.put(key, number(years));
-    }
   }
 }

@@ -8,6 +8,7 @@ import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.Place;
@@ -122,7 +123,7 @@ final class ReviewKeeping {
       changed =
           seen.isNamed()
               ? PlanEdits.duplicate(seen.plan().orElseThrow().id(), id).of(document)
-              : PlanEdits.add(PlanEdits.empty(id)).of(document);
+              : PlanEdits.add(new PlanDraft(id).build()).of(document);
       Optional<Plan> plan = seen.plan();
       if (plan.isPresent()) {
         changed = PlanEdits.front(id, plan.get().frontAzimuth()).of(changed);

@@ -6,6 +6,7 @@ import boughwright.modeller.design.review.ReviewRules;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.InputException;
 import boughwright.modeller.problem.NearNames;
@@ -63,7 +64,8 @@ final class ReviewReading {
   private static Plan turned(Document document, Optional<Plan> plan, OptionalDouble front)
       throws InputException {
     String id = plan.map(Plan::id).orElseGet(() -> PlanEdits.nextId(document));
-    Document with = plan.isPresent() ? document : PlanEdits.add(PlanEdits.empty(id)).of(document);
+    Document with =
+        plan.isPresent() ? document : PlanEdits.add(new PlanDraft(id).build()).of(document);
     return PlanEdits.front(id, front).of(with).plan(id).orElseThrow();
   }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package boughwright.viewer.command;
 
-import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.physics.reach.AnchorSort;
 import boughwright.viewer.command.PictureOptions.Wanted;
 import java.nio.file.Path;
@@ -46,7 +46,7 @@ final class SearchOptions {
    */
   Optional<Plan> plan(Document document, String otherwise, Faults faults) {
     return plan == null
-        ? Optional.of(PlanEdits.empty(otherwise))
+        ? Optional.of(new PlanDraft(otherwise).build())
         : faults.tryTo(() -> PlanChoice.named(document, plan));
   }
 

@@ -58,7 +58,7 @@ public final class FaultWords {
     };
   }
 
-  /** What was measured, such as "of the trunk's caliper at the union". */
+  /** What was measured, such as "times the trunk's caliper at the union". */
   public static String what(Limit limit) {
     return switch (limit) {
       case BAR_SPACING -> "of the trunk's caliper apart along it";
@@ -75,9 +75,9 @@ public final class FaultWords {
       case STRAIGHT_CALIPERS, BARE_CALIPERS -> "times the caliper there long";
       case STRAIGHT_BOW -> "of its length out of straight";
       case REVERSE_TAPER, REVERSE_BRANCH -> "times the caliper further in";
-      case BRANCH_CALIPER, CODOMINANT -> "of the trunk's caliper at the union";
+      case BRANCH_CALIPER, CODOMINANT -> "times the trunk's caliper at the union";
       case FIRST_BRANCH, VIEWER_HEIGHT -> "of the tree's height";
-      case LEADER_CALIPER, LEADER_THICK -> "of the caliper of the trunk that goes on";
+      case LEADER_CALIPER, LEADER_THICK -> "times the caliper of the trunk that goes on";
       case LEADER_HEIGHT -> "of the apex's height at its tip";
       case LEADER_ANGLE -> "off upright";
       case BARE_TRUNK, BARE_BASE -> "of the trunk's length";
@@ -98,7 +98,7 @@ public final class FaultWords {
     };
   }
 
-  /** Value and measure, such as "0.62 of the trunk's caliper at the union". */
+  /** Value and measure, such as "0.62 times the trunk's caliper at the union". */
   public static String measured(Measured measured) {
     return value(measured.limit(), measured.value()) + " " + what(measured.limit());
   }

@@ -8,6 +8,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.tree.Kind;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -55,18 +56,7 @@ final class FaultyTree {
   }
 
   private PlantedFaults result() {
-    Plan plan =
-        new Plan(
-            "a",
-            OptionalDouble.of(scheme.front),
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            List.of(),
-            false,
-            Plan.Stance.AS_MEASURED,
-            Optional.empty(),
-            Map.of());
+    Plan plan = new PlanDraft("a").frontAzimuth(OptionalDouble.of(scheme.front)).build();
     Document document = new Document(stock.tree("faults " + seed), List.of(plan), Map.of());
     return new PlantedFaults(seed, document, faults);
   }

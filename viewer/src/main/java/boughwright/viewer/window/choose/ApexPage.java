@@ -4,6 +4,7 @@ package boughwright.viewer.window.choose;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Schedule;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.modeller.tree.Tree;
@@ -82,7 +83,7 @@ final class ApexPage {
               Optional.empty());
       return new ApexRequest(
           tree,
-          plan.orElseGet(() -> PlanEdits.empty("")),
+          plan.orElseGet(() -> new PlanDraft("").build()),
           TrialSpecies.of(tree),
           ReachRequest.Wishes.USUAL,
           quick,

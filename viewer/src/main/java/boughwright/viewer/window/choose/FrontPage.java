@@ -4,6 +4,7 @@ package boughwright.viewer.window.choose;
 import boughwright.modeller.edit.Edit;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.look.Command;
@@ -148,7 +149,7 @@ final class FrontPage {
     if (workspace.plan().isPresent()) {
       workspace.edit(stand);
     } else {
-      Edit add = PlanEdits.add(PlanEdits.empty(id));
+      Edit add = PlanEdits.add(new PlanDraft(id).build());
       workspace.edit(
           new Edit("Use the front for plan " + id, document -> stand.of(add.of(document))));
     }

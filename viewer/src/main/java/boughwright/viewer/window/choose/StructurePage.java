@@ -13,6 +13,7 @@ import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.plan.TreeStyle;
 import boughwright.modeller.problem.VisibleText;
@@ -250,7 +251,9 @@ final class StructurePage {
             String.format(Locale.ROOT, "Cut %s in plan %s", where, id),
             document -> {
               Document next =
-                  plan.isPresent() ? document : PlanEdits.add(PlanEdits.empty(id)).of(document);
+                  plan.isPresent()
+                      ? document
+                      : PlanEdits.add(new PlanDraft(id).build()).of(document);
               for (Spot spot : cuts) {
                 next = PlanEdits.addCut(id, spot).of(next);
               }

@@ -3,6 +3,7 @@ package boughwright.viewer.window.pull;
 
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.problem.VisibleText;
 import boughwright.viewer.window.look.Command;
 import boughwright.viewer.window.look.Controls;
@@ -113,7 +114,7 @@ final class PlanBar {
 
   private void add() {
     String id = PlanEdits.nextId(workspace.document());
-    if (workspace.edit(PlanEdits.add(PlanEdits.empty(id)))) {
+    if (workspace.edit(PlanEdits.add(new PlanDraft(id).build()))) {
       workspace.choosePlan(id);
     }
   }

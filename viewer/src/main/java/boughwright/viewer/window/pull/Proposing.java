@@ -9,6 +9,7 @@ import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.HandBend;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.Proposal;
 import boughwright.viewer.window.work.Workspace;
 import java.util.ArrayList;
@@ -59,7 +60,7 @@ final class Proposing {
   Plan plan() {
     return workspace
         .plan()
-        .orElseGet(() -> PlanEdits.empty(PlanEdits.nextId(workspace.document())));
+        .orElseGet(() -> new PlanDraft(PlanEdits.nextId(workspace.document())).build());
   }
 
   /** A free name for a new bend. */

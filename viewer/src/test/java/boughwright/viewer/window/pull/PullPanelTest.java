@@ -10,6 +10,7 @@ import boughwright.modeller.plan.Anchor;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.GuyLine;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.physics.reach.AnchorPlace;
 import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
@@ -54,7 +55,7 @@ class PullPanelTest {
   private void emptyPlan() {
     WindowRobot.doOnEvents(
         () -> {
-          window.workspace.edit(PlanEdits.add(PlanEdits.empty("mine")));
+          window.workspace.edit(PlanEdits.add(new PlanDraft("mine").build()));
           window.workspace.choosePlan("mine");
         });
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boughwright.modeller.edit.PlanEdits;
 import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.geometry.Vector3;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.problem.InputException;
 import boughwright.physics.reach.Choice;
 import boughwright.viewer.window.OnScreen;
@@ -37,7 +38,7 @@ class WireTest {
     robot = window.robot;
     WindowRobot.doOnEvents(
         () -> {
-          window.workspace.edit(PlanEdits.add(PlanEdits.empty("mine")));
+          window.workspace.edit(PlanEdits.add(new PlanDraft("mine").build()));
           window.workspace.choosePlan("mine");
         });
     window.click("pull.coil");

@@ -9,6 +9,7 @@ import boughwright.modeller.edit.SegmentEdits;
 import boughwright.modeller.edit.TreeEdits;
 import boughwright.modeller.file.TreeFiles;
 import boughwright.modeller.plan.Document;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.viewer.gl.Graphics;
@@ -145,7 +146,7 @@ class WholeWindowTest {
       case 4 -> SegmentEdits.rename(one.id(), "r" + random.nextInt(100_000));
       case 5 -> TreeEdits.name("Bench tree " + random.nextInt(1_000));
       case 6 -> PlanEdits.front(now.plans().get(0).id(), OptionalDouble.of(6 * part));
-      default -> PlanEdits.add(PlanEdits.empty("q" + random.nextInt(100_000)));
+      default -> PlanEdits.add(new PlanDraft("q" + random.nextInt(100_000)).build());
     };
   }
 
