@@ -8,6 +8,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.modeller.plan.Spot;
+import boughwright.viewer.window.OnScreen;
 import boughwright.viewer.window.WindowRobot;
 import boughwright.viewer.window.canvas.Canvas;
 import boughwright.viewer.window.canvas.Hit;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Chooses the top in the window of the program, by mouse and keyboard; one window for all of it.
  */
+@OnScreen
 class ApexTest {
   private static final int CHOOSE = 2;
 
