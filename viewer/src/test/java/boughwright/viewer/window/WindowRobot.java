@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
+import java.awt.MouseInfo;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
@@ -229,16 +230,34 @@ public final class WindowRobot {
         });
   }
 
-  /** Scrolls to what is called so and clicks its middle. */
+  /** Scrolls to what is called so and clicks its middle, again where it moved away on the way. */
   public void reachAndClick(String name) {
-    reach(name);
-    click(name);
+    Component part = find(name);
+    waitFor(name + " can be used", part::isEnabled);
+    for (int n = 0; n < CLICKS; n++) {
+      reach(name);
+      moveTo(part, part.getWidth() / 2, part.getHeight() / 2);
+      if (onEvents(() -> isUnderMouse((JComponent) part))) {
+        buttonDown();
+        buttonUp();
+        settle();
+        return;
+      }
+    }
+    throw new AssertionError(name + " moves away from the mouse");
+  }
+
+  private static boolean isUnderMouse(JComponent part) {
+    Point mouse = MouseInfo.getPointerInfo().getLocation();
+    SwingUtilities.convertPointFromScreen(mouse, part);
+    return part.getVisibleRect().contains(mouse);
   }
 
   /** Scrolls to a field, replaces what is in it and presses Enter. */
   public void reachAndFill(String name, String text) {
-    reach(name);
-    fill(name, text);
+    enter(name, () -> reachAndClick(name));
+    replace(text);
+    keys(KeyEvent.VK_ENTER);
   }
 
   /** Clicks the middle of a component. */
@@ -382,16 +401,20 @@ public final class WindowRobot {
 
   /** Clicks into a field and replaces what is in it, without Enter. */
   public void write(String name, String text) {
-    enter(name);
+    enter(name, () -> click(name));
+    replace(text);
+  }
+
+  private void replace(String text) {
     keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
     type(text);
   }
 
   /** Clicks into a field, again where it moved away as what stands above it grew. */
-  private void enter(String name) {
+  private void enter(String name, Runnable click) {
     Callable<Boolean> there = () -> focused().map(name::equals).orElse(false);
     for (int n = 0; n < CLICKS; n++) {
-      click(name);
+      click.run();
       if (holdsWithin(PATIENCE / CLICKS, there)) {
         return;
       }
