@@ -15,10 +15,12 @@ import boughwright.viewer.gl.SceneRenderer;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
 import boughwright.viewer.scene.Stand;
+import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.scene.ViewAngle;
 import boughwright.viewer.scene.Wording;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -129,7 +131,8 @@ public final class Picture {
   }
 
   /**
-   * Trees beside one another, each from its own front, all in one scale and on one soil line.
+   * Trees beside one another, each from its own front, all in one scale, on one soil line, and with
+   * one key to their strain.
    *
    * @param subjects what is drawn, from left to right
    * @param size of the whole; no part is made smaller than a picture can be
@@ -142,10 +145,21 @@ public final class Picture {
         new PictureSize(
             Math.max(PictureSize.SMALLEST_WIDTH, size.width() / subjects.size()), size.height());
     List<Drawn> all = new ArrayList<>();
-    for (PrintedPicture.Subject subject : subjects) {
-      all.add(new Drawn(subject, subject.scene(Optional.empty()), Optional.empty()));
+    List<Scene> scenes = scenes(subjects);
+    for (int n = 0; n < subjects.size(); n++) {
+      all.add(new Drawn(subjects.get(n), scenes.get(n), Optional.empty()));
     }
     return SideBySide.draw(all, part);
+  }
+
+  /** The scenes of bare trees; one colour stands for one strain in all of them. */
+  static List<Scene> scenes(List<PrintedPicture.Subject> subjects) {
+    List<Scene> alone = subjects.stream().map(subject -> subject.scene(Optional.empty())).toList();
+    return alone.stream()
+        .flatMap(scene -> scene.scale().stream())
+        .max(Comparator.comparingDouble(StrainScale::limit))
+        .map(widest -> subjects.stream().map(one -> one.sceneBeside(widest)).toList())
+        .orElse(alone);
   }
 
   /** What is drawn. */

@@ -13,6 +13,7 @@ import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.NoGraphicsException;
 import boughwright.viewer.scene.Mark;
 import boughwright.viewer.scene.Scene;
+import boughwright.viewer.scene.StrainScale;
 import boughwright.viewer.scene.ViewAngle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -54,6 +55,10 @@ public final class PrintedPicture {
       return inLeaf
           ? Scene.inLeaf(document, plan, trial, course)
           : Scene.of(document, plan, trial, course);
+    }
+
+    Scene sceneBeside(StrainScale others) {
+      return Scene.beside(others, document, plan, trial);
     }
   }
 

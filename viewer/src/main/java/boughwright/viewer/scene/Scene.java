@@ -79,6 +79,12 @@ public record Scene(
     return new SceneMaker(document.tree(), plan, trial, course).inLeaf(true).make();
   }
 
+  /** The same bare, with strain in the colours of others it stands beside. */
+  public static Scene beside(
+      StrainScale others, Document document, Optional<Plan> plan, Optional<TrialResult> trial) {
+    return new SceneMaker(document.tree(), plan, trial, Optional.empty()).colouredBy(others).make();
+  }
+
   /** The same scene; of its marks only the notes. */
   public Scene withNotesOnly() {
     List<Mark> notes = marks.stream().filter(Mark.Note.class::isInstance).toList();

@@ -34,7 +34,7 @@ final class SceneMaker {
   private final LimbSkins skins;
   private final Pose measured;
   private final Optional<Pose> bent;
-  private final Optional<StrainScale> scale;
+  private Optional<StrainScale> scale;
   private final List<Body> bodies = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
   private boolean inLeaf;
@@ -60,6 +60,12 @@ final class SceneMaker {
   /** The same in leaf, or bare. */
   SceneMaker inLeaf(boolean leaf) {
     inLeaf = leaf;
+    return this;
+  }
+
+  /** The same with strain, where there is any, in the colours of another scale. */
+  SceneMaker colouredBy(StrainScale other) {
+    scale = scale.map(own -> other);
     return this;
   }
 

@@ -3,12 +3,15 @@ package boughwright.viewer.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.plan.Document;
 import boughwright.modeller.plan.Plan;
 import boughwright.physics.trial.Outcome;
+import boughwright.physics.trial.TrialResult;
 import boughwright.viewer.gl.Graphics;
 import boughwright.viewer.scene.Bending;
 import boughwright.viewer.scene.InventedTrees;
+import boughwright.viewer.scene.Scene;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import java.util.List;
@@ -39,5 +42,27 @@ class SideBySideTest {
     assertThat(right).isEqualTo(left);
     assertThat(both.getRGB(half, 0, half, from, null, 0, half))
         .isNotEqualTo(both.getRGB(0, 0, half, from, null, 0, half));
+  }
+
+  /** A slight bend beside a strong one is told by the scale of the strong one, in all of them. */
+  @Test
+  void colourStandsForTheSameStrain_inAllOfThem() {
+    PrintedPicture.Subject strong = bent(6);
+    PrintedPicture.Subject slight = bent(1);
+    PrintedPicture.Subject none =
+        new PrintedPicture.Subject(HEDGE, Optional.of(PLAN), Optional.empty());
+    double widest = strong.scene(Optional.empty()).scale().orElseThrow().limit();
+    assertThat(slight.scene(Optional.empty()).scale().orElseThrow().limit()).isLessThan(widest);
+    List<Scene> scenes = Picture.scenes(List.of(slight, none, strong));
+    assertThat(scenes.get(0).scale().orElseThrow().limit()).isEqualTo(widest);
+    assertThat(scenes.get(1).scale()).isEmpty();
+    assertThat(scenes.get(2).scale().orElseThrow().limit()).isEqualTo(widest);
+    assertThat(Picture.scenes(List.of(none)).get(0).scale()).isEmpty();
+  }
+
+  private static PrintedPicture.Subject bent(double perMetre) {
+    TrialResult trial =
+        new Bending(HEDGE.tree()).bend("b1", new Vector3(0, -perMetre, 0)).result(PLAN);
+    return new PrintedPicture.Subject(HEDGE, Optional.of(PLAN), Optional.of(trial));
   }
 }
