@@ -61,7 +61,8 @@ final class CompareText {
         .trial()
         .verdict()
         .map(verdict -> verdict.level().words() + ". " + verdict.reason())
-        .orElse("no verdict was asked for.");
+        .orElse(
+            one.plan().proposals().isEmpty() ? "it bends nothing." : "no verdict was asked for.");
   }
 
   private TextTable table() {

@@ -81,6 +81,19 @@ class CompareVerbTest {
   }
 
   @Test
+  void planThatBendsNothing_isToldSo() {
+    Path file =
+        TreeFixture.write(
+            folder,
+            "idle.tree.json",
+            TreeFixture.branchedText("Hornbeam (invented)")
+                .replaceFirst("(?s)\\{\"id\": \"b\", \"proposals\".*", "{\"id\": \"b\"}]}"));
+    Ran ran = compare(file, "--samples", "100", "--no-course");
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.words()).contains("Plan b: it bends nothing.").contains("- b: nothing.");
+  }
+
+  @Test
   void longNames_areToldWholeAndNumberedInTheTable() {
     Path file =
         TreeFixture.write(
