@@ -157,6 +157,7 @@ public final class Gallery {
     robot.patiently("leaders are tried", () -> robot.isThere("choose.apex-keep-1"));
     shoot(leaders);
     robot.reachAndClick("choose.apex-show-1");
+    pause();
     shoot(posed);
     WindowRobot.doOnEvents(test.window.workspace()::undo);
     WindowRobot.doOnEvents(test.window.workspace()::undo);
