@@ -11,16 +11,9 @@ import boughwright.modeller.geometry.Rotation;
 import boughwright.modeller.plan.Cutting;
 import boughwright.modeller.plan.Spot;
 import boughwright.modeller.tree.Kind;
-import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.modeller.tree.Tree;
-import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
-import java.util.ArrayList;
+import boughwright.modeller.tree.Sticks;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,51 +22,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CutFaceTest {
   private static final double EXACT = 1e-12;
 
-  /** A trunk of 40 mm that goes on at 20, a level branch, what sits on it, and deadwood. */
-  private static final class Wood {
-    private final List<Segment> segments = new ArrayList<>();
-
-    Wood add(String id, Spot on, Kind kind, Point3 end, double caliper) {
-      boolean isBase = segments.isEmpty();
-      segments.add(
-          new Segment(
-              id,
-              isBase ? Optional.empty() : Optional.of(on.segment()),
-              isBase ? 1 : on.along(),
-              Optional.empty(),
-              kind,
-              isBase ? Optional.of(Point3.ORIGIN) : Optional.empty(),
-              end,
-              caliper,
-              caliper / 2,
-              OptionalDouble.empty(),
-              Optional.empty(),
-              Map.of()));
-      return this;
-    }
-
-    Skeleton skeleton() {
-      return new Skeleton(
-          new Tree(
-              "test",
-              new TreeWood.OfSpecies("unknown"),
-              Optional.empty(),
-              OptionalDouble.empty(),
-              Unions.AXIS,
-              segments,
-              List.of(),
-              List.of()));
-    }
-  }
-
+  /** An upright trunk of 40 to 30 mm that goes on, a level branch, what sits on it, deadwood. */
   private static Skeleton tree() {
-    return new Wood()
-        .add("t", new Spot("t", 0), Kind.TRUNK, new Point3(0, 0, 0.2), 0.04)
-        .add("u", new Spot("t", 1), Kind.TRUNK, new Point3(0, 0, 0.4), 0.02)
-        .add("b", new Spot("t", 0.5), Kind.BRANCH, new Point3(0.2, 0, 0.1), 0.012)
-        .add("s", new Spot("b", 0.5), Kind.BRANCH, new Point3(0.1, 0.1, 0.1), 0.004)
-        .add("d", new Spot("t", 0.25), Kind.DEADWOOD, new Point3(0, -0.1, 0.05), 0.01)
-        .skeleton();
+    return new Skeleton(
+        Sticks.tree(
+            Sticks.trunk("t"),
+            Sticks.on("t", 1, "u", Kind.TRUNK, new Point3(0, 0, 0.3)),
+            Sticks.on("t", 0.5, "b", Kind.BRANCH, new Point3(0.2, 0, 0.05)),
+            Sticks.on("b", 0.5, "s", Kind.BRANCH, new Point3(0.1, 0.1, 0.05)),
+            Sticks.on("t", 0.25, "d", Kind.DEADWOOD, new Point3(0, -0.1, 0.025))));
   }
 
   private static List<CutFace> faces(Spot... cuts) {
@@ -82,15 +39,15 @@ class CutFaceTest {
 
   @Test
   void woodCutAcross_showsItsWholeSection_squareToItsLength() {
-    List<CutFace> faces = faces(new Spot("u", 0.25));
+    List<CutFace> faces = faces(new Spot("t", 0.6));
     assertThat(faces).hasSize(1);
     CutFace face = faces.get(0);
     assertThat(face.across()).isTrue();
-    assertThat(face.cut()).isEqualTo(new Spot("u", 0.25)).isEqualTo(face.on());
-    assertThat(face.middle().distance(new Point3(0, 0, 0.25))).isLessThan(EXACT);
+    assertThat(face.cut()).isEqualTo(new Spot("t", 0.6)).isEqualTo(face.on());
+    assertThat(face.middle().distance(new Point3(0, 0, 0.06))).isLessThan(EXACT);
     assertThat(face.normal().angleTo(Direction3.UP)).isLessThan(EXACT);
-    assertThat(face.width()).isCloseTo(0.0175, within(EXACT)).isEqualTo(face.height());
-    assertThat(face.area()).isCloseTo(Math.PI * 0.00875 * 0.00875, within(EXACT));
+    assertThat(face.width()).isCloseTo(0.034, within(EXACT)).isEqualTo(face.height());
+    assertThat(face.area()).isCloseTo(Math.PI * 0.017 * 0.017, within(EXACT));
   }
 
   @Test
@@ -101,11 +58,11 @@ class CutFaceTest {
     assertThat(face.across()).isFalse();
     assertThat(face.cut()).isEqualTo(new Spot("b", 0));
     assertThat(face.on()).isEqualTo(new Spot("t", 0.5));
-    assertThat(face.middle().distance(new Point3(0.015, 0, 0.1))).isLessThan(EXACT);
+    assertThat(face.middle().distance(new Point3(0.0175, 0, 0.05))).isLessThan(EXACT);
     assertThat(face.normal().angleTo(Direction3.of(1, 0, 0))).isLessThan(EXACT);
     assertThat(face.lengthwise().angleTo(Direction3.UP)).isLessThan(EXACT);
-    assertThat(face.width()).isCloseTo(0.012, within(EXACT));
-    assertThat(face.height()).isCloseTo(0.012, within(EXACT));
+    assertThat(face.width()).isCloseTo(0.01, within(EXACT));
+    assertThat(face.height()).isCloseTo(0.01, within(EXACT));
   }
 
   @Test
@@ -113,8 +70,8 @@ class CutFaceTest {
     CutFace face = faces(new Spot("u", 0)).get(0);
     assertThat(face.across()).isTrue();
     assertThat(face.on()).isEqualTo(new Spot("t", 1));
-    assertThat(face.middle().distance(new Point3(0, 0, 0.2))).isLessThan(EXACT);
-    assertThat(face.width()).isCloseTo(0.02, within(EXACT));
+    assertThat(face.middle().distance(new Point3(0, 0, 0.1))).isLessThan(EXACT);
+    assertThat(face.width()).isCloseTo(0.01, within(EXACT));
   }
 
   @Test
@@ -140,34 +97,32 @@ class CutFaceTest {
     double angle = Math.toRadians(degrees);
     Direction3 way = Direction3.of(Math.sin(angle), 0, Math.cos(angle));
     Rotation turn = Rotation.about(Direction3.of(1, 2, 0.5), 0.7);
+    Point3 start = new Point3(0, 0, 0.1);
     Skeleton skeleton =
-        new Wood()
-            .add(
-                "t",
-                new Spot("t", 0),
-                Kind.TRUNK,
-                Point3.ORIGIN.plus(turn.turn(Direction3.UP.times(0.3))),
-                0.04)
-            .add(
-                "b",
-                new Spot("t", 0.5),
-                Kind.BRANCH,
-                Point3.ORIGIN.plus(turn.turn(Direction3.UP.times(0.15).plus(way.times(0.2)))),
-                0.01)
-            .skeleton();
-    CutFace face = CutFace.ofWhole(skeleton, 1);
-    double shadow = face.area() * face.normal().dot(skeleton.direction(1));
+        new Skeleton(
+            Sticks.tree(
+                Sticks.trunk("t"),
+                Sticks.on(
+                    "t", 1, "p", Kind.BRANCH, start.plus(turn.turn(Direction3.UP.times(0.3)))),
+                Sticks.on(
+                    "p",
+                    0.5,
+                    "b",
+                    Kind.BRANCH,
+                    start.plus(turn.turn(Direction3.UP.times(0.15).plus(way.times(0.2)))))));
+    CutFace face = CutFace.ofWhole(skeleton, 2);
+    double shadow = face.area() * face.normal().dot(skeleton.direction(2));
     assertThat(shadow).isCloseTo(Math.PI * 0.005 * 0.005, within(1e-9));
-    assertThat(face.lengthwise().angleTo(skeleton.direction(0))).isLessThan(1e-9);
+    assertThat(face.lengthwise().angleTo(skeleton.direction(1))).isLessThan(1e-9);
   }
 
   @Test
   void branchThatLeansAlongItsParent_hasAFaceOfThreeWidthsAtMost() {
     Skeleton skeleton =
-        new Wood()
-            .add("t", new Spot("t", 0), Kind.TRUNK, new Point3(0, 0, 0.2), 0.04)
-            .add("b", new Spot("t", 0.5), Kind.BRANCH, new Point3(0.01, 0, 0.3), 0.01)
-            .skeleton();
+        new Skeleton(
+            Sticks.tree(
+                Sticks.trunk("t"),
+                Sticks.on("t", 0.5, "b", Kind.BRANCH, new Point3(0.01, 0, 0.15))));
     CutFace face = CutFace.ofWhole(skeleton, 1);
     assertThat(face.height()).isCloseTo(0.03, within(EXACT));
     assertThatIllegalArgumentException().isThrownBy(() -> CutFace.ofWhole(skeleton, 0));
