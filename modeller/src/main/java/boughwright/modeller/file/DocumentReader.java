@@ -14,6 +14,7 @@ import boughwright.modeller.tree.Response;
 import boughwright.modeller.tree.Setting;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import java.time.LocalDate;
@@ -83,20 +84,18 @@ final class DocumentReader {
         problems.faults() > 0
             ? Optional.empty()
             : Optional.of(
-                new Tree(
-                    head.name(),
-                    head.wood(),
-                    head.measuredOn(),
-                    head.bark(),
-                    head.unions(),
-                    parts.segments(),
-                    parts.overrides(),
-                    parts.wounds(),
-                    head.caliperError(),
-                    head.condition(),
-                    parts.pullTests(),
-                    setting,
-                    parts.foliage()));
+                new TreeDraft(head.name(), head.wood(), parts.segments())
+                    .measuredOn(head.measuredOn())
+                    .bark(head.bark())
+                    .unions(head.unions())
+                    .overrides(parts.overrides())
+                    .wounds(parts.wounds())
+                    .caliperError(head.caliperError())
+                    .condition(head.condition())
+                    .pullTests(parts.pullTests())
+                    .setting(setting)
+                    .foliage(parts.foliage())
+                    .build());
     List<Plan> plans = PlanReader.plans(top.get(), parts.ids(), tree.map(Skeleton::new));
     List<Backdrop> backdrops = BackdropReader.backdrops(top.get());
     FrontChoice fronts = FrontReader.fronts(top.get());

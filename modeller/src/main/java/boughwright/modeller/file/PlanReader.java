@@ -3,6 +3,7 @@ package boughwright.modeller.file;
 
 import boughwright.modeller.file.NumberReader.Range;
 import boughwright.modeller.plan.Plan;
+import boughwright.modeller.plan.PlanDraft;
 import boughwright.modeller.plan.PlanRules;
 import boughwright.modeller.plan.Planting;
 import boughwright.modeller.plan.Proposal;
@@ -71,18 +72,18 @@ final class PlanReader {
     Map<String, Object> extras = object.extras();
     return object.sound()
         ? Optional.of(
-            new Plan(
-                id,
-                front,
-                planting,
-                cuts,
-                apex,
-                proposals,
-                selfWeight,
-                stance,
-                clamp,
-                schedule,
-                extras))
+            new PlanDraft(id)
+                .frontAzimuth(front)
+                .planting(planting)
+                .cuts(cuts)
+                .apex(apex)
+                .proposals(proposals)
+                .selfWeight(selfWeight)
+                .stance(stance)
+                .clamp(clamp)
+                .schedule(schedule)
+                .extras(extras)
+                .build())
         : Optional.empty();
   }
 

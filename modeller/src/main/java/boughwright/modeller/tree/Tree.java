@@ -69,32 +69,6 @@ public record Tree(
     PadRules.requireFitting(segments, foliage.pads());
   }
 
-  /** A tree of which nothing more is said. */
-  public Tree(
-      String name,
-      TreeWood wood,
-      Optional<LocalDate> measuredOn,
-      OptionalDouble bark,
-      Unions unions,
-      List<Segment> segments,
-      List<WoodOverride> overrides,
-      List<Wound> wounds) {
-    this(
-        name,
-        wood,
-        measuredOn,
-        bark,
-        unions,
-        segments,
-        overrides,
-        wounds,
-        OptionalDouble.empty(),
-        Condition.UNKNOWN,
-        List.of(),
-        Setting.UNSAID,
-        Foliage.UNSAID);
-  }
-
   /** The same tree with other values known better than the species table. */
   public Tree withOverrides(List<WoodOverride> others) {
     return new TreeDraft(this).overrides(others).build();

@@ -18,6 +18,7 @@ import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -117,15 +118,7 @@ class LeadersTest {
   }
 
   private static Tree with(Tree tree, List<Segment> segments) {
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        segments,
-        tree.overrides(),
-        List.of());
+    return new TreeDraft(tree).segments(segments).wounds(List.of()).build();
   }
 
   @ParameterizedTest

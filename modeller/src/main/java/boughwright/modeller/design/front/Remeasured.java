@@ -6,6 +6,7 @@ import boughwright.modeller.geometry.Vector3;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,16 +48,7 @@ final class Remeasured {
       segments.add(segment(i));
     }
     List<Wound> wounds = tree.wounds().stream().map(this::wound).toList();
-    return new Tree(
-            tree.name(),
-            tree.wood(),
-            tree.measuredOn(),
-            tree.bark(),
-            tree.unions(),
-            segments,
-            List.of(),
-            wounds)
-        .withFoliage(tree.foliage());
+    return new TreeDraft(tree).segments(segments).wounds(wounds).build();
   }
 
   private Segment segment(int i) {

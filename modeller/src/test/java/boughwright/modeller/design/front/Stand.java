@@ -11,6 +11,7 @@ import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
 import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.Wound;
@@ -142,15 +143,10 @@ final class Stand {
   }
 
   private static Tree tree(List<Segment> segments, List<Wound> wounds) {
-    return new Tree(
-        "test",
-        new TreeWood.OfSpecies("unknown"),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Unions.AXIS,
-        segments,
-        List.of(),
-        wounds);
+    return new TreeDraft("test", new TreeWood.OfSpecies("unknown"), segments)
+        .unions(Unions.AXIS)
+        .wounds(wounds)
+        .build();
   }
 
   Skeleton skeleton() {

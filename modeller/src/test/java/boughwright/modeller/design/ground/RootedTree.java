@@ -10,8 +10,8 @@ import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -80,15 +80,7 @@ final class RootedTree {
   }
 
   Tree tree() {
-    return new Tree(
-        "tree",
-        new TreeWood.OfSpecies("unknown"),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Unions.SURFACE,
-        segments,
-        List.of(),
-        List.of());
+    return new TreeDraft("tree", new TreeWood.OfSpecies("unknown"), segments).build();
   }
 
   /** All of it turned about the origin. */
@@ -111,17 +103,7 @@ final class RootedTree {
               old.live(),
               old.extras()));
     }
-    return new WoodLeft(
-        new Skeleton(
-            new Tree(
-                tree.name(),
-                tree.wood(),
-                tree.measuredOn(),
-                tree.bark(),
-                tree.unions(),
-                out,
-                List.of(),
-                List.of())));
+    return new WoodLeft(new Skeleton(new TreeDraft(tree).segments(out).build()));
   }
 
   static Point3 turned(Point3 point, Rotation turn) {

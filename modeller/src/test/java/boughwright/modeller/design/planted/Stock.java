@@ -9,8 +9,8 @@ import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.RoundAngle;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import boughwright.modeller.tree.Wound;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -131,14 +131,8 @@ final class Stock {
               Optional.empty(),
               Map.of()));
     }
-    return new Tree(
-        name,
-        new TreeWood.OfSpecies("carpinus-betulus"),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        Unions.SURFACE,
-        segments,
-        List.of(),
-        wounds);
+    return new TreeDraft(name, new TreeWood.OfSpecies("carpinus-betulus"), segments)
+        .wounds(wounds)
+        .build();
   }
 }

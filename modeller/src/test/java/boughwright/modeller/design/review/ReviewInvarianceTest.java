@@ -13,6 +13,7 @@ import boughwright.modeller.geometry.Point3;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -44,15 +45,7 @@ class ReviewInvarianceTest {
                         s.live(),
                         s.extras()))
             .toList();
-    return new Tree(
-        tree.name(),
-        tree.wood(),
-        tree.measuredOn(),
-        tree.bark(),
-        tree.unions(),
-        segments,
-        List.of(),
-        List.of());
+    return new TreeDraft(tree).segments(segments).wounds(List.of()).build();
   }
 
   private static Review review(Tree tree, double front, ReviewRules rules) {

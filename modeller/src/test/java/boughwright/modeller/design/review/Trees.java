@@ -10,9 +10,8 @@ import boughwright.modeller.tree.Joint;
 import boughwright.modeller.tree.Kind;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
-import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import boughwright.modeller.tree.TreeWood;
-import boughwright.modeller.tree.Unions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -84,16 +83,7 @@ final class Trees {
   }
 
   Skeleton skeleton() {
-    return new Skeleton(
-        new Tree(
-            "test",
-            new TreeWood.OfSpecies("unknown"),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            Unions.SURFACE,
-            segments,
-            List.of(),
-            List.of()));
+    return new Skeleton(new TreeDraft("test", new TreeWood.OfSpecies("unknown"), segments).build());
   }
 
   Structure structure(ReviewRules rules) {

@@ -13,6 +13,7 @@ import boughwright.modeller.tree.PadRules;
 import boughwright.modeller.tree.Segment;
 import boughwright.modeller.tree.Skeleton;
 import boughwright.modeller.tree.Tree;
+import boughwright.modeller.tree.TreeDraft;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -87,16 +88,7 @@ class LeafPadsTest {
         hornbeam.segments().stream()
             .map(segment -> segment.id().equals("d6") ? dead(segment) : segment)
             .toList();
-    Tree tree =
-        new Tree(
-            hornbeam.name(),
-            hornbeam.wood(),
-            hornbeam.measuredOn(),
-            hornbeam.bark(),
-            hornbeam.unions(),
-            segments,
-            hornbeam.overrides(),
-            hornbeam.wounds());
+    Tree tree = new TreeDraft(hornbeam).segments(segments).pullTests(List.of()).build();
     assertThat(segments(of(hornbeam))).contains("d6");
     assertThat(segments(of(tree))).doesNotContain("d6");
   }
